@@ -1,0 +1,79 @@
+/** The one number formatter for texts that people read: true minus, thin spaces, no trailing surprises. */
+
+const thinSpace = '\u2009';
+const noBreakSpace = '\u00a0';
+const trueMinus = '\u2212';
+
+const marksByLanguage: Readonly<Record<string, { decimal: string; thousands: string }>> = {
+  en: { decimal: '.', thousands: ',' },
+  de: { decimal: ',', thousands: '.' },
+  nl: { decimal: ',', thousands: '.' },
+  es: { decimal: ',', thousands: '.' },
+  it: { decimal: ',', thousands: '.' },
+  fr: { decimal: ',', thousands: '\u202f' },
+  sv: { decimal: ',', thousands: '\u00a0' },
+};
+
+/** Decimal and thousands marks of a BCP 47 locale; unknown languages write as English does. */
+export function numberMarks(locale: string): { decimal: string; thousands: string } {
+  if (/^de-(ch|li)/i.test(locale)) return { decimal: '.', thousands: '’' };
+  return marksByLanguage[locale.slice(0, 2).toLowerCase()] ?? marksByLanguage.en!;
+}
+
+/** How a number is to be written. `decimals` fixed; `digits` significant (3 when neither is given). */
+export interface NumberStyle {
+  decimals?: number;
+  digits?: number;
+  locale?: string;
+  unit?: string;
+  /** Show "+" before positive numbers */
+  signed?: boolean;
+}
+
+function decimalsFor(value: number, digits: number): number {
+  if (value === 0 || !Number.isFinite(value)) return 0;
+  return Math.max(0, Math.min(12, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
+}
+
+function roundedText(value: number, style: NumberStyle): string {
+  const { decimal, thousands } = numberMarks(style.locale ?? 'en');
+  const decimals = style.decimals ?? decimalsFor(value, style.digits ?? 3);
+  const fixed = Math.abs(value).toFixed(decimals);
+  const [whole = '', fraction = ''] = fixed.split('.');
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, thousands) : whole;
+  const isZero = /^[0]*$/.test(whole + fraction);
+  const sign = value < 0 && !isZero ? trueMinus : style.signed && !isZero ? '+' : '';
+  return sign + grouped + (fraction && decimal + fraction);
+}
+
+/** Unit glued as print does: no space before ° and :1, thin space before %, no-break space before words. */
+function withUnit(text: string, unit: string | undefined): string {
+  if (!unit) return text;
+  if (unit === '°' || unit === ':1') return text + unit;
+  if (unit === '%') return text + thinSpace + unit;
+  if (unit.startsWith('ΔE') || unit === 'Δu′v′') return `${unit}${noBreakSpace}${text}`;
+  const symbols: Readonly<Record<string, string>> = { GBP: '£', EUR: '€', USD: '$' };
+  const symbol = symbols[unit];
+  return symbol ? symbol + text : text + noBreakSpace + unit;
+}
+
+/** "−3.2 %", "742 cd/m²", "£1,039". Not finite: "undefined", never "NaN". */
+export function formatNumber(value: number, style: NumberStyle = {}): string {
+  if (!Number.isFinite(value)) return 'undefined';
+  return withUnit(roundedText(value, style), style.unit);
+}
+
+/** "742 ± 15 cd/m²" with the expanded uncertainty U = 2u, both with the same decimals. */
+export function formatWithUncertainty(
+  value: number,
+  standardUncertainty: number | null,
+  style: NumberStyle = {},
+): string {
+  if (!Number.isFinite(value)) return 'undefined';
+  if (standardUncertainty === null || !Number.isFinite(standardUncertainty) || standardUncertainty === 0)
+    return formatNumber(value, style);
+  const expanded = 2 * standardUncertainty;
+  const decimals = style.decimals ?? Math.min(decimalsFor(expanded, 2), decimalsFor(value, 6));
+  const text = `${roundedText(value, { ...style, decimals })}${thinSpace}±${thinSpace}${roundedText(expanded, { ...style, decimals, signed: false })}`;
+  return withUnit(text, style.unit);
+}

@@ -1,0 +1,21 @@
+/** Size words of a tint or a shift: phrase → slight, mild or obvious. */
+export const intensities: Record<string, 'slight' | 'mild' | 'obvious'> = {
+  faint: 'slight',
+  faintly: 'slight',
+  slight: 'slight',
+  slightly: 'slight',
+  'a touch': 'slight',
+  'a hint of': 'slight',
+  'a trace of': 'slight',
+  mild: 'mild',
+  mildly: 'mild',
+  'a little': 'mild',
+  obvious: 'obvious',
+  obviously: 'obvious',
+  clear: 'obvious',
+  clearly: 'obvious',
+  strong: 'obvious',
+  strongly: 'obvious',
+  pronounced: 'obvious',
+  heavy: 'obvious',
+};

@@ -1,0 +1,31 @@
+/** What patterns and content may show: topic → words that name it. */
+export const topics: Record<string, string[]> = {
+  banding: ['banding', 'bands', 'banded', 'colour banding', 'contouring', 'posterisation', 'posterization'],
+  blooming: ['blooming', 'bloom', 'blooms', 'light bloom'],
+  haloes: ['haloes', 'halos', 'halo', 'haloing'],
+  clouding: ['clouding', 'cloudiness', 'cloudy patches', 'flashlighting', 'backlight bleed'],
+  'dirty-screen': [
+    'dirty screen',
+    'dirty screen effect',
+    'dirty-screen effect',
+    'screen mottling',
+    'mottling',
+  ],
+  flicker: ['flicker', 'flickering', 'flickers'],
+  'frame-pacing': ['frame pacing', 'uneven frames', 'dropped frames', 'frame drops'],
+  judder: ['judder', 'juddering', 'judders', 'stutter', 'stuttering', 'stutters'],
+  smear: ['smear', 'smearing', 'smears', 'motion blur', 'trailing'],
+  ghosting: ['ghosting', 'ghosts', 'ghost images'],
+  'near-black': [
+    'near-black noise',
+    'near-black flashing',
+    'black crush',
+    'crushed blacks',
+    'shadow crush',
+    'crushed shadows',
+    'raised blacks',
+    'near-black detail loss',
+  ],
+  clipping: ['clipping', 'clipped highlights', 'blown highlights', 'blown-out highlights', 'clipped whites'],
+  reflections: ['reflections', 'reflection', 'glare', 'mirror images'],
+};
