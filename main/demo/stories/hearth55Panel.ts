@@ -1,0 +1,42 @@
+import type { AngleCurve } from '../patterns.ts';
+
+/** Luminance of each cell of a 5×5 grid in % of the centre, from top left: the light leaves the lower left corner. */
+export const whiteMap = [
+  84, 91, 93, 92, 86, 88, 97, 98, 96, 89, 89, 98, 100, 98, 90, 86, 96, 98, 95, 88, 69, 88, 91, 89, 81,
+];
+export const greyMap = whiteMap.map((part) => 100 - (100 - part) * 0.9);
+export const blackMap = [
+  118, 102, 98, 100, 109, 104, 97, 96, 98, 103, 101, 97, 100, 98, 104, 107, 98, 97, 101, 108, 142, 110, 102,
+  108, 127,
+];
+
+/** IPS: luminance falls fast to the side, black glows; the left side is the worse one. */
+export const whiteAngles: AngleCurve = [
+  [-60, 24, 0.0062, 0.0078],
+  [-45, 38, 0.0046, 0.006],
+  [-30, 62, 0.0027, 0.0036],
+  [-15, 87, 0.0008, 0.0011],
+  [0, 100, 0, 0],
+  [15, 90, 0.0007, 0.001],
+  [30, 66, 0.0025, 0.0033],
+  [45, 44, 0.0042, 0.0055],
+  [60, 29, 0.0057, 0.0071],
+];
+export const blackAngles: AngleCurve = [
+  [-60, 210, -0.01, -0.02],
+  [-45, 240, -0.008, -0.016],
+  [-30, 180, -0.005, -0.01],
+  [-15, 120, -0.002, -0.004],
+  [0, 100, 0, 0],
+  [15, 116, -0.002, -0.004],
+  [30, 170, -0.005, -0.01],
+  [45, 225, -0.008, -0.016],
+  [60, 200, -0.01, -0.02],
+];
+export const verticalAngles: AngleCurve = [
+  [-30, 58, 0.0022, 0.0036],
+  [-15, 85, 0.0008, 0.0013],
+  [0, 100, 0, 0],
+  [15, 86, 0.0008, 0.0012],
+  [30, 60, 0.0021, 0.0034],
+];
