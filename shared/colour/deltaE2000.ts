@@ -1,4 +1,4 @@
-import { deltaE2000Of } from './deltaE2000Kernel.ts';
+import { deltaE2000Loop } from './deltaE2000Kernel.ts';
 import { chroma, hueAngle, hueDifference, type Lab } from './lab.ts';
 
 /**
@@ -8,29 +8,37 @@ import { chroma, hueAngle, hueDifference, type Lab } from './lab.ts';
  * Precondition: finite coordinates (a NaN comes out as NaN).
  */
 export function deltaE2000(one: Lab, other: Lab): number {
-  return deltaE2000Of(one[0], one[1], one[2], other[0], other[1], other[2]);
+  L1[0] = one[0];
+  a1[0] = one[1];
+  b1[0] = one[2];
+  L2[0] = other[0];
+  a2[0] = other[1];
+  b2[0] = other[2];
+  deltaE2000Loop(L1, a1, b1, L2, a2, b2, result);
+  return result[0]!;
 }
 
-/** One coordinate of many colours. */
-export type Coordinates = Float64Array | readonly number[];
+// The one pair that the single form hands to the loop; nothing is kept between calls.
+const [L1, a1, b1, L2, a2, b2, result] = Array.from({ length: 7 }, () => new Float64Array(1)) as [
+  ...Parameters<typeof deltaE2000Loop>,
+];
 
 /**
- * {@link deltaE2000} of many pairs into `out`, whose length says how many.
+ * {@link deltaE2000} of many pairs into `out`, whose length says how many; returns `out`.
  * @throws RangeError when an input is shorter than `out`
  */
 export function deltaE2000Array(
-  L1: Coordinates,
-  a1: Coordinates,
-  b1: Coordinates,
-  L2: Coordinates,
-  a2: Coordinates,
-  b2: Coordinates,
+  L1: Float64Array,
+  a1: Float64Array,
+  b1: Float64Array,
+  L2: Float64Array,
+  a2: Float64Array,
+  b2: Float64Array,
   out: Float64Array,
 ): Float64Array {
   for (const input of [L1, a1, b1, L2, a2, b2])
     if (input.length < out.length) throw new RangeError('an input is shorter than the output');
-  for (let i = 0; i < out.length; i += 1)
-    out[i] = deltaE2000Of(L1[i]!, a1[i]!, b1[i]!, L2[i]!, a2[i]!, b2[i]!);
+  deltaE2000Loop(L1, a1, b1, L2, a2, b2, out);
   return out;
 }
 
@@ -63,15 +71,15 @@ export function deltaE2000Parts(one: Lab, other: Lab): DeltaE2000Parts {
   const [C1, C2] = [chroma(first), chroma(second)];
   const [h1, h2] = [hueAngle(first), hueAngle(second)];
   const neutral = C1 * C2 === 0;
-  // Exactly opposite hues count from the smaller angle to the larger one, as |h2′ − h1′| ≤ 180° has it.
+  // Exactly opposite hues are not taken the other way round: |h2′ − h1′| ≤ 180° stays as it is.
   const opposite = Math.abs(h2 - h1) === 180;
   const deltaHue = neutral ? 0 : opposite ? h2 - h1 : hueDifference(h1, h2);
-  const meanHue = neutral ? h1 + h2 : h1 + deltaHue / 2;
+  const meanHue = neutral ? h1 + h2 : (h1 + deltaHue / 2 + 360) % 360;
   const meanC = (C1 + C2) / 2;
   const meanL = (one[0] + other[0]) / 2;
   const cosine = (times: number, offset: number) => Math.cos((times * meanHue + offset) * radians);
   const T = 1 - 0.17 * cosine(1, -30) + 0.24 * cosine(2, 0) + 0.32 * cosine(3, 6) - 0.2 * cosine(4, -63);
-  const fromBlue = hueDifference(275, meanHue) / 25;
+  const fromBlue = (meanHue - 275) / 25;
   const RC = 2 * Math.sqrt(meanC ** 7 / (meanC ** 7 + 25 ** 7));
   return {
     deltaL: other[0] - one[0],
