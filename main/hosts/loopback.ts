@@ -75,15 +75,14 @@ export async function serveLoopback(options: LoopbackOptions): Promise<LoopbackH
   }
 
   function enter(url: URL, request: IncomingMessage, response: ServerResponse): void {
-    const once = url.searchParams.get('once') ?? '';
-    if (!unspent.delete(once)) {
-      // A reload of the spent link by the browser that used it still leads home.
-      if (carriesToken(request, token)) return send(response, 200, 'text/html; charset=utf-8', enterPage);
-      return send(response, 401, 'text/html; charset=utf-8', noEntryPage);
+    const fresh = unspent.delete(url.searchParams.get('once') ?? '');
+    // A reload of the spent link by the browser that used it still leads home.
+    if (!fresh && !carriesToken(request, token)) {
+      send(response, 401, 'text/html; charset=utf-8', noEntryPage);
+      return;
     }
-    send(response, 200, 'text/html; charset=utf-8', enterPage, {
-      'set-cookie': `${cookieName}=${token}; HttpOnly; SameSite=Strict; Path=/`,
-    });
+    const cookie = { 'set-cookie': `${cookieName}=${token}; HttpOnly; SameSite=Strict; Path=/` };
+    send(response, 200, 'text/html; charset=utf-8', enterPage, fresh ? cookie : {});
   }
 
   function stream(response: ServerResponse): void {
