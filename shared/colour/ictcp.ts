@@ -1,6 +1,6 @@
 import { gamut } from './gamuts.ts';
 import { apply3, invert3, type Matrix3, multiply3, rgbToXyzMatrix } from './rgb.ts';
-import { pqEotf, pqSignal } from './transfer/pq.ts';
+import { pqEotf, pqPeak, pqSignal } from './transfer/pq.ts';
 import { whiteXy } from './whites.ts';
 import type { Xyz } from './xyz.ts';
 
@@ -21,10 +21,8 @@ const bt2020ToXyz = rgbToXyzMatrix(gamut('BT.2020').primaries, whiteXy('D65'));
 const xyzToLms = multiply3(rgbToLms, invert3(bt2020ToXyz));
 const lmsToXyz = invert3(xyzToLms);
 const ictcpToLms = invert3(lmsToIctcp);
-// Luminance 10 000 cd/m² is 1 inside the loop.
-const [[xl, yl, zl], [xm, ym, zm], [xs, ys, zs]] = xyzToLms.map((row) =>
-  row.map((value) => value / 10000),
-) as unknown as Matrix3;
+// Luminance 10 000 cd/m² is 1 for the PQ curve.
+const [toL, toM, toS] = xyzToLms.map((row) => row.map((value) => value / pqPeak)) as unknown as Matrix3;
 
 /**
  * I, Ct, Cp of absolute X, Y, Z in cd/m² (white D65, BT.2020 container). A cone response below 0, which noise in
@@ -33,15 +31,8 @@ const [[xl, yl, zl], [xm, ym, zm], [xs, ys, zs]] = xyzToLms.map((row) =>
  * Precondition: finite numbers (a NaN comes out as NaN).
  */
 export function xyzToICtCp([X, Y, Z]: Xyz): ICtCp {
-  return lmsSignalToICtCp([
-    pqSignal(X * xl + Y * yl + Z * zl),
-    pqSignal(X * xm + Y * ym + Z * zm),
-    pqSignal(X * xs + Y * ys + Z * zs),
-  ]);
-}
-
-function lmsSignalToICtCp(signal: readonly [number, number, number]): ICtCp {
-  return apply3(lmsToIctcp, signal);
+  const response = ([x, y, z]: Matrix3[number]) => pqSignal(X * x + Y * y + Z * z);
+  return apply3(lmsToIctcp, [response(toL), response(toM), response(toS)]);
 }
 
 /** Absolute X, Y, Z in cd/m² of I, Ct, Cp: the inverse of {@link xyzToICtCp}. */
@@ -72,22 +63,46 @@ export type XyzColumns = { readonly X: Float64Array; readonly Y: Float64Array; r
 export function deltaEItpArray(one: XyzColumns, other: XyzColumns, out: Float64Array): Float64Array {
   for (const input of [one.X, one.Y, one.Z, other.X, other.Y, other.Z])
     if (input.length < out.length) throw new RangeError('an input is shorter than the output');
-  for (let i = 0; i < out.length; i += 1) {
-    const X1 = one.X[i]!;
-    const Y1 = one.Y[i]!;
-    const Z1 = one.Z[i]!;
-    const X2 = other.X[i]!;
-    const Y2 = other.Y[i]!;
-    const Z2 = other.Z[i]!;
-    const L = pqSignal(X1 * xl + Y1 * yl + Z1 * zl) - pqSignal(X2 * xl + Y2 * yl + Z2 * zl);
-    const M = pqSignal(X1 * xm + Y1 * ym + Z1 * zm) - pqSignal(X2 * xm + Y2 * ym + Z2 * zm);
-    const S = pqSignal(X1 * xs + Y1 * ys + Z1 * zs) - pqSignal(X2 * xs + Y2 * ys + Z2 * zs);
-    const [I, Ct, Cp] = lmsToIctcp;
-    out[i] = itpDistance(
-      I[0] * L + I[1] * M,
-      Ct[0] * L + Ct[1] * M + Ct[2] * S,
-      Cp[0] * L + Cp[1] * M + Cp[2] * S,
-    );
+  // Channel by channel in short blocks: loops this small keep the PQ curve inlined and the block in the cache.
+  for (let start = 0; start < out.length; start += block) {
+    const count = Math.min(block, out.length - start);
+    signalDifferences(toL, one, other, start, count, differences.L);
+    signalDifferences(toM, one, other, start, count, differences.M);
+    signalDifferences(toS, one, other, start, count, differences.S);
+    for (let i = 0; i < count; i += 1) {
+      const L = differences.L[i]!;
+      const M = differences.M[i]!;
+      const S = differences.S[i]!;
+      out[start + i] = itpDistance(
+        rowI[0] * L + rowI[1] * M,
+        rowCt[0] * L + rowCt[1] * M + rowCt[2] * S,
+        rowCp[0] * L + rowCp[1] * M + rowCp[2] * S,
+      );
+    }
   }
   return out;
+}
+
+const block = 256;
+const differences = { L: new Float64Array(block), M: new Float64Array(block), S: new Float64Array(block) };
+const [rowI, rowCt, rowCp] = lmsToIctcp;
+
+/** PQ signal of one cone response in `one` minus that in `other`, for `count` pairs from `start`. */
+function signalDifferences(
+  row: Matrix3[number],
+  one: XyzColumns,
+  other: XyzColumns,
+  start: number,
+  count: number,
+  into: Float64Array,
+): void {
+  const x = row[0];
+  const y = row[1];
+  const z = row[2];
+  for (let i = 0; i < count; i += 1) {
+    const k = start + i;
+    into[i] =
+      pqSignal(one.X[k]! * x + one.Y[k]! * y + one.Z[k]! * z) -
+      pqSignal(other.X[k]! * x + other.Y[k]! * y + other.Z[k]! * z);
+  }
 }

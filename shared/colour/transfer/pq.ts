@@ -1,4 +1,5 @@
 import { requireFinite } from '../domain.ts';
+import { tabulate, valueAt } from '../piecewise.ts';
 
 /*
  * SMPTE ST 2084:2014 clause 5, Rec. ITU-R BT.2100-2 Table 4: the constants as exact fractions.
@@ -31,14 +32,26 @@ export function pqEotf(signal: number): number {
  * @throws RangeError for a luminance that is not finite
  */
 export function pqInverseEotf(luminance: number): number {
-  return pqSignal(requireFinite(luminance, 'luminance') / pqPeak);
+  return exactSignal(Math.max(requireFinite(luminance, 'luminance'), 0) / pqPeak);
 }
 
+function exactSignal(relative: number): number {
+  const power = relative ** m1;
+  return ((c1 + c2 * power) / (1 + c3 * power)) ** m2;
+}
+
+const blackSignal = exactSignal(0);
+const cells = 512;
+const table = tabulate((root) => exactSignal(root ** 8), cells);
+/** Under this eighth root the curve bends too sharply for the cells; 2.3e-6 cd/m². */
+const smallestRoot = 1 / 16;
+
 /**
- * {@link pqInverseEotf} of luminance/10000 without the guard, for loops over many colours: a NaN comes out as NaN.
- * x^m as exp(m·ln x): three times faster here than a general power, and equal to 1e-15.
+ * {@link pqInverseEotf} of luminance/10000 for loops over many colours: a table over the eighth root, several times as
+ * fast as the two powers of the formula and equal to 1e-13. Without the guard: a NaN comes out as NaN.
  */
 export function pqSignal(relative: number): number {
-  const power = relative > 0 ? Math.exp(m1 * Math.log(relative)) : relative * 0;
-  return Math.exp(m2 * Math.log((c1 + c2 * power) / (1 + c3 * power)));
+  if (relative <= 0) return blackSignal;
+  const root = Math.sqrt(Math.sqrt(Math.sqrt(relative)));
+  return root >= smallestRoot && root < 1 ? valueAt(table, root * cells) : exactSignal(relative);
 }
