@@ -1,0 +1,50 @@
+import { create } from 'zustand';
+import { door } from '../door/door.ts';
+import type { Command } from './command.ts';
+import { commandFor } from './keys.ts';
+
+interface Registry {
+  commands: readonly Command[];
+}
+
+/** Every command that the rooms on show have put there. */
+export const useCommands = create<Registry>(() => ({ commands: [] }));
+
+/** Adds commands until the returned function is called; a later one of the same id stands in for the earlier. */
+export function registerCommands(added: readonly Command[]): () => void {
+  const ids = new Set(added.map((command) => command.id));
+  useCommands.setState(({ commands }) => ({
+    commands: [...commands.filter((command) => !ids.has(command.id)), ...added],
+  }));
+  return () =>
+    useCommands.setState(({ commands }) => ({
+      commands: commands.filter((command) => !added.includes(command)),
+    }));
+}
+
+/** Performs by id, as menus do; false when there is no such command or it is not possible now. */
+export function performCommand(id: string): boolean {
+  const command = useCommands.getState().commands.find((candidate) => candidate.id === id);
+  if (!command || !(command.when?.() ?? true)) return false;
+  void command.perform();
+  return true;
+}
+
+/** Keys and the desktop host's menu both end here. Returns the way to stop listening. */
+export function listenForCommands(target: Window): () => void {
+  const onKey = (event: KeyboardEvent) => {
+    if (event.defaultPrevented || event.isComposing) return;
+    const command = commandFor(event, useCommands.getState().commands);
+    if (!command) return;
+    event.preventDefault();
+    void command.perform();
+  };
+  target.addEventListener('keydown', onKey);
+  const stopMenu = door.subscribe((event) => {
+    if (event.type === 'menu') performCommand(event.action);
+  });
+  return () => {
+    target.removeEventListener('keydown', onKey);
+    stopMenu();
+  };
+}
