@@ -52,7 +52,8 @@ function shifted(angle: number, distance: number): Xy {
 function chromaticityOfError(error: number, angle: number, relativeLuminance: number): Xy {
   const white = xyYToXyz(...d65, 1);
   const target = xyzToLab(xyYToXyz(...d65, relativeLuminance), white);
-  let [low, high] = [0, 0.05];
+  // Dark greys hardly count in ΔE2000; no set leans further than this.
+  let [low, high] = [0, 0.015];
   for (let step = 0; step < 40; step += 1) {
     const middle = (low + high) / 2;
     const lab = xyzToLab(xyYToXyz(...shifted(angle, middle), relativeLuminance), white);
@@ -88,13 +89,17 @@ export function showGrey(display: Display, stimulus: number): Xyz {
 }
 
 /**
- * Absolute XYZ of a colour whose signal is R′, G′, B′ in %. Each channel follows the grey's luminance curve, black
- * is added, and white carries the tint of the strongest channel's level.
+ * Absolute XYZ of a colour whose signal is R′, G′, B′ in %. In SDR each channel is a 2.4 power (the invented sets
+ * lift black for greys only), in HDR the grey's curve; black is added, and white carries the tint of the strongest
+ * channel's level.
  */
 export function showColour(display: Display, signal: readonly [number, number, number]): Xyz {
   const strongest = Math.max(...signal);
   const matrix = rgbToXyzMatrix(display.primaries, greyChromaticity(display, Math.max(strongest, 5)));
-  const light = signal.map((level) => greyLuminance(display, level) - display.Lb);
+  const { Lw, Lb } = display;
+  const light = signal.map((level) =>
+    display.signal === 'SDR' ? (Lw - Lb) * (level / 100) ** 2.4 : greyLuminance(display, level) - Lb,
+  );
   const XYZ = apply3(matrix, [light[0]!, light[1]!, light[2]!]);
   const black = xyYToXyz(...greyChromaticity(display, 0), display.Lb);
   return [XYZ[0] + black[0], XYZ[1] + black[1], XYZ[2] + black[2]];

@@ -7,7 +7,7 @@ export const calm: Display = {
   Lw: 118.3,
   Lb: 0.0728,
   gamut: 'BT.709',
-  primaries: { red: [0.622, 0.331], green: [0.302, 0.59], blue: [0.152, 0.066] },
+  primaries: { red: [0.6272, 0.3307], green: [0.302, 0.59], blue: [0.152, 0.066] },
   tint: {
     angle: greenish,
     errors: [
@@ -38,7 +38,7 @@ export const calm: Display = {
 /** Firmware 3.2 opens the red that 3.1.7 held back. */
 export const calmAfterUpdate: Display = {
   ...calm,
-  primaries: { ...calm.primaries, red: [0.632, 0.3305] },
+  primaries: { ...calm.primaries, red: [0.6386, 0.3303] },
 };
 
 export const calmAdjusted: Display = {
@@ -92,10 +92,10 @@ export const natural: Display = {
     angle: 255,
     errors: [
       [5, 1.5],
-      [20, 2.6],
-      [50, 4.5],
-      [70, 5],
-      [100, 5.8],
+      [20, 2.7],
+      [50, 4.7],
+      [70, 5.2],
+      [100, 5.9],
     ],
   },
 };
@@ -117,7 +117,7 @@ export const naturalAdjusted: Display = {
 export const hdrCalm: Display = {
   signal: 'HDR10',
   Lw: 742.2,
-  Lb: 0.105,
+  Lb: 0.021,
   knee: 300,
   gamut: 'BT.2020',
   primaries: { red: [0.6769, 0.3172], green: [0.2598, 0.6927], blue: [0.1463, 0.0637] },
