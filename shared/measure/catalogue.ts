@@ -1,0 +1,96 @@
+import type { SeriesName } from '../contract/reading.ts';
+import { catalogueRows } from './catalogueRows.ts';
+
+/** Keys of the house's limits that a quantity is held against where a sentence names none. */
+export type LimitKey =
+  | 'visibleDe2000'
+  | 'visibleDeItp'
+  | 'tint'
+  | 'saturationPercent'
+  | 'hueDegrees'
+  | 'eotfPercent'
+  | 'gamma'
+  | 'cctKelvin';
+
+export interface CatalogueRow {
+  /** Id as in `docs/measuring.md`; `<hue>`, `<level>`, `<channel>`, `<gamut>`, `<diagram>`, `<mode>` stand for parts. */
+  pattern: string;
+  /** For people; the same placeholders are filled in. */
+  label: string;
+  short: string;
+  /** As printed; empty for a bare number */
+  unit: string;
+  axisUnit?: string;
+  direction: 'lower' | 'higher' | 'neither';
+  /** Decimals that are conventional in print */
+  decimals: number;
+  /** How much a reader would miss it if the article left it out, 0 to 1 */
+  importance: number;
+  series: SeriesName;
+  limit?: LimitKey;
+}
+
+export interface CatalogueEntry extends CatalogueRow {
+  id: string;
+}
+
+const wordsOf: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  gamut: { bt709: 'BT.709', p3: 'P3', bt2020: 'BT.2020' },
+  diagram: { xy: 'CIE 1931 xy', uv: 'CIE 1976 u′v′' },
+};
+
+const partOf: Readonly<Record<string, string>> = {
+  hue: 'red|green|blue|cyan|magenta|yellow',
+  channel: 'red|green|blue',
+  gamut: 'bt709|p3|bt2020',
+  diagram: 'xy|uv',
+  level: '[^.]+',
+  mode: '.+',
+};
+
+type Matcher = { row: CatalogueRow; pattern: RegExp; parts: readonly string[] };
+
+const matchers: readonly Matcher[] = catalogueRows.map((row) => {
+  const parts: string[] = [];
+  const source = row.pattern
+    .split(/(<\w+>)/)
+    .map((piece) => {
+      const name = /^<(\w+)>$/.exec(piece)?.[1];
+      if (name === undefined) return piece.replaceAll('.', '\\.');
+      parts.push(name);
+      return `(${partOf[name]})`;
+    })
+    .join('');
+  return { row, pattern: new RegExp(`^${source}$`, 'u'), parts };
+});
+
+/** Every quantity that a run can have; one row a pattern, in the order in which quantities are listed. */
+export const catalogue: readonly CatalogueRow[] = catalogueRows;
+
+const known = new Map<string, CatalogueEntry | undefined>();
+
+/** The catalogue's entry for an id with its placeholders filled in; undefined for an id that no row covers. */
+export function catalogueEntry(id: string): CatalogueEntry | undefined {
+  if (!known.has(id)) known.set(id, entryOf(id));
+  return known.get(id);
+}
+
+function entryOf(id: string): CatalogueEntry | undefined {
+  for (const { row, pattern, parts } of matchers) {
+    const match = pattern.exec(id);
+    if (!match) continue;
+    const fill = (text: string) =>
+      text.replace(/<(\w+)>/g, (whole, name: string) => {
+        const value = match[parts.indexOf(name) + 1];
+        return value === undefined ? whole : (wordsOf[name]?.[value] ?? levelWord(value));
+      });
+    return { ...row, id, label: fill(row.label), short: fill(row.short) };
+  }
+  return undefined;
+}
+
+/** `grey50` reads "50 % grey"; other levels and modes read as they are. */
+function levelWord(value: string): string {
+  const grey = /^grey(\d+)$/.exec(value)?.[1];
+  return grey === undefined ? value.replaceAll('-', ' ') : `${grey} % grey`;
+}

@@ -1,0 +1,226 @@
+import { deltaEItp, xyzToICtCp } from '../colour/ictcp.ts';
+import { degreesOfDirection, hueDifference } from '../colour/lab.ts';
+import { xyToUv, xyYToXyz } from '../colour/xyz.ts';
+import { de2000OfGrey } from './colourDifference.ts';
+import type { TargetColours } from './conditions.ts';
+import { type Item, type Outcome, planOf, undefinedQuantity } from './plan.ts';
+import type { World } from './points.ts';
+import { type PreparedRun, seriesNotes, usableXy } from './prepare.ts';
+
+/** Stimulus from which a level counts for average, max, all and onset. */
+export const countsFromStimulus = 5;
+
+/** One grey with chromaticity: its place in the scale and its point. */
+type Grey = { stimulus: number; point: number; counts: boolean };
+
+/** Colour error, channel balance and tint of the greyscale. */
+export function planGreyscale(run: PreparedRun): Outcome[] {
+  const { greys, conditions } = run;
+  if (greys.points.length === 0) return [];
+  const { colours } = conditions;
+  if (!colours) {
+    const reason = `the target white "${conditions.whiteName}" is not known`;
+    return ['grey.de2000', 'grey.de2000.total', 'grey.deitp', 'grey.tint'].map((id) =>
+      undefinedQuantity(id, reason),
+    );
+  }
+  const all = colouredGreys(run);
+  const notes = [...seriesNotes(run, 'greyscale'), ...greys.notes, ...leftOutNotes(run, all)];
+  return [
+    ...errorPlans(run, colours, all, notes),
+    ...balancePlans(run, colours, all, notes),
+    ...tintPlans(run, colours, all, notes),
+  ];
+}
+
+const noColour = 'no grey is bright enough for its chromaticity to be used';
+
+function colouredGreys(run: PreparedRun): Grey[] {
+  return run.greys.points
+    .map((point, i) => ({ point, stimulus: run.greys.stimulus[i]! }))
+    .filter(({ point }) => usableXy(run, point))
+    .map(({ point, stimulus }) => ({ point, stimulus, counts: levelCounts(run, stimulus) }));
+}
+
+/** From 5 % up; in HDR below the roll-off. */
+export function levelCounts(run: PreparedRun, stimulus: number): boolean {
+  if (stimulus < countsFromStimulus) return false;
+  const { rollOff } = run.greys;
+  return !(run.conditions.hdr && rollOff !== undefined && stimulus >= rollOff);
+}
+
+/** Above `target.peak` a PQ signal need not be followed: such a level does not count where luminance is judged. */
+export function excusedByTargetPeak(run: PreparedRun, stimulus: number, point: number): boolean {
+  const { targetPeak, eotf } = run.conditions;
+  if (targetPeak === undefined || eotf.kind !== 'PQ') return false;
+  const Yt = run.greys.target(run.points.found, stimulus);
+  return Yt > targetPeak && run.points.found.Y[point]! < Yt;
+}
+
+function leftOutNotes(run: PreparedRun, coloured: readonly Grey[]): string[] {
+  const notes = rollOffNotes(run);
+  const dim = run.greys.points.length - coloured.length;
+  if (dim > 0)
+    notes.push(
+      `${dim} ${dim === 1 ? 'level' : 'levels'} without usable chromaticity (under ${run.conditions.instrument.xyFrom} cd/m² or not measured) left out`,
+    );
+  return notes;
+}
+
+export function rollOffNotes(run: PreparedRun): string[] {
+  const { rollOff, stimulus } = run.greys;
+  if (!run.conditions.hdr || rollOff === undefined) return [];
+  const out = stimulus.filter((level) => level >= rollOff).length;
+  return [`${out} ${out === 1 ? 'level' : 'levels'} from the roll-off at ${rollOff} % up left out`];
+}
+
+function itemsOf(greys: readonly Grey[], ...shared: (number | undefined)[]): Item[] {
+  const others = shared.filter((point) => point !== undefined);
+  return greys.map(({ stimulus, counts, point }) => ({
+    axis: stimulus,
+    counts,
+    inputs: [point, ...others.filter((other) => other !== point)],
+  }));
+}
+
+function errorPlans(
+  run: PreparedRun,
+  colours: TargetColours,
+  greys: readonly Grey[],
+  notes: string[],
+): Outcome[] {
+  const { reference, white, black, noTarget, highest } = run.greys;
+  const noReference = run.conditions.hdr ? 'no grey was measured' : 'no 100 % level';
+  const outcomes: Outcome[] = [];
+  const dark = reference !== undefined && !(run.points.found.Y[reference]! > 0);
+  if (reference === undefined || dark) {
+    const reason = dark ? 'the reference white has no luminance' : noReference;
+    outcomes.push(undefinedQuantity('grey.de2000', reason), undefinedQuantity('grey.de2000.total', reason));
+  } else {
+    outcomes.push(
+      planOf(run, {
+        id: 'grey.de2000',
+        items: itemsOf(greys, reference),
+        value: (w, i) => {
+          const p = greys[i]!.point;
+          return de2000OfGrey(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!, w.Y[p]!);
+        },
+        uses: 'both',
+        law: 'draws',
+        notes,
+        otherwise: noColour,
+      }),
+    );
+    outcomes.push(
+      noTarget === undefined
+        ? planOf(run, {
+            id: 'grey.de2000.total',
+            items: withTarget(run, greys, reference, white, black),
+            value: (w, i) => {
+              const { point: p, stimulus } = greys[i]!;
+              const Yt = run.greys.target(w, stimulus);
+              return de2000OfGrey(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!, Yt);
+            },
+            uses: 'both',
+            law: 'draws',
+            notes,
+            otherwise: noColour,
+          })
+        : undefinedQuantity('grey.de2000.total', noTarget),
+    );
+  }
+  if (noTarget !== undefined || highest === undefined)
+    outcomes.push(undefinedQuantity('grey.deitp', noTarget ?? 'no grey was measured'));
+  else
+    outcomes.push(
+      planOf(run, {
+        id: 'grey.deitp',
+        items: itemsOf(greys, white, black, highest),
+        value: (w, i) => deItpOfGrey(run, colours, w, greys[i]!, highest),
+        uses: 'both',
+        law: 'draws',
+        notes,
+        otherwise: noColour,
+      }),
+    );
+  return outcomes;
+}
+
+/** Items of a quantity that compares luminance: levels above `target.peak` that fall short do not count. */
+function withTarget(run: PreparedRun, greys: readonly Grey[], ...shared: (number | undefined)[]): Item[] {
+  return itemsOf(
+    greys.map((grey) => ({
+      ...grey,
+      counts: grey.counts && !excusedByTargetPeak(run, grey.stimulus, grey.point),
+    })),
+    ...shared,
+  );
+}
+
+function deItpOfGrey(
+  run: PreparedRun,
+  colours: TargetColours,
+  w: World,
+  grey: Grey,
+  highest: number,
+): number {
+  const { point: p, stimulus } = grey;
+  const Yt = Math.min(run.greys.target(w, stimulus), w.Y[highest]!);
+  return deltaEItp(
+    xyzToICtCp(xyYToXyz(w.x[p]!, w.y[p]!, w.Y[p]!)),
+    xyzToICtCp([colours.whiteX * Yt, Yt, colours.whiteZ * Yt]),
+  );
+}
+
+/** 100·M⁻¹·(x/y, 1, (1−x−y)/y)ᵀ: on target 100/100/100, luminance plays no part. */
+function balancePlans(
+  run: PreparedRun,
+  colours: TargetColours,
+  greys: readonly Grey[],
+  notes: string[],
+): Outcome[] {
+  return (['red', 'green', 'blue'] as const).map((channel, row) => {
+    const [X, Y, Z] = colours.toRgb[row]!;
+    return planOf(run, {
+      id: `grey.balance.${channel}`,
+      items: itemsOf(greys),
+      value: (w, i) => {
+        const x = w.x[greys[i]!.point]!;
+        const y = w.y[greys[i]!.point]!;
+        return 100 * (X * (x / y) + Y + Z * ((1 - x - y) / y));
+      },
+      uses: 'chromaticity',
+      law: 'first-order',
+      notes,
+      otherwise: noColour,
+    });
+  });
+}
+
+/** Shift (Δu′, Δv′) of each grey from the target white: its size, its direction and its two components. */
+function tintPlans(
+  run: PreparedRun,
+  colours: TargetColours,
+  greys: readonly Grey[],
+  notes: string[],
+): Outcome[] {
+  const [uWhite, vWhite] = xyToUv(...colours.white);
+  const shift = (w: World, i: number): [number, number] => {
+    const [u, v] = xyToUv(w.x[greys[i]!.point]!, w.y[greys[i]!.point]!);
+    return [u - uWhite, v - vWhite];
+  };
+  const plan = (id: string, value: (w: World, i: number) => number, law: 'first-order' | 'draws') =>
+    planOf(run, { id, items: itemsOf(greys), value, uses: 'chromaticity', law, notes, otherwise: noColour });
+  // Draws are counted from the found direction, so that those past 0° do not jump to 360°.
+  const directions = greys.map((_, i) => degreesOfDirection(...shift(run.points.found, i)));
+  return [
+    plan('grey.tint', (w, i) => Math.hypot(...shift(w, i)), 'draws'),
+    plan('grey.tint.u', (w, i) => shift(w, i)[0], 'first-order'),
+    plan('grey.tint.v', (w, i) => shift(w, i)[1], 'first-order'),
+    plan(
+      'grey.tint.angle',
+      (w, i) => directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...shift(w, i))),
+      'draws',
+    ),
+  ];
+}

@@ -1,0 +1,74 @@
+import { type RunUncertainty, uncertaintyOfRun } from '../certainty/runUncertainty.ts';
+import type { RunEvidence, UnitEvidence } from '../contract/evidence.ts';
+import type { MeasuredSeries, Measurement, RunMeasurements } from '../contract/measurement.ts';
+import { catalogueEntry } from './catalogue.ts';
+import type { Outcome, Plan } from './plan.ts';
+import { extremesOf, meanOfCounting } from './statistics.ts';
+
+/**
+ * Every quantity of a run that its readings allow. Pure: equal evidence gives equal numbers, in any order of rows.
+ * Found values are computed at once. Standard uncertainties are computed when they are first read: at first order
+ * where the quantity is as good as linear, from the run's seeded draws where it is not.
+ */
+export function measureRun(unit: UnitEvidence, run: RunEvidence): RunMeasurements {
+  return measurementsOf(uncertaintyOfRun(unit, run));
+}
+
+/** {@link measureRun} of a run that is already prepared, so that measurements and draws share their work. */
+export function measurementsOf(run: RunUncertainty): RunMeasurements {
+  const measurements = new Map<string, Measurement>();
+  for (const [id, outcome] of run.outcomes) measurements.set(id, measurementOf(run, outcome));
+  return measurements;
+}
+
+function measurementOf(run: RunUncertainty, outcome: Outcome): Measurement {
+  switch (outcome.state) {
+    case 'undefined':
+      return outcome;
+    case 'over':
+      return { ...outcome, unit: unitOf(outcome.id) };
+    case 'plan':
+      return seriesOf(run, outcome);
+  }
+}
+
+function unitOf(id: string): string {
+  return catalogueEntry(id)?.unit ?? '';
+}
+
+function seriesOf(run: RunUncertainty, plan: Plan): MeasuredSeries {
+  const axisOf = (i: number) => (plan.axes[i] === undefined ? {} : { axis: plan.axes[i] });
+  const values = Array.from(plan.found, (value, i) => ({
+    ...axisOf(i),
+    value,
+    get u() {
+      return run.uOf(plan).values[i]!;
+    },
+    counts: plan.counts[i]!,
+    rows: plan.rows[i]!,
+  }));
+  const series = {
+    state: 'measured',
+    id: plan.id,
+    unit: plan.unit ?? unitOf(plan.id),
+    values,
+    notes: plan.notes,
+  } as const;
+  if (!plan.isSeries) return series;
+  const average = meanOfCounting(plan.found, 0, plan.counts);
+  if (average === undefined) return series;
+  const { max, min } = extremesOf(plan.found, plan.counts);
+  const statistic = (name: 'average' | 'max' | 'min', value: number, index?: number) => ({
+    ...(index === undefined ? {} : axisOf(index)),
+    value,
+    get u() {
+      return run.uOf(plan)[name];
+    },
+  });
+  return {
+    ...series,
+    average: statistic('average', average),
+    max: statistic('max', plan.found[max]!, max),
+    min: statistic('min', plan.found[min]!, min),
+  };
+}

@@ -1,0 +1,146 @@
+import { de2000 } from './colourDifference.ts';
+import { type Outcome, planOf, undefinedQuantity } from './plan.ts';
+import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
+
+type Direction = { angle: number; point: number };
+type Plane = 'horizontal' | 'vertical';
+
+/** `angle`, `angle.vertical`, `angle.grey50`, `angle.vertical.grey50`: white and horizontal go without saying. */
+function stem(plane: Plane, level: string): string {
+  return ['angle', plane === 'vertical' ? 'vertical' : '', level === 'white' ? '' : level]
+    .filter(Boolean)
+    .join('.');
+}
+
+/** Luminance, contrast and colour off axis, for each plane and level. */
+export function planViewingAngle(run: PreparedRun): Outcome[] {
+  const groups = new Map<string, Direction[]>();
+  for (const point of seriesPoints(run, 'angle')) {
+    const { angle, level = 'white', plane = 'horizontal' } = run.points.at[point]!;
+    if (angle === undefined || !Number.isFinite(angle)) continue;
+    const key = `${plane}|${level}`;
+    groups.set(key, [...(groups.get(key) ?? []), { angle, point }]);
+  }
+  for (const directions of groups.values()) directions.sort((one, other) => one.angle - other.angle);
+  const onAxis = (plane: Plane, level: string) =>
+    // 0° lies in both planes, so one reading serves both.
+    [groups.get(`${plane}|${level}`), groups.get(`horizontal|${level}`), groups.get(`vertical|${level}`)]
+      .map((directions) => directions?.find(({ angle }) => angle === 0)?.point)
+      .find((point) => point !== undefined);
+  const outcomes: Outcome[] = [];
+  for (const [key, directions] of [...groups].sort((one, other) => (one[0] < other[0] ? -1 : 1))) {
+    const [plane, level] = key.split('|') as [Plane, string];
+    outcomes.push(
+      ...plansOfLevel(run, stem(plane, level), directions, onAxis(plane, level), onAxis(plane, 'white')),
+    );
+    const black = groups.get(`${plane}|black`);
+    if (level === 'white' && black) outcomes.push(contrastPlan(run, plane, directions, black));
+  }
+  return outcomes;
+}
+
+function plansOfLevel(
+  run: PreparedRun,
+  id: string,
+  directions: readonly Direction[],
+  axis: number | undefined,
+  whiteOnAxis: number | undefined,
+): Outcome[] {
+  const ids = ['luminance', 'de2000', 'de2000.total'].map((part) => `${id}.${part}`);
+  const { Y } = run.points.found;
+  const { floor } = run.conditions.instrument;
+  if (axis === undefined) return ids.map((each) => undefinedQuantity(each, 'no reading at 0°'));
+  if (!(Y[axis]! > 0) || Y[axis]! < 2 * floor)
+    return ids.map((each) =>
+      undefinedQuantity(each, "the reading at 0° is under twice the instrument's floor"),
+    );
+  const notes = seriesNotes(run, 'angle');
+  const items = directions.map(({ angle, point }) => ({
+    axis: angle,
+    inputs: point === axis ? [point] : [point, axis],
+  }));
+  const luminance = planOf(run, {
+    id: `${id}.luminance`,
+    items,
+    value: (w, i) => (100 * w.Y[directions[i]!.point]!) / Math.max(w.Y[axis]!, 1e-9),
+    uses: 'luminance',
+    law: 'first-order',
+    notes,
+    otherwise: 'no direction was measured',
+  });
+  return [luminance, ...colourPlans(run, id, directions, axis, whiteOnAxis, notes)];
+}
+
+function colourPlans(
+  run: PreparedRun,
+  id: string,
+  directions: readonly Direction[],
+  axis: number,
+  whiteOnAxis: number | undefined,
+  notes: readonly string[],
+): Outcome[] {
+  const ids = [`${id}.de2000`, `${id}.de2000.total`];
+  const { colours, whiteName } = run.conditions;
+  if (!colours)
+    return ids.map((each) => undefinedQuantity(each, `the target white "${whiteName}" is not known`));
+  const reference = run.greys.reference ?? whiteOnAxis;
+  if (reference === undefined || !(run.points.found.Y[reference]! > 0))
+    return ids.map((each) => undefinedQuantity(each, 'no 100 % level'));
+  if (!usableXy(run, axis)) return ids.map((each) => undefinedQuantity(each, 'no usable chromaticity at 0°'));
+  const coloured = directions.filter(({ point }) => usableXy(run, point));
+  const more =
+    coloured.length < directions.length
+      ? [`${directions.length - coloured.length} without usable chromaticity left out`]
+      : [];
+  const common = {
+    items: coloured.map(({ angle, point }) => ({
+      axis: angle,
+      inputs: [...new Set([point, axis, reference])],
+    })),
+    uses: 'both',
+    law: 'draws',
+    notes: [...notes, ...more],
+    otherwise: 'no direction has a usable chromaticity',
+  } as const;
+  return ([false, true] as const).map((total, n) =>
+    planOf(run, {
+      ...common,
+      id: ids[n]!,
+      value: (w, i) => {
+        const p = coloured[i]!.point;
+        const Y = total ? w.Y[p]! : w.Y[axis]!;
+        return de2000(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, Y, w.x[axis]!, w.y[axis]!, w.Y[axis]!);
+      },
+    }),
+  );
+}
+
+function contrastPlan(
+  run: PreparedRun,
+  plane: Plane,
+  white: readonly Direction[],
+  black: readonly Direction[],
+): Outcome {
+  const { floor } = run.conditions.instrument;
+  const { Y } = run.points.found;
+  const pairs = white.flatMap(({ angle, point }) => {
+    const dark = black.find((direction) => direction.angle === angle)?.point;
+    return dark === undefined ? [] : [{ angle, point, dark }];
+  });
+  const sure = pairs.filter(({ dark }) => Y[dark]! > 0 && Y[dark]! >= 2 * floor);
+  const notes = seriesNotes(run, 'angle');
+  if (sure.length < pairs.length)
+    notes.push(`${pairs.length - sure.length} with black under twice the instrument's floor left out`);
+  return planOf(run, {
+    id: `${stem(plane, 'white')}.contrast`,
+    items: sure.map(({ angle, point, dark }) => ({ axis: angle, inputs: [point, dark] })),
+    value: (w, i) => w.Y[sure[i]!.point]! / Math.max(w.Y[sure[i]!.dark]!, 1e-9),
+    uses: 'luminance',
+    law: 'first-order',
+    notes,
+    otherwise:
+      pairs.length === 0
+        ? 'white and black share no direction'
+        : "black is under twice the instrument's floor in every direction",
+  });
+}
