@@ -41,7 +41,7 @@ function locus(): Locus {
  * Correlated colour temperature and Duv (positive on the green side) of a chromaticity.
  * Method: Ohno 2014 (LEUKOS 10, 47–55): nearest entry of a Planckian table, then a parabola; here the parabola goes
  * through the locus itself and not through the distances, which needs no second solution close to the locus. Agrees
- * with the exact nearest point within 0.02 K and 1e-6.
+ * with the exact nearest point within 1e-5 of the temperature and 1e-7 of Duv.
  * Domain: 1000 to 100 000 K and |Duv| ≤ 0.05; outside, the reason. D65 (0.3127, 0.3290): 6504 K, Duv +0.0032.
  */
 export function cctAndDuv(x: number, y: number): CctAndDuv | NoCct {

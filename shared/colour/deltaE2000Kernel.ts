@@ -16,6 +16,8 @@ const cos63 = Math.cos(63 * degree);
 const sin63 = Math.sin(63 * degree);
 const cos275 = Math.cos(275 * degree);
 const sin275 = Math.sin(275 * degree);
+/** Product of chromas under which squares would underflow; ΔH′ is under 1e-49 there. */
+const neutral = 1e-100;
 /** Beyond this the rotation term is under 1e-14; in q = sin²(δ/2). */
 const noRotation = 0.9;
 
@@ -55,7 +57,7 @@ export function deltaE2000Loop(
 
     const product = C1 * C2;
     // A neutral colour has no hue: ΔH′ is 0, and with it all that hangs on the mean hue.
-    if (product > 0) {
+    if (product > neutral) {
       const dot = p1 * p2 + b1 * b2;
       const cross = p1 * b2 - b1 * p2;
       let deltaH: number;
@@ -102,7 +104,7 @@ export function deltaE2000Loop(
         // Rounding may leave q a hair below 0 at 275° itself.
         squared -= RC * blueRotation(Math.max(q, 0)) * chroma * hue;
       }
-    } else if (!(product === 0)) squared = Number.NaN;
+    }
     out[i] = Math.sqrt(squared);
   }
 }
