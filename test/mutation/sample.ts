@@ -9,7 +9,7 @@
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { seeded } from '../colour/seeded.ts';
@@ -34,6 +34,9 @@ const equivalents = readFileSync(new URL('./equivalents.md', import.meta.url), '
 const mutants = sample(folders.flatMap(mutantsOf), count, seeded(seed));
 const copy = copyOfTree();
 try {
+  for (const file of new Set(mutants.map((mutant) => mutant.file)))
+    if (!testsPass(file))
+      throw new Error(`the tests of ${file} fail without any change; nothing can be said`);
   const survivors: string[] = [];
   const totals = { killed: 0, equivalent: 0, survived: 0 };
   for (const mutant of mutants) {
@@ -87,26 +90,27 @@ function mutated({ source, start, before, after }: Mutant): string {
 
 function judge(mutant: Mutant): 'killed' | 'equivalent' | 'survived' {
   const path = join(copy, mutant.file);
-  const folder = `test/${mutant.file.split('/')[1]}`;
   writeFileSync(path, mutated(mutant));
-  // Only the tests of the same folder count, and of those only the ones that reach the file.
+  const passed = testsPass(mutant.file);
+  writeFileSync(path, mutant.source);
+  if (!passed) return 'killed';
+  return isArgued(mutant) ? 'equivalent' : 'survived';
+}
+
+/** Runs the tests of the same folder that reach the file; a run that does not end within three minutes fails. */
+function testsPass(file: string): boolean {
+  const vitest = join(root, 'node_modules/vitest/vitest.mjs');
+  const folder = `test/${file.split('/')[1]}`;
   const run = spawnSync(
     process.execPath,
-    [
-      join(root, 'node_modules/vitest/vitest.mjs'),
-      'related',
-      mutant.file,
-      '--run',
-      '--bail',
-      '1',
-      '--dir',
-      folder,
-    ],
-    { cwd: copy, stdio: 'pipe', timeout: 180_000, encoding: 'utf8' },
+    [vitest, 'related', file, '--run', '--bail', '1', '--dir', folder],
+    {
+      cwd: copy,
+      stdio: 'pipe',
+      timeout: 180_000,
+    },
   );
-  writeFileSync(path, mutant.source);
-  if (run.status !== 0) return 'killed';
-  return isArgued(mutant) ? 'equivalent' : 'survived';
+  return run.status === 0;
 }
 
 /** An argued survivor stands in equivalents.md by its file and its line after the change. */
@@ -124,5 +128,5 @@ function lineOf(source: string, place: number): string {
 
 function describe(mutant: Mutant): string {
   const line = mutant.source.slice(0, mutant.start).split('\n').length;
-  return `${mutant.file}:${line} ${basename(mutant.before)} → ${mutant.after}   ${lineOf(mutated(mutant), mutant.start)}`;
+  return `${mutant.file}:${line} ${mutant.before} → ${mutant.after}   ${lineOf(mutated(mutant), mutant.start)}`;
 }
