@@ -2,57 +2,60 @@ import type { QuantityDraws } from '../contract/measurement.ts';
 import type { Plan } from '../measure/plan.ts';
 import type { World } from '../measure/points.ts';
 import type { PreparedRun } from '../measure/prepare.ts';
-import type { ErrorModel } from './errorModel.ts';
-import { drawCount, type Streams } from './streams.ts';
+import type { DrawnWorlds } from './drawnWorlds.ts';
+import type { Gradient } from './gradient.ts';
+import { drawCount } from './streams.ts';
 
 /**
- * Every draw of a quantity: x, y and Y of its points are perturbed as one world and the quantity is computed anew
- * (JCGM 101). Errors that cannot be negative are thereby drawn as vectors.
+ * One value in every imagined world. Where it is as good as linear, its first-order change by each error; else x, y
+ * and Y of its points are perturbed and the quantity is computed anew (JCGM 101), so that errors that cannot be
+ * negative are drawn as vectors. Both use the same streams: one world is one world.
  */
-export function drawsOf(run: PreparedRun, model: ErrorModel, streams: Streams, plan: Plan): QuantityDraws {
-  const size = plan.axes.length;
-  const values = new Float64Array(drawCount * size);
-  const points = [...new Set(plan.inputs.flat())];
-  const world = emptyWorld(run.points.count);
+export function columnOf(
+  run: PreparedRun,
+  worlds: DrawnWorlds,
+  plan: Plan,
+  gradient: Gradient | undefined,
+  i: number,
+): Float64Array {
+  const column = new Float64Array(drawCount);
+  if (gradient?.linear) {
+    column.fill(plan.found[i]!);
+    gradient.components.forEach((component, k) => {
+      worlds.addStream(column, component, gradient.steps[k]!);
+    });
+    return column;
+  }
+  const { found } = run.points;
+  const world: World = { x: found.x.slice(), y: found.y.slice(), Y: found.Y.slice() };
+  const inputs = plan.inputs[i]!;
+  const lights = plan.lights[i]!;
+  const drawn = inputs.map((point) => worlds.at(point));
+  const lit = lights.map((point) => worlds.at(point).Y);
   const withLuminance = plan.uses !== 'chromaticity';
   const withColour = plan.uses !== 'luminance';
-  const { found } = run.points;
-  const places = points.map((point) => ({
-    point,
-    x: found.x[point]!,
-    y: found.y[point]!,
-    Y: found.Y[point]!,
-    r: model.r[point]!,
-    ex: model.ex[point]!,
-    ey: model.ey[point]!,
-    ax: model.ax[point]!,
-    ay: model.ay[point]!,
-    aStreamX: streams.ax[model.hueClass[point]!]!,
-    aStreamY: streams.ay[model.hueClass[point]!]!,
-    rOffset: streams.offset(3 * point),
-    xOffset: streams.offset(3 * point + 1),
-    yOffset: streams.offset(3 * point + 2),
-  }));
-  const { pool, mask } = streams;
-  for (let draw = 0; draw < drawCount; draw += 1) {
-    const gain = 1 + model.s * streams.s[draw]!;
-    for (const place of places) {
-      if (withLuminance)
-        world.Y[place.point] = place.Y * gain + place.r * pool[(place.rOffset + draw) & mask]!;
-      else world.Y[place.point] = place.Y;
-      if (withColour) {
-        world.x[place.point] =
-          place.x + place.ax * place.aStreamX[draw]! + place.ex * pool[(place.xOffset + draw) & mask]!;
-        world.y[place.point] =
-          place.y + place.ay * place.aStreamY[draw]! + place.ey * pool[(place.yOffset + draw) & mask]!;
+  for (let d = 0; d < drawCount; d += 1) {
+    for (let k = 0; k < inputs.length; k += 1) {
+      const point = inputs[k]!;
+      const source = drawn[k]!;
+      if (withLuminance) world.Y[point] = source.Y[d]!;
+      if (withColour && run.points.hasXy[point] === 1) {
+        world.x[point] = source.x[d]!;
+        world.y[point] = source.y[d]!;
       }
     }
-    const start = draw * size;
-    for (let i = 0; i < size; i += 1) values[start + i] = plan.value(world, i);
+    for (let k = 0; k < lights.length; k += 1) world.Y[lights[k]!] = lit[k]![d]!;
+    column[d] = plan.value(world, i);
   }
-  return { count: drawCount, axes: plan.axes, counts: plan.counts, values };
+  return column;
 }
 
-function emptyWorld(count: number): World {
-  return { x: new Float64Array(count), y: new Float64Array(count), Y: new Float64Array(count) };
+/** Columns side by side as the contract lays them out: draw by draw. */
+export function quantityDraws(plan: Plan, columns: readonly Float64Array[]): QuantityDraws {
+  const size = columns.length;
+  const values = new Float64Array(drawCount * size);
+  columns.forEach((column, i) => {
+    for (let d = 0; d < drawCount; d += 1) values[d * size + i] = column[d]!;
+  });
+  return { count: drawCount, axes: plan.axes, counts: plan.counts, values };
 }

@@ -2,57 +2,92 @@ import type { RunEvidence, UnitEvidence } from '../contract/evidence.ts';
 import type { QuantityDraws } from '../contract/measurement.ts';
 import type { Outcome, Plan } from '../measure/plan.ts';
 import { plansOf } from '../measure/plans.ts';
-import { prepareRun } from '../measure/prepare.ts';
-import { drawsOf } from './draws.ts';
+import { type PreparedRun, prepareRun } from '../measure/prepare.ts';
+import { drawnWorldsOf } from './drawnWorlds.ts';
+import { columnOf, quantityDraws } from './draws.ts';
 import { errorModelOf } from './errorModel.ts';
-import { firstOrderOf } from './firstOrder.ts';
-import { type DrawnSpread, extremes, spreadOf } from './spread.ts';
-import { type Streams, streamsOf } from './streams.ts';
+import { averageU, gradientsOf } from './gradient.ts';
+import { deviationOf, extremeColumn, meanColumn } from './spread.ts';
+import { streamsOf } from './streams.ts';
+
+/** Standard uncertainties of one quantity, each computed when it is first read. Null: it carries none. */
+export interface PlanUncertainty {
+  of(i: number): number | null;
+  average(): number | null;
+  max(): number | null;
+  min(): number | null;
+}
 
 /** A run with its quantities made ready and the means to say how sure they are; work is done when asked for. */
 export interface RunUncertainty {
+  prepared: PreparedRun;
   outcomes: ReadonlyMap<string, Outcome>;
-  uOf(plan: Plan): DrawnSpread;
+  uOf(plan: Plan): PlanUncertainty;
   /** Null for what was only reported. */
   draws(plan: Plan): QuantityDraws | null;
 }
 
-const reportedOnly: DrawnSpread = { values: [], average: null, max: null, min: null };
+const none = () => null;
+const reportedOnly: PlanUncertainty = { of: none, average: none, max: none, min: none };
 
 export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncertainty {
   const prepared = prepareRun(unit, run);
-  const outcomes = plansOf(prepared);
   const model = once(() => errorModelOf(unit, run, prepared));
-  const streams = once((): Streams => streamsOf(run.digest, model().sKey));
-  const known = new Map<string, DrawnSpread>();
-  const draw = (plan: Plan) => drawsOf(prepared, model(), streams(), plan);
+  const worlds = once(() => drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey)));
+  const known = new Map<string, PlanUncertainty>();
 
-  const compute = (plan: Plan): DrawnSpread => {
-    if (plan.law === 'none') return { ...reportedOnly, values: plan.axes.map(() => null) };
-    if (plan.law === 'draws') return spreadOf(draw(plan));
-    const { values, average } = firstOrderOf(prepared, model(), plan);
-    const single = plan.axes.length === 1 ? values[0]! : undefined;
-    // Max and min of several values are not linear: only they need draws, and only when somebody looks.
-    const ends = once(() => (single === undefined ? extremes(draw(plan)) : { max: single, min: single }));
+  const uncertaintyOf = (plan: Plan): PlanUncertainty => {
+    if (plan.law === 'none') return reportedOnly;
+    const gradients = once(() => (plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan)));
+    const columns: (Float64Array | undefined)[] = [];
+    const column = (i: number) => {
+      columns[i] ??= columnOf(prepared, worlds(), plan, gradients()?.[i], i);
+      return columns[i];
+    };
+    const drawn: (number | null | undefined)[] = [];
+    const of = (i: number) => {
+      const gradient = gradients()?.[i];
+      if (gradient?.linear) return gradient.u;
+      if (drawn[i] === undefined) drawn[i] = deviationOf(column(i));
+      return drawn[i];
+    };
+    const counting = plan.counts.flatMap((counts, i) => (counts ? [i] : []));
+    const extreme = (which: 'max' | 'min') =>
+      // The extreme of several values is never linear.
+      once(() =>
+        counting.length === 1 ? of(counting[0]!) : deviationOf(extremeColumn(counting.map(column), which)),
+      );
     return {
-      values: [...values],
-      average,
-      get max() {
-        return ends().max;
-      },
-      get min() {
-        return ends().min;
-      },
+      of,
+      average: once(() => {
+        const linear = gradients();
+        return linear && counting.every((i) => linear[i]!.linear)
+          ? averageU(linear, plan.counts, prepared.points.count)
+          : deviationOf(meanColumn(counting.map(column)));
+      }),
+      max: extreme('max'),
+      min: extreme('min'),
     };
   };
   return {
-    outcomes,
+    prepared,
+    outcomes: plansOf(prepared),
     uOf(plan) {
-      const spread = known.get(plan.id) ?? compute(plan);
-      known.set(plan.id, spread);
-      return spread;
+      let uncertainty = known.get(plan.id);
+      if (!uncertainty) {
+        uncertainty = uncertaintyOf(plan);
+        known.set(plan.id, uncertainty);
+      }
+      return uncertainty;
     },
-    draws: (plan) => (plan.law === 'none' ? null : draw(plan)),
+    draws(plan) {
+      if (plan.law === 'none') return null;
+      const gradients = plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan);
+      return quantityDraws(
+        plan,
+        plan.axes.map((_, i) => columnOf(prepared, worlds(), plan, gradients?.[i], i)),
+      );
+    },
   };
 }
 

@@ -46,12 +46,13 @@ export function planChart(run: PreparedRun): Outcome[] {
 
   const items = patches.map(({ patch, point }) => ({
     axis: patch,
-    inputs: [...new Set([point, white.point, labWhite.point])],
+    inputs: [point],
+    lights: [...new Set([white.point, labWhite.point])],
   }));
   const common = {
     items,
     uses: 'both',
-    law: 'draws',
+    law: 'smooth',
     notes,
     otherwise: 'no patch has a reading and a target',
   } as const;

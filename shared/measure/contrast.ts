@@ -24,7 +24,7 @@ export function planContrast(run: PreparedRun): Outcome[] {
 function levelPlans(run: PreparedRun, fullBlack: readonly number[]): Outcome[] {
   const { greys, conditions } = run;
   const outcomes: Outcome[] = [];
-  const common = { uses: 'luminance', law: 'first-order' } as const;
+  const common = { uses: 'luminance', law: 'smooth' } as const;
   if (!conditions.hdr && greys.points.length > 0) {
     const { white } = greys;
     outcomes.push(
@@ -50,7 +50,7 @@ function levelPlans(run: PreparedRun, fullBlack: readonly number[]): Outcome[] {
     scalarPlan(run, {
       ...common,
       id: 'black',
-      law: 'first-order',
+      law: 'smooth',
       inputs: black,
       value: (w) => meanOf(w, black),
       notes,
@@ -91,7 +91,7 @@ function ratio(
       state: 'over',
       id,
       over: Lw / (2 * floor),
-      rows: rowsOf(run, inputs),
+      rows: rowsOf(run.points, inputs),
       notes: [...notes, `black is under twice the instrument's floor of ${floor} cd/m²`],
     };
   if (!(Lb > 0)) return undefinedQuantity(id, 'black has no luminance and the instrument states no floor');
@@ -100,7 +100,7 @@ function ratio(
     inputs,
     value: (w) => meanOf(w, white) / Math.max(meanOf(w, black), 1e-9),
     uses: 'luminance',
-    law: 'first-order',
+    law: 'smooth',
     notes,
     otherwise: 'no contrast',
   });

@@ -40,7 +40,7 @@ export function planGamutSize(run: PreparedRun): Outcome[] {
           value: (w) => compute(measured(w), primaries, diagram),
           uses: 'chromaticity',
           // Coverage bends where a primary crosses the reference's edge; an area is as good as linear.
-          law: kind === 'coverage' ? 'draws' : 'first-order',
+          law: kind === 'coverage' ? 'edged' : 'smooth',
           notes,
           otherwise: 'the primaries have no area',
         });

@@ -3,7 +3,7 @@ import { degreesOfDirection, hueDifference } from '../colour/lab.ts';
 import { xyToUv, xyYToXyz } from '../colour/xyz.ts';
 import { de2000OfGrey } from './colourDifference.ts';
 import type { TargetColours } from './conditions.ts';
-import { type Item, type Outcome, planOf, undefinedQuantity } from './plan.ts';
+import { type Item, type Law, type Outcome, planOf, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, usableXy } from './prepare.ts';
 
@@ -79,7 +79,8 @@ function itemsOf(greys: readonly Grey[], ...shared: (number | undefined)[]): Ite
   return greys.map(({ stimulus, counts, point }) => ({
     axis: stimulus,
     counts,
-    inputs: [point, ...others.filter((other) => other !== point)],
+    inputs: [point],
+    lights: others.filter((other, i) => other !== point && others.indexOf(other) === i),
   }));
 }
 
@@ -106,7 +107,7 @@ function errorPlans(
           return de2000OfGrey(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!, w.Y[p]!);
         },
         uses: 'both',
-        law: 'draws',
+        law: 'smooth',
         notes,
         otherwise: noColour,
       }),
@@ -122,7 +123,7 @@ function errorPlans(
               return de2000OfGrey(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!, Yt);
             },
             uses: 'both',
-            law: 'draws',
+            law: 'smooth',
             notes,
             otherwise: noColour,
           })
@@ -138,7 +139,7 @@ function errorPlans(
         items: itemsOf(greys, white, black, highest),
         value: (w, i) => deItpOfGrey(run, colours, w, greys[i]!, highest),
         uses: 'both',
-        law: 'draws',
+        law: 'smooth',
         notes,
         otherwise: noColour,
       }),
@@ -190,7 +191,7 @@ function balancePlans(
         return 100 * (X * (x / y) + Y + Z * ((1 - x - y) / y));
       },
       uses: 'chromaticity',
-      law: 'first-order',
+      law: 'smooth',
       notes,
       otherwise: noColour,
     });
@@ -209,18 +210,23 @@ function tintPlans(
     const [u, v] = xyToUv(w.x[greys[i]!.point]!, w.y[greys[i]!.point]!);
     return [u - uWhite, v - vWhite];
   };
-  const plan = (id: string, value: (w: World, i: number) => number, law: 'first-order' | 'draws') =>
+  const plan = (id: string, value: (w: World, i: number) => number, law: Law) =>
     planOf(run, { id, items: itemsOf(greys), value, uses: 'chromaticity', law, notes, otherwise: noColour });
   // Draws are counted from the found direction, so that those past 0° do not jump to 360°.
   const directions = greys.map((_, i) => degreesOfDirection(...shift(run.points.found, i)));
   return [
-    plan('grey.tint', (w, i) => Math.hypot(...shift(w, i)), 'draws'),
-    plan('grey.tint.u', (w, i) => shift(w, i)[0], 'first-order'),
-    plan('grey.tint.v', (w, i) => shift(w, i)[1], 'first-order'),
+    plan('grey.tint', (w, i) => length(shift(w, i)), 'smooth'),
+    plan('grey.tint.u', (w, i) => shift(w, i)[0], 'smooth'),
+    plan('grey.tint.v', (w, i) => shift(w, i)[1], 'smooth'),
     plan(
       'grey.tint.angle',
       (w, i) => directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...shift(w, i))),
-      'draws',
+      'drawn',
     ),
   ];
+}
+
+/** Plain root of squares: several times as fast as Math.hypot, whose care for overflow is not needed here. */
+function length([one, other]: readonly [number, number]): number {
+  return Math.sqrt(one * one + other * other);
 }

@@ -2,7 +2,7 @@ import { type RunUncertainty, uncertaintyOfRun } from '../certainty/runUncertain
 import type { RunEvidence, UnitEvidence } from '../contract/evidence.ts';
 import type { MeasuredSeries, Measurement, RunMeasurements } from '../contract/measurement.ts';
 import { catalogueEntry } from './catalogue.ts';
-import type { Outcome, Plan } from './plan.ts';
+import { type Outcome, type Plan, rowsOf } from './plan.ts';
 import { extremesOf, meanOfCounting } from './statistics.ts';
 
 /**
@@ -37,15 +37,16 @@ function unitOf(id: string): string {
 }
 
 function seriesOf(run: RunUncertainty, plan: Plan): MeasuredSeries {
+  const u = run.uOf(plan);
   const axisOf = (i: number) => (plan.axes[i] === undefined ? {} : { axis: plan.axes[i] });
   const values = Array.from(plan.found, (value, i) => ({
     ...axisOf(i),
     value,
     get u() {
-      return run.uOf(plan).values[i]!;
+      return u.of(i);
     },
     counts: plan.counts[i]!,
-    rows: plan.rows[i]!,
+    rows: rowsOf(run.prepared.points, plan.inputs[i]!, plan.lights[i]),
   }));
   const series = {
     state: 'measured',
@@ -55,20 +56,25 @@ function seriesOf(run: RunUncertainty, plan: Plan): MeasuredSeries {
     notes: plan.notes,
   } as const;
   if (!plan.isSeries) return series;
-  const average = meanOfCounting(plan.found, 0, plan.counts);
+  const average = meanOfCounting(plan.found, plan.counts);
   if (average === undefined) return series;
   const { max, min } = extremesOf(plan.found, plan.counts);
-  const statistic = (name: 'average' | 'max' | 'min', value: number, index?: number) => ({
-    ...(index === undefined ? {} : axisOf(index)),
-    value,
+  const extreme = (name: 'max' | 'min', i: number) => ({
+    ...axisOf(i),
+    value: plan.found[i]!,
     get u() {
-      return run.uOf(plan)[name];
+      return u[name]();
     },
   });
   return {
     ...series,
-    average: statistic('average', average),
-    max: statistic('max', plan.found[max]!, max),
-    min: statistic('min', plan.found[min]!, min),
+    average: {
+      value: average,
+      get u() {
+        return u.average();
+      },
+    },
+    max: extreme('max', max),
+    min: extreme('min', min),
   };
 }

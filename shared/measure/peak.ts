@@ -20,7 +20,7 @@ export function planPeak(run: PreparedRun): Outcome[] {
   const axis = ({ window }: Window) => (window === undefined ? {} : { axis: window });
   const mean = (w: World, points: readonly number[]) =>
     points.reduce((sum, point) => sum + w.Y[point]!, 0) / points.length;
-  const common = { uses: 'luminance', law: 'first-order', notes } as const;
+  const common = { uses: 'luminance', law: 'smooth', notes } as const;
   const outcomes: Outcome[] = [
     planOf(run, {
       ...common,

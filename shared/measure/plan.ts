@@ -1,5 +1,5 @@
 import type { Axis, UndefinedQuantity } from '../contract/measurement.ts';
-import type { World } from './points.ts';
+import type { Points, World } from './points.ts';
 import type { PreparedRun } from './prepare.ts';
 
 /**
@@ -15,19 +15,25 @@ export interface Plan {
   found: Float64Array;
   axes: readonly (Axis | undefined)[];
   counts: readonly boolean[];
-  rows: readonly (readonly number[])[];
-  /** Points that each value depends on */
+  /** Points that each value reads as `uses` says, and points of which it reads the luminance only */
   inputs: readonly (readonly number[])[];
+  lights: readonly (readonly number[])[];
   /** Which coordinates of its points it reads */
   uses: 'luminance' | 'chromaticity' | 'both';
-  /** How u is found: first order where the quantity is as good as linear, seeded draws where not, none for what was only reported. */
-  law: 'first-order' | 'draws' | 'none';
+  law: Law;
   /** True where average, max and min are meant; false for a scalar. */
   isSeries: boolean;
   /** The unit as read, for single values; others take the catalogue's. */
   unit?: string;
   notes: readonly string[];
 }
+
+/**
+ * How u is found. `smooth`: at first order wherever a step of one u shows the quantity to be as good as linear there,
+ * else by draws. `edged`: the same, but looked at two u away, because the quantity has corners. `drawn`: always by
+ * draws. `none`: it was only reported.
+ */
+export type Law = 'smooth' | 'edged' | 'drawn' | 'none';
 
 /** Only a lower bound can be given. */
 export interface BoundPlan {
@@ -40,11 +46,12 @@ export interface BoundPlan {
 
 export type Outcome = Plan | BoundPlan | UndefinedQuantity;
 
-/** One value to be: its axis, whether it counts, the points it rests on (the reading itself first). */
+/** One value to be: its axis, whether it counts, the points it rests on. No point stands in both lists. */
 export interface Item {
   axis?: Axis;
   counts?: boolean;
   inputs: readonly number[];
+  lights?: readonly number[];
 }
 
 export interface PlanDraft {
@@ -60,13 +67,9 @@ export interface PlanDraft {
   otherwise: string;
 }
 
-/** A luminance whose independent part is above this share of it makes logarithms and quotients bend: drawn instead. */
-const bendFrom = 0.05;
+const noLights: readonly number[] = [];
 
-/**
- * Completes a draft: evaluates it on the found world, leaves out items that have no value there, and falls back
- * from first order to draws where a luminance is so uncertain that the quantity bends.
- */
+/** Completes a draft: evaluates it on the found world and leaves out items that have no value there. */
 export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuantity {
   const { found } = run.points;
   const kept: number[] = [];
@@ -87,10 +90,10 @@ export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuan
     found: Float64Array.from(values),
     axes: items.map((item) => item.axis),
     counts: items.map((item) => item.counts ?? true),
-    rows: items.map((item) => rowsOf(run, item.inputs)),
     inputs: items.map((item) => item.inputs),
+    lights: items.map((item) => item.lights ?? noLights),
     uses: draft.uses,
-    law: draft.law === 'first-order' && bends(run, items, draft.uses) ? 'draws' : draft.law,
+    law: draft.law,
     isSeries: draft.isSeries ?? true,
     ...(draft.unit === undefined ? {} : { unit: draft.unit }),
     notes: draft.notes ?? [],
@@ -113,19 +116,13 @@ export function undefinedQuantity(id: string, reason: string): UndefinedQuantity
   return { state: 'undefined', id, undefined: reason };
 }
 
-/** Data rows of all points, ascending, each once. */
-export function rowsOf(run: PreparedRun, inputs: readonly number[]): readonly number[] {
-  const { rows } = run.points;
-  if (inputs.length === 1) return rows[inputs[0]!]!;
-  return [...new Set(inputs.flatMap((point) => rows[point]!))].sort((a, b) => a - b);
-}
-
-function bends(run: PreparedRun, items: readonly Item[], uses: Plan['uses']): boolean {
-  if (uses === 'chromaticity') return false;
-  const { floor } = run.conditions.instrument;
-  const { Y } = run.points.found;
-  const { Y: spread } = run.points.spread;
-  return items.some((item) =>
-    item.inputs.some((point) => Math.max(floor, spread[point]!) > bendFrom * Y[point]!),
-  );
+/** Data rows of all points, ascending. Each row belongs to one point, so none comes twice. */
+export function rowsOf(
+  points: Points,
+  inputs: readonly number[],
+  lights: readonly number[] = noLights,
+): number[] {
+  const rows: number[] = [];
+  for (const list of [inputs, lights]) for (const point of list) rows.push(...points.rows[point]!);
+  return rows.length > 1 ? rows.sort((a, b) => a - b) : rows;
 }

@@ -1,14 +1,10 @@
-/** Unweighted mean of the values that count, from `offset` on; undefined when none does. */
-export function meanOfCounting(
-  values: Float64Array,
-  offset: number,
-  counts: readonly boolean[],
-): number | undefined {
+/** Unweighted mean of the values that count; undefined when none does. */
+export function meanOfCounting(values: Float64Array, counts: readonly boolean[]): number | undefined {
   let sum = 0;
   let n = 0;
   for (let i = 0; i < counts.length; i += 1) {
     if (!counts[i]) continue;
-    sum += values[offset + i]!;
+    sum += values[i]!;
     n += 1;
   }
   return n === 0 ? undefined : sum / n;

@@ -1,4 +1,4 @@
-import { chroma, hueAngle, hueDifference } from '../colour/lab.ts';
+import { hueAngle, hueDifference, type Lab } from '../colour/lab.ts';
 import { de2000, labOf } from './colourDifference.ts';
 import { type ColourTarget, type SaturationHue, targetOfSaturation, targetOfSignal } from './colourTarget.ts';
 import type { TargetColours } from './conditions.ts';
@@ -95,7 +95,8 @@ function plansOfHue(
   const shared = [white?.point, scale?.point].filter((point) => point !== undefined);
   const items: Item[] = steps.map(({ saturation, point }) => ({
     axis: saturation,
-    inputs: [...new Set([point, ...shared])],
+    inputs: [point],
+    lights: shared.filter((other, i) => other !== point && shared.indexOf(other) === i),
   }));
   /** Reading and target as L*a*b*: as they are, or both at the reading's luminance. */
   const labs = (w: World, i: number) => {
@@ -113,7 +114,7 @@ function plansOfHue(
       ? planOf(run, {
           ...common,
           id: id('de2000'),
-          law: 'draws',
+          law: 'smooth',
           value: (w, i) => {
             const { point: p, target } = steps[i]!;
             const Yt = target.luminance(whiteOf(w));
@@ -124,7 +125,7 @@ function plansOfHue(
     planOf(run, {
       ...common,
       id: id('de2000.colour'),
-      law: 'draws',
+      law: 'smooth',
       value: (w, i) => {
         const { point: p, target } = steps[i]!;
         return de2000(colours, scaleOf(w, p), w.x[p]!, w.y[p]!, w.Y[p]!, target.x, target.y, w.Y[p]!);
@@ -133,7 +134,7 @@ function plansOfHue(
     planOf(run, {
       ...common,
       id: id('saturation'),
-      law: 'first-order',
+      law: 'smooth',
       value: (w, i) => {
         const [reading, target] = labs(w, i);
         const Ct = chroma(target);
@@ -147,7 +148,7 @@ function plansOfHue(
           ...common,
           id: id('luminance'),
           uses: 'luminance',
-          law: 'first-order',
+          law: 'smooth',
           items: luminanceItems(),
           value: (w, i) => {
             const Yt = steps[i]!.target.luminance(whiteOf(w));
@@ -173,7 +174,7 @@ function plansOfHue(
       ...common,
       id: id('hue'),
       items: hued.map((i) => items[i]!),
-      law: 'first-order',
+      law: 'smooth',
       value: (w, i) => {
         const [reading, target] = labs(w, hued[i]!);
         return hueDifference(hueAngle(target), hueAngle(reading));
@@ -181,4 +182,9 @@ function plansOfHue(
       otherwise: steps.length > 0 ? 'every step is under 5 C*' : otherwise,
     });
   }
+}
+
+/** C*ab; a plain root is several times as fast as Math.hypot. */
+function chroma([, a, b]: Lab): number {
+  return Math.sqrt(a * a + b * b);
 }

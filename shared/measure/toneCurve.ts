@@ -42,7 +42,7 @@ function gammaPlans(run: PreparedRun, levels: readonly Level[]): Outcome[] {
     ({ stimulus, point }) => stimulus >= 10 && stimulus <= 90 && bright(run, point),
   );
   const inputs = [...middle.map(({ point }) => point), white];
-  const common = { uses: 'luminance', law: 'first-order', notes } as const;
+  const common = { uses: 'luminance', law: 'smooth', notes } as const;
   const noMiddle = 'no level from 10 to 90 % above twice the instrument floor';
   return [
     planOf(run, {
@@ -112,7 +112,7 @@ function eotfErrorPlan(run: PreparedRun, levels: readonly Level[]): Outcome {
       return Yt > 0 ? (100 * (w.Y[point]! - Yt)) / Yt : Number.NaN;
     },
     uses: 'luminance',
-    law: 'first-order',
+    law: 'smooth',
     notes: [...seriesNotes(run, 'greyscale'), ...notes, ...rollOffNotes(run)],
     otherwise: 'no level has a target luminance above 0',
   });
@@ -152,7 +152,7 @@ function rollOffPlans(run: PreparedRun, levels: readonly Level[]): Outcome[] {
       inputs: [...new Set([...inputs, ...levels.map(({ point }) => point)])],
       value: (w) => rollOffOf(greys, w) ?? Number.POSITIVE_INFINITY,
       uses: 'luminance',
-      law: 'draws',
+      law: 'drawn',
       notes,
       otherwise: 'no roll-off',
     }),
@@ -163,7 +163,7 @@ function rollOffPlans(run: PreparedRun, levels: readonly Level[]): Outcome[] {
           inputs: [...new Set([...above, highest])],
           value: spread,
           uses: 'luminance',
-          law: 'draws',
+          law: 'drawn',
           notes,
           otherwise: 'no level above the roll-off was measured',
         }),

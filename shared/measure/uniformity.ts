@@ -30,8 +30,6 @@ function plansOfLevel(run: PreparedRun, level: string, unsorted: readonly Cell[]
   const notes = seriesNotes(run, 'uniformity');
   if (cells.length < size * size) notes.push(`${cells.length} of ${size * size} cells were measured`);
   const points = cells.map(({ point }) => point);
-  const highest = (w: World) => points.reduce((most, point) => Math.max(most, w.Y[point]!), -Infinity);
-  const lowest = (w: World) => points.reduce((least, point) => Math.min(least, w.Y[point]!), Infinity);
 
   const dark = points.some((point) => Y[point]! < 2 * floor || !(Y[point]! > 0));
   const tooDark = "cells are under twice the instrument's floor";
@@ -51,9 +49,9 @@ function plansOfLevel(run: PreparedRun, level: string, unsorted: readonly Cell[]
     scalarPlan(run, {
       id,
       inputs: points,
-      value: (w) => (100 * (highest(w) - lowest(w))) / highest(w),
+      value: (w) => unevenness(w, points),
       uses: 'luminance',
-      law: 'draws',
+      law: 'drawn',
       notes: [...notes, placed],
       otherwise: 'no cell has a luminance',
     }),
@@ -66,7 +64,7 @@ function plansOfLevel(run: PreparedRun, level: string, unsorted: readonly Cell[]
           })),
           value: (w, i) => 100 * (w.Y[cells[i]!.point]! / w.Y[centre.point]! - 1),
           uses: 'luminance',
-          law: 'first-order',
+          law: 'smooth',
           notes: [...notes, placed],
           otherwise: 'the centre has no luminance',
         })
@@ -96,15 +94,27 @@ function colourPlan(
       let greatest = 0;
       for (const point of others) {
         const [uCell, vCell] = xyToUv(w.x[point]!, w.y[point]!);
-        greatest = Math.max(greatest, Math.hypot(uCell - u, vCell - v));
+        greatest = Math.max(greatest, (uCell - u) ** 2 + (vCell - v) ** 2);
       }
-      return greatest;
+      return Math.sqrt(greatest);
     },
     uses: 'chromaticity',
-    law: 'draws',
+    law: 'drawn',
     notes,
     otherwise: 'no chromaticity',
   });
+}
+
+/** 100·(Lmax − Lmin)/Lmax */
+function unevenness(w: World, points: readonly number[]): number {
+  let highest = Number.NEGATIVE_INFINITY;
+  let lowest = Number.POSITIVE_INFINITY;
+  for (const point of points) {
+    const Y = w.Y[point]!;
+    if (Y > highest) highest = Y;
+    if (Y < lowest) lowest = Y;
+  }
+  return (100 * (highest - lowest)) / highest;
 }
 
 /** The smallest of 3, 5 and 9 that holds every cell; larger grids as they are. */

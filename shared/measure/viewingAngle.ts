@@ -64,7 +64,7 @@ function plansOfLevel(
     items,
     value: (w, i) => (100 * w.Y[directions[i]!.point]!) / Math.max(w.Y[axis]!, 1e-9),
     uses: 'luminance',
-    law: 'first-order',
+    law: 'smooth',
     notes,
     otherwise: 'no direction was measured',
   });
@@ -95,10 +95,11 @@ function colourPlans(
   const common = {
     items: coloured.map(({ angle, point }) => ({
       axis: angle,
-      inputs: [...new Set([point, axis, reference])],
+      inputs: [...new Set([point, axis])],
+      lights: reference === point || reference === axis ? [] : [reference],
     })),
     uses: 'both',
-    law: 'draws',
+    law: 'smooth',
     notes: [...notes, ...more],
     otherwise: 'no direction has a usable chromaticity',
   } as const;
@@ -136,7 +137,7 @@ function contrastPlan(
     items: sure.map(({ angle, point, dark }) => ({ axis: angle, inputs: [point, dark] })),
     value: (w, i) => w.Y[sure[i]!.point]! / Math.max(w.Y[sure[i]!.dark]!, 1e-9),
     uses: 'luminance',
-    law: 'first-order',
+    law: 'smooth',
     notes,
     otherwise:
       pairs.length === 0

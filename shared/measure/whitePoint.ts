@@ -29,7 +29,7 @@ export function planWhitePoint(run: PreparedRun): Outcome[] {
               return 'undefined' in drawn ? Number.NaN : drawn[part];
             },
             uses: 'chromaticity',
-            law: 'first-order',
+            law: 'smooth',
             notes,
             otherwise: 'the white has no correlated colour temperature',
           }),
@@ -47,7 +47,7 @@ export function planWhitePoint(run: PreparedRun): Outcome[] {
         return Math.hypot(u - uWhite, v - vWhite);
       },
       uses: 'chromaticity',
-      law: 'draws',
+      law: 'smooth',
       notes,
       otherwise: 'the white has no chromaticity',
     }),

@@ -1,0 +1,62 @@
+/**
+ * How long a unit takes: found values with first-order uncertainty, then every draw that a non-linear quantity
+ * needs. Run: node test/bench/measure.bench.ts
+ */
+import { type RunUncertainty, uncertaintyOfRun } from '../../shared/certainty/runUncertainty.ts';
+import type { RunEvidence } from '../../shared/contract/evidence.ts';
+import { measurementsOf } from '../../shared/measure/measureRun.ts';
+import type { Plan } from '../../shared/measure/plan.ts';
+import { inventedUnit } from '../measure/inventedUnit.ts';
+
+function milliseconds(work: () => void, rounds: number): number {
+  const times: number[] = [];
+  for (let i = 0; i < rounds; i += 1) {
+    const start = performance.now();
+    work();
+    times.push(performance.now() - start);
+  }
+  return times.sort((a, b) => a - b)[Math.floor(rounds / 2)]!;
+}
+
+/** Magnitudes and corners need draws; all others are first order throughout. */
+const drawnIds = /de2000|deitp|tint|distance|coverage|uniformity\.[^.]+(\.colour)?$|rolloff|de76|de94|volume/;
+const isSigned = (id: string) => !drawnIds.test(id);
+
+function readU(run: RunUncertainty, plan: Plan, extremes: boolean): number {
+  const u = run.uOf(plan);
+  let read = 0;
+  for (let i = 0; i < plan.axes.length; i += 1) if (u.of(i) !== null) read += 1;
+  if (plan.isSeries && u.average() !== null) read += 1;
+  if (plan.isSeries && extremes && u.max() !== null && u.min() !== null) read += 2;
+  return read;
+}
+
+for (const size of [250, 500, 1000, 2000, 4000]) {
+  const unit = inventedUnit(size);
+  const readings = unit.runs.reduce((sum, run) => sum + run.readings.length, 0);
+  const overRuns = (work: (run: RunEvidence) => void) => () => {
+    for (const run of unit.runs) work(run);
+  };
+  let values = 0;
+  const analytic = milliseconds(
+    overRuns((run) => {
+      const uncertain = uncertaintyOfRun(unit, run);
+      measurementsOf(uncertain);
+      for (const outcome of uncertain.outcomes.values())
+        if (outcome.state === 'plan' && isSigned(outcome.id)) values += readU(uncertain, outcome, false);
+    }),
+    size <= 1000 ? 15 : 7,
+  );
+  const drawn = milliseconds(
+    overRuns((run) => {
+      const uncertain = uncertaintyOfRun(unit, run);
+      for (const outcome of uncertain.outcomes.values())
+        if (outcome.state === 'plan') values += readU(uncertain, outcome, true);
+    }),
+    5,
+  );
+  console.log(
+    `${String(readings).padStart(5)} readings in ${unit.runs.length} runs: found values and first-order u ${analytic.toFixed(2)} ms (${((1000 * analytic) / readings).toFixed(2)} µs a reading), 2,000 draws ${drawn.toFixed(0)} ms (${(drawn / readings).toFixed(3)} ms a reading)`,
+  );
+  if (values === 0) throw new Error('nothing was measured');
+}
