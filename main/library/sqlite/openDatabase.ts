@@ -1,0 +1,129 @@
+import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
+import Database from 'better-sqlite3';
+import { fail, type Result, succeed } from '../../../shared/contract/fault.ts';
+import { databaseFault } from './databaseFault.ts';
+import { migrations } from './migrations/index.ts';
+
+/** "NTPF": tells a Nitproof library from other SQLite files. */
+const applicationId = 0x4e545046;
+
+export interface OpenDatabaseOptions {
+  /** Default true: a missing file is created */
+  create?: boolean;
+  readOnly?: boolean;
+  /** Schema to stop at; for tests of migrations */
+  schema?: number;
+}
+
+/**
+ * Opens a library file: WAL, foreign keys, `synchronous=FULL`. An older library is copied through SQLite's backup,
+ * the copy is verified, then the migrations run in one transaction. A newer one is refused with a way out.
+ */
+export async function openDatabase(
+  file: string,
+  options: OpenDatabaseOptions = {},
+): Promise<Result<Database.Database>> {
+  const isNew = !existsSync(file);
+  if (isNew && (options.create === false || options.readOnly))
+    return fail({
+      code: 'not-found',
+      sentence: 'There is no such library.',
+      mend: 'Check the path, or import a dossier into it first.',
+      place: { file },
+    });
+  let database: Database.Database | undefined;
+  try {
+    if (!isNew && statSync(file).isDirectory())
+      return fail({
+        code: 'bad-input',
+        sentence: 'This is a folder, not a library file.',
+        mend: 'Name a library file.',
+        place: { file },
+      });
+    database = new Database(file, { readonly: options.readOnly ?? false, timeout: 5000 });
+    database.pragma('foreign_keys = ON');
+    const known = recognise(database, file);
+    if (!known.ok) {
+      database.close();
+      return known;
+    }
+    if (options.readOnly) return succeed(database);
+    database.pragma('journal_mode = WAL');
+    database.pragma('synchronous = FULL');
+    const wanted = options.schema ?? migrations.length;
+    if (known.value > 0 && known.value < wanted) await backupBeforeMigrating(database, file, known.value);
+    migrate(database, known.value, wanted);
+    return succeed(database);
+  } catch (error) {
+    database?.close();
+    const fault = databaseFault(error, file);
+    if (fault === null) throw error;
+    return fail(fault);
+  }
+}
+
+/** The schema number, 0 for an empty file. Refuses files of other programs and of a newer Nitproof. */
+function recognise(database: Database.Database, file: string): Result<number> {
+  const schema = database.pragma('user_version', { simple: true }) as number;
+  const id = database.pragma('application_id', { simple: true }) as number;
+  const tables = database.prepare('SELECT count(*) FROM sqlite_schema').pluck().get() as number;
+  if (tables > 0 && id !== applicationId)
+    return fail({
+      code: 'unreadable',
+      sentence: 'This database belongs to another program.',
+      mend: 'Name a Nitproof library.',
+      place: { file },
+    });
+  if (schema > migrations.length)
+    return fail({
+      code: 'newer-library',
+      sentence: `This library was last opened by a newer Nitproof (schema ${schema}; this one knows ${migrations.length}).`,
+      mend: 'Open it with that Nitproof and export a dossier from it, which this one can import; or restore an older backup. The file was not touched.',
+      place: { file },
+    });
+  return succeed(tables === 0 ? 0 : schema);
+}
+
+function migrate(database: Database.Database, from: number, to: number): void {
+  if (from >= to) return;
+  database
+    .transaction(() => {
+      for (const migration of migrations.slice(from, to)) database.exec(migration);
+      database.pragma(`application_id = ${applicationId}`);
+      database.pragma(`user_version = ${to}`);
+    })
+    .exclusive();
+}
+
+/** `<file>.schema-<n>.backup`, whole and verified, or an error: without it nothing is migrated. */
+async function backupBeforeMigrating(
+  database: Database.Database,
+  file: string,
+  schema: number,
+): Promise<void> {
+  const target = `${file}.schema-${schema}.backup`;
+  await backupDatabase(database, target);
+}
+
+/** Copies a live database and verifies the copy before it takes its name. Returns its size in bytes. */
+export async function backupDatabase(database: Database.Database, target: string): Promise<number> {
+  const partial = `${target}.partial`;
+  rmSync(partial, { force: true });
+  try {
+    await database.backup(partial);
+    const copy = new Database(partial);
+    try {
+      // A copy that is one plain file: no write-ahead log lies beside it.
+      copy.pragma('journal_mode = DELETE');
+      const check = copy.pragma('integrity_check', { simple: true });
+      if (check !== 'ok') throw new Error(`The copy is damaged: ${String(check)}`);
+    } finally {
+      copy.close();
+    }
+    renameSync(partial, target);
+  } catch (error) {
+    rmSync(partial, { force: true });
+    throw error;
+  }
+  return statSync(target).size;
+}

@@ -1,0 +1,113 @@
+import { basename } from 'node:path';
+import type Database from 'better-sqlite3';
+import type { Evidence } from '../../../shared/contract/evidence.ts';
+import { fail, succeed } from '../../../shared/contract/fault.ts';
+import { houseSchema } from '../../../shared/contract/house.ts';
+import type { HistoryEvent, Library } from '../library.ts';
+import * as articles from './articleRows.ts';
+import { databaseFault } from './databaseFault.ts';
+import { mergeDossier } from './mergeDossier.ts';
+import { backupDatabase } from './openDatabase.ts';
+import { RunCache } from './runRows.ts';
+import { saveReadings, saveRun, sweepStaged, textOf } from './runWrites.ts';
+import { bench, Store } from './store.ts';
+import { historyLines, takeDossier } from './takeDossier.ts';
+import * as units from './unitRows.ts';
+import { verifyLibrary } from './verifyLibrary.ts';
+
+/** The Library port on one SQLite connection. The connection is synchronous; the port is not, so that another store could stand here. */
+export function createSqliteLibrary(
+  database: Database.Database,
+  file: string,
+  options: { clock: () => Date; readOnly: boolean },
+): Library {
+  const store = new Store(database, file, options.clock);
+  const cache = new RunCache();
+  if (!options.readOnly) sweepStaged(store);
+
+  const readEvidence = (): Evidence =>
+    database.transaction(() => ({
+      units: new Map(
+        units.unitIds(store).flatMap((id) => {
+          const unit = units.readUnit(store, cache, id);
+          return unit.ok ? [[id, unit.value] as const] : [];
+        }),
+      ),
+      articles: articles.articleRecords(store),
+    }))();
+  const count = (table: 'unit' | 'article'): number =>
+    store.sql(`SELECT count(*) FROM ${table}`).pluck().get() as number;
+  const documentText = (path: string): string | null =>
+    (store.sql('SELECT content FROM document WHERE path = ?').pluck().get(path) as string | undefined) ??
+    null;
+
+  return {
+    file,
+    readOnly: options.readOnly,
+    describe: async () => ({
+      name: basename(file),
+      file,
+      units: count('unit'),
+      articles: count('article'),
+      revision: store.revision(),
+      readOnly: options.readOnly,
+    }),
+    listShelf: async () => ({
+      units: units.unitIds(store).map((id) => units.unitSummary(store, id)),
+      articles: articles.articleSummaries(store),
+    }),
+    readEvidence: async () => readEvidence(),
+    readUnit: async (unit) => units.readUnit(store, cache, unit),
+    saveUnit: async (unit, content) => units.saveUnit(store, unit, content),
+    saveRun: async (unit, run, conditions) => saveRun(store, unit, run, conditions),
+    saveReadings: (unit, run, conditions, readings, progress) =>
+      saveReadings(store, unit, run, conditions, readings, progress),
+    saveObservation: async (unit, observation) => units.saveObservation(store, unit, observation),
+    removeObservation: async (unit, id) => units.removeObservation(store, unit, id),
+    listPhotos: async (unit) => units.listPhotos(store, unit),
+    addPhoto: async (unit, name, bytes) => units.addPhoto(store, unit, name, bytes),
+    readPhoto: async (unit, name) => units.readPhoto(store, unit, name),
+    readArticle: async (article) => articles.readArticle(store, article),
+    createArticle: async (article, meta, markdown) => articles.createArticle(store, article, meta, markdown),
+    saveArticle: async (article, change) => articles.saveArticle(store, article, change),
+    leaseArticle: async (article, client, release) => articles.leaseArticle(store, article, client, release),
+    readHouse: async () => {
+      const text = documentText('house.json');
+      return text === null ? null : houseSchema.parse(JSON.parse(text));
+    },
+    saveHouse: async (house) =>
+      store.change(() => {
+        const text = textOf(house, documentText('house.json') ?? undefined);
+        store
+          .sql(
+            "INSERT INTO document (path, content) VALUES ('house.json', ?) ON CONFLICT (path) DO UPDATE SET content = excluded.content",
+          )
+          .run(text);
+        store.record('house-saved', 'house.json', bench, {
+          version: house.version,
+          digest: units.sha256(text),
+        });
+        return { revision: store.raise() };
+      }),
+    readDocument: async (path) => documentText(path),
+    listHistory: async (of) =>
+      historyLines(store)
+        .map((line) => JSON.parse(line) as HistoryEvent)
+        .filter((event) => of === undefined || event.of === of || event.of.startsWith(`${of}/`)),
+    takeDossier: async () => takeDossier(store),
+    mergeDossier: async (dossier, prefer) => mergeDossier(store, dossier, prefer),
+    verify: async () => verifyLibrary(store),
+    backup: async (target) => {
+      try {
+        return succeed({ bytes: await backupDatabase(database, target) });
+      } catch (error) {
+        const fault = databaseFault(error, target);
+        if (fault === null) throw error;
+        return fail(fault);
+      }
+    },
+    close: async () => {
+      database.close();
+    },
+  };
+}

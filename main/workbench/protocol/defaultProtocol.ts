@@ -1,0 +1,180 @@
+import type { ProtocolList } from '../../dossier/schemas.ts';
+
+const flat = ['image-retention'];
+
+/** Runs and patterns that a fair verdict needs, by kind of set. Common practice, no source. */
+export const defaultProtocol: readonly ProtocolList[] = [
+  {
+    id: 'every-set',
+    title: 'Every set',
+    warm_up_min: 45,
+    steps: [
+      {
+        id: 'greyscale-sdr',
+        title: 'Greyscale, SDR, as delivered, 0 to 100 % in steps of 10 %',
+        series: 'greyscale',
+        signal: 'SDR',
+        stage: 'as-delivered',
+        why: 'Colour error, gamma and white all rest on it.',
+        cautions: flat,
+      },
+      {
+        id: 'primaries-sdr',
+        title: 'Primaries and white at full amplitude, SDR',
+        series: 'primaries',
+        signal: 'SDR',
+        why: 'Says what of BT.709 the set covers.',
+        cautions: flat,
+      },
+      {
+        id: 'saturation-sdr',
+        title: 'Saturation sweeps of six hues, SDR',
+        series: 'saturation',
+        signal: 'SDR',
+        why: 'Says whether colours between grey and full are on target.',
+        cautions: flat,
+      },
+      {
+        id: 'chart-sdr',
+        title: 'Colour chart, SDR',
+        series: 'chart',
+        signal: 'SDR',
+        why: 'Mixed colours show what primaries hide.',
+        cautions: flat,
+      },
+      {
+        id: 'greyscale-hdr',
+        title: 'Greyscale, HDR, as delivered',
+        series: 'greyscale',
+        signal: 'HDR',
+        stage: 'as-delivered',
+        why: 'Says where the set leaves the curve and begins to roll off.',
+        cautions: flat,
+      },
+      {
+        id: 'primaries-hdr',
+        title: 'Primaries and white at full amplitude, HDR',
+        series: 'primaries',
+        signal: 'HDR',
+        why: 'Coverage of P3 and BT.2020 is measured with the wide gamut.',
+        cautions: flat,
+      },
+      {
+        id: 'window-hdr',
+        title: 'White windows of 1 to 100 % of the screen, with time, HDR',
+        series: 'window',
+        signal: 'HDR',
+        why: 'Peak luminance means little without window and time.',
+        cautions: ['image-retention', 'bright'],
+      },
+      {
+        id: 'contrast',
+        title: 'Full white, full black and a 4 × 4 chequerboard',
+        series: 'contrast',
+        why: 'Native contrast needs dimming off; the chequerboard shows what a scene sees.',
+        cautions: flat,
+      },
+      {
+        id: 'uniformity',
+        title: 'Uniformity over a 3 × 3 or 5 × 5 grid: white, grey50, black',
+        series: 'uniformity',
+        why: 'Corners and edges are where panels differ.',
+        cautions: flat,
+      },
+      {
+        id: 'angle',
+        title: 'White and grey50 at 0, 15, 30, 45 and 60° to both sides',
+        series: 'angle',
+        why: 'Not everybody sits in the middle.',
+        cautions: ['tip-over'],
+      },
+      {
+        id: 'lag',
+        title: 'Input lag in the gaming mode',
+        series: 'single',
+        quantity: 'lag',
+        why: 'Readers who play ask for it first.',
+        cautions: ['flashing'],
+      },
+      {
+        id: 'power',
+        title: 'Power on the as-delivered mode, and standby',
+        series: 'single',
+        quantity: 'standby',
+        why: 'Running cost is part of the price.',
+        cautions: ['mains'],
+      },
+      {
+        id: 'banding',
+        title: 'Slow ramps, for banding',
+        topic: 'banding',
+        why: 'Meters do not see steps; eyes do.',
+      },
+      {
+        id: 'judder',
+        title: 'Film at 24 frames per second, for judder',
+        topic: 'judder',
+        why: 'Motion is judged by eye, with the content named.',
+      },
+      {
+        id: 'flicker',
+        title: 'Flicker of the light source at low brightness',
+        topic: 'flicker',
+        why: 'Some viewers get headaches from it.',
+        cautions: ['flashing'],
+      },
+      {
+        id: 'reflections',
+        title: 'Reflections of a lamp, set off and on',
+        topic: 'reflections',
+        why: 'Rooms are seldom dark.',
+      },
+    ],
+  },
+  {
+    id: 'zones',
+    title: 'Sets that dim in zones',
+    for: ['zones'],
+    steps: [
+      {
+        id: 'blooming',
+        title: 'Small highlights and subtitles on black in a dark room, on and off axis',
+        topic: 'blooming',
+        why: 'Zones around a highlight light up with it.',
+      },
+    ],
+  },
+  {
+    id: 'backlit',
+    title: 'Sets with a backlight',
+    for: ['lcd', 'led', 'edge'],
+    steps: [
+      {
+        id: 'clouding',
+        title: 'Full black in a dark room, for clouding',
+        topic: 'clouding',
+        why: 'Uneven backlight shows on black.',
+      },
+      {
+        id: 'dirty-screen',
+        title: 'Grey fields panned slowly, for a dirty screen',
+        topic: 'dirty-screen',
+        why: 'Blotches show in pans over pitch and sky.',
+      },
+    ],
+  },
+  {
+    id: 'self-emissive',
+    title: 'Self-emissive sets',
+    for: ['oled', 'self-emissive', 'micro'],
+    steps: [
+      {
+        id: 'near-black',
+        title: 'Steps from 1 to 5 % in a dark room, for near-black',
+        topic: 'near-black',
+        why: 'Self-emissive panels stumble just above black.',
+        cautions: flat,
+      },
+    ],
+  },
+];
