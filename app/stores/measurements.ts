@@ -1,16 +1,16 @@
+import { createMeasurer } from '../../shared/certainty/index.ts';
 import type { RunEvidence, UnitEvidence } from '../../shared/contract/evidence.ts';
-import type { RunMeasurements } from '../../shared/contract/measurement.ts';
-import { measureRun } from '../../shared/measure/index.ts';
+import type { QuantityDraws, RunMeasurements } from '../../shared/contract/measurement.ts';
 
-const kept = new WeakMap<UnitEvidence, Map<RunEvidence, RunMeasurements>>();
+/** The window's one memory of quantities and draws, by the digest of each run. */
+const measurer = createMeasurer();
 
-/** Every quantity of a run, computed once for as long as the unit stays the same object in the evidence store. */
+/** Every quantity of a run; computed once for a state of its readings. */
 export function measurementsOf(unit: UnitEvidence, run: RunEvidence): RunMeasurements {
-  const runs = kept.get(unit) ?? new Map<RunEvidence, RunMeasurements>();
-  kept.set(unit, runs);
-  const before = runs.get(run);
-  if (before) return before;
-  const measured = measureRun(unit, run);
-  runs.set(run, measured);
-  return measured;
+  return measurer.measure(unit, run);
+}
+
+/** Joint draws of one quantity; null when it carries no uncertainty. */
+export function drawsOf(unit: UnitEvidence, run: RunEvidence, id: string): QuantityDraws | null {
+  return measurer.draws(unit, run, id);
 }

@@ -1,0 +1,115 @@
+import { useEffect, useState } from 'react';
+import type { UnitEvidence } from '../../shared/contract/evidence.ts';
+import { go, hashOf, useRoute } from '../shell/route.ts';
+import { InNav, InStatusLine } from '../shell/Slots.tsx';
+import { useEvidence } from '../stores/evidence.ts';
+import { unitName, useLibrary } from '../stores/library.ts';
+import { BenchContents } from './BenchContents.tsx';
+import { FactNotes } from './FactNotes.tsx';
+import { NewRunForm } from './NewRunForm.tsx';
+import { NewUnitForm } from './NewUnitForm.tsx';
+import { Observations } from './observations/Observations.tsx';
+import { usePicked } from './picked.ts';
+import { ProtocolList } from './protocol/ProtocolList.tsx';
+import { RunEntry } from './RunEntry.tsx';
+import { entryOrder } from './runOrder.ts';
+import { UnitHead } from './UnitHead.tsx';
+import './bench.css';
+
+/** The Bench: the notebook page of one unit. `#/bench/<unit>/<run>/<row>`; `#/bench` opens the set tested last. */
+export function BenchRoom() {
+  const route = useRoute();
+  const evidence = useEvidence((state) => state.evidence);
+  const house = useEvidence((state) => state.house);
+  const units = useLibrary((state) => state.units);
+  const [unitId, runId, rowText] = route.path;
+  const row = Number(rowText ?? route.query.row);
+
+  useEffect(() => {
+    if (unitId && runId && Number.isInteger(row) && row > 0) {
+      const { ref } = usePicked.getState();
+      const already = ref?.unit === unitId && ref.run === runId && ref.rows.includes(row);
+      if (!already) usePicked.setState({ ref: { unit: unitId, run: runId, rows: [row] }, shownIn: runId });
+    } else usePicked.setState({ ref: null, shownIn: null });
+  }, [unitId, runId, row]);
+
+  if (!evidence || !house) return <p className="bench-page quiet">Reading the notebook …</p>;
+  if (unitId === 'new') return <NewUnitForm />;
+  const latest = [...units].sort((a, b) => (b.latestRun ?? '').localeCompare(a.latestRun ?? ''))[0];
+  const unit = evidence.units.get(unitId ?? latest?.id ?? '');
+  if (!unit)
+    return (
+      <div className="bench-page">
+        <h1>{unitId ? 'No such unit' : 'Nothing on the bench yet'}</h1>
+        <p className="prose bench-lead">
+          {unitId
+            ? `The library holds no unit with the id “${unitId}”.`
+            : 'A notebook page begins with a set: who made it, how large it is, and who lent it.'}
+        </p>
+        <p className="bench-do">
+          <a className="act" href={hashOf('bench', ['new'])}>
+            Log a unit
+          </a>
+          <a className="act" href={hashOf('shelf')}>
+            Go to the Shelf
+          </a>
+        </p>
+      </div>
+    );
+  return <Notebook key={unit.id} unit={unit} openRun={runId ?? null} />;
+}
+
+function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | null }) {
+  const limits = useEvidence((state) => state.house!.limits);
+  const units = useLibrary((state) => state.units);
+  const [newRun, setNewRun] = useState(false);
+  const runs = entryOrder(unit.runs);
+  return (
+    <div className="bench-page">
+      <InNav>
+        <BenchContents unit={unit} runs={runs} />
+      </InNav>
+      <InStatusLine>
+        <span>{unitName(unit.unit)}</span>
+        <span>
+          {unit.runs.length} {unit.runs.length === 1 ? 'run' : 'runs'},{' '}
+          {unit.runs.reduce((sum, run) => sum + run.readings.length, 0)} readings
+        </span>
+        <label className="right">
+          Another unit
+          <select value={unit.id} onChange={(event) => go('bench', [event.target.value])}>
+            {units.map((each) => (
+              <option key={each.id} value={each.id}>
+                {unitName(each)}
+              </option>
+            ))}
+          </select>
+        </label>
+      </InStatusLine>
+      <div className="bench-row">
+        <div>
+          <UnitHead unit={unit} />
+          <ProtocolList unit={unit} />
+        </div>
+        <FactNotes unit={unit} />
+      </div>
+      {runs.map((run) => (
+        <RunEntry key={run.id} unit={unit} run={run} limits={limits} open={openRun === run.id} />
+      ))}
+      <div className="bench-row">
+        <div>
+          {newRun ? (
+            <NewRunForm unit={unit} onDone={() => setNewRun(false)} />
+          ) : (
+            <p className="bench-do">
+              <button type="button" className="act" onClick={() => setNewRun(true)}>
+                Begin another run
+              </button>
+            </p>
+          )}
+        </div>
+      </div>
+      <Observations unit={unit} />
+    </div>
+  );
+}

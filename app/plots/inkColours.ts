@@ -1,0 +1,35 @@
+import { formatRgb, parse } from 'culori';
+
+/** The theme's tokens as `rgb(…)`, for drawing programs that do not read OKLCH or custom properties. */
+export interface InkColours {
+  paper: string;
+  ink: string;
+  quiet: string;
+  hair: string;
+  rule: string;
+  accent: string;
+  breaks: string;
+  sans: string;
+}
+
+/** Reads the tokens as they stand at `element`, in whichever theme is on. */
+export function inkColours(element: HTMLElement): InkColours {
+  const probe = document.createElement('span');
+  element.append(probe);
+  const colour = (token: string) => {
+    probe.style.color = `var(${token})`;
+    return formatRgb(parse(getComputedStyle(probe).color)) ?? 'rgb(128, 128, 128)';
+  };
+  const colours = {
+    paper: colour('--paper'),
+    ink: colour('--ink'),
+    quiet: colour('--quiet'),
+    hair: colour('--hair'),
+    rule: colour('--rule'),
+    accent: colour('--accent'),
+    breaks: colour('--breaks'),
+    sans: getComputedStyle(probe).fontFamily,
+  };
+  probe.remove();
+  return colours;
+}
