@@ -146,6 +146,8 @@ export interface Judgement {
   figure?: ProofFigure;
   /** A wording that would hold, when there is an obvious one ("from 60 %"). */
   suggestion?: string;
+  /** The checks that the words allow, when the verdict is unproven because a person has to choose. */
+  asks?: readonly Check[];
 }
 
 export interface JudgedClaim extends Claim {
