@@ -1,4 +1,5 @@
-import { clientId, door } from '../door/door.ts';
+import { door } from '../door/door.ts';
+import { useArticle } from './article.ts';
 import { useEvidence } from './evidence.ts';
 import { useLibrary } from './library.ts';
 
@@ -9,6 +10,8 @@ export function followNews(): () => void {
     void useLibrary.getState().load();
     if (event.what === 'unit') void useEvidence.getState().reloadUnit(event.id);
     else if (event.what === 'house') void useEvidence.getState().reloadHouse();
-    else if (event.what === 'library' || event.by !== clientId) void useEvidence.getState().load();
+    // The open article judges by its own text and facts; its autosaves need no new evidence.
+    else if (event.what === 'library' || event.id !== useArticle.getState().id)
+      void useEvidence.getState().load();
   });
 }

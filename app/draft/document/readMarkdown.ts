@@ -4,7 +4,8 @@ import type { Node } from 'prosemirror-model';
 import { articleSchema, emptyDocument } from './schema.ts';
 import { rememberSource } from './sourceText.ts';
 
-type Token = ReturnType<MarkdownIt['parse']>[number];
+type Tokenizer = InstanceType<typeof MarkdownIt>;
+type Token = ReturnType<Tokenizer['parse']>[number];
 
 /** The same reading of Markdown as `shared/article/plainText`: CommonMark and tables, nothing typographic. */
 const tokenizer = new MarkdownIt('commonmark').enable('table');
@@ -42,12 +43,12 @@ let lastHasReferences = false;
 const parser = new MarkdownParser(
   articleSchema,
   {
-    parse(source: string, environment: { references?: Record<string, unknown> }) {
+    parse(source: string, environment: NonNullable<Parameters<Tokenizer['parse']>[1]>) {
       lastTokens = tokenizer.parse(source, environment);
-      lastHasReferences = Object.keys(environment.references ?? {}).length > 0;
+      lastHasReferences = Object.keys((environment as { references?: object }).references ?? {}).length > 0;
       return withCellParagraphs(lastTokens);
     },
-  } as unknown as MarkdownIt,
+  } as unknown as Tokenizer,
   {
     blockquote: { block: 'blockquote' },
     paragraph: { block: 'paragraph' },
@@ -58,7 +59,10 @@ const parser = new MarkdownParser(
     },
     ordered_list: {
       block: 'ordered_list',
-      getAttrs: (token, tokens, at) => ({ order: Number(token.attrGet('start') ?? 1), tight: isTight(tokens, at) }),
+      getAttrs: (token, tokens, at) => ({
+        order: Number(token.attrGet('start') ?? 1),
+        tight: isTight(tokens, at),
+      }),
     },
     heading: { block: 'heading', getAttrs: (token) => ({ level: Number(token.tag.slice(1)) }) },
     code_block: { block: 'code_block', noCloseToken: true },
@@ -93,7 +97,7 @@ const parser = new MarkdownParser(
 
 function plainAlt(token: Token): string {
   return (token.children ?? [])
-    .map((child) => {
+    .map((child: Token) => {
       if (child.type === 'image') return plainAlt(child);
       if (child.type === 'softbreak' || child.type === 'hardbreak') return ' ';
       return child.type === 'text' || child.type === 'text_special' ? child.content : '';

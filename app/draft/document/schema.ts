@@ -67,7 +67,8 @@ export const articleSchema = new Schema({
       content: 'list_item+',
       group: 'block',
       parseDOM: [{ tag: 'ol', getAttrs: (dom) => ({ order: Number(dom.getAttribute('start') ?? 1) || 1 }) }],
-      toDOM: (node) => (node.attrs.order === 1 ? ['ol', 0] : ['ol', { start: node.attrs.order as number }, 0]),
+      toDOM: (node) =>
+        node.attrs.order === 1 ? ['ol', 0] : ['ol', { start: node.attrs.order as number }, 0],
     },
     list_item: { content: 'block+', defining: true, parseDOM: [{ tag: 'li' }], toDOM: () => ['li', 0] },
     horizontal_rule: { group: 'block', parseDOM: [{ tag: 'hr' }], toDOM: () => ['hr'] },
@@ -99,7 +100,9 @@ export const articleSchema = new Schema({
           tag: 'img[src]',
           getAttrs: (dom) => {
             const src = dom.getAttribute('src') ?? '';
-            return isSafeAddress(src) ? { src, alt: dom.getAttribute('alt') ?? '', title: dom.getAttribute('title') } : false;
+            return isSafeAddress(src)
+              ? { src, alt: dom.getAttribute('alt') ?? '', title: dom.getAttribute('title') }
+              : false;
           },
         },
       ],
@@ -123,7 +126,13 @@ export const articleSchema = new Schema({
   marks: {
     // Claims stand outside the text's own marks, so that emphasis inside a claim does not split it.
     claim: {
-      attrs: { id: {}, origin: {}, check: { default: null }, opinion: { default: false }, proof: { default: null } },
+      attrs: {
+        id: {},
+        origin: {},
+        check: { default: null },
+        opinion: { default: false },
+        proof: { default: null },
+      },
       inclusive: false,
       excludes: '',
       toDOM: (mark) => ['span', { 'data-claim': mark.attrs.id as string }, 0],
@@ -144,7 +153,11 @@ export const articleSchema = new Schema({
         const href = mark.attrs.href as string;
         return href.startsWith('measured:')
           ? ['span', { class: 'measured', title: 'Follows what was measured' }, 0]
-          : ['a', { href: isSafeAddress(href) ? href : '#', title: (mark.attrs.title as string | null) ?? href }, 0];
+          : [
+              'a',
+              { href: isSafeAddress(href) ? href : '#', title: (mark.attrs.title as string | null) ?? href },
+              0,
+            ];
       },
     },
     em: {
@@ -155,7 +168,10 @@ export const articleSchema = new Schema({
       parseDOM: [
         { tag: 'strong' },
         { tag: 'b', getAttrs: (dom) => (dom.style.fontWeight === 'normal' ? false : null) },
-        { style: 'font-weight', getAttrs: (value) => (/^(bold(er)?|[6-9]\d{2})$/.test(value) ? null : false) },
+        {
+          style: 'font-weight',
+          getAttrs: (value) => (/^(bold(er)?|[6-9]\d{2})$/.test(value) ? null : false),
+        },
       ],
       toDOM: () => ['strong', 0],
     },

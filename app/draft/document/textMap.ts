@@ -31,7 +31,11 @@ function readPieces(block: Node): readonly Piece[] {
     if (child.type.name === 'image') {
       const alt = (child.attrs.alt as string).trim();
       if (alt === '') return;
-      const piece = { text: alt, alt: true, stretches: [{ at: 0, length: alt.length, from: offset, atom: true }] };
+      const piece = {
+        text: alt,
+        alt: true,
+        stretches: [{ at: 0, length: alt.length, from: offset, atom: true }],
+      };
       (text.trim() === '' ? before : after).push(piece);
       return;
     }
@@ -54,7 +58,8 @@ function trim(text: string, trimmed: string, stretches: readonly Stretch[]): Pie
   for (const stretch of stretches) {
     const from = Math.max(stretch.at, cut);
     const to = Math.min(stretch.at + stretch.length, cut + trimmed.length);
-    if (to > from) kept.push({ at: from - cut, length: to - from, from: stretch.from + from - stretch.at, atom: false });
+    if (to > from)
+      kept.push({ at: from - cut, length: to - from, from: stretch.from + from - stretch.at, atom: false });
   }
   return { text: trimmed, alt: false, stretches: kept };
 }

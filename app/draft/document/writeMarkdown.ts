@@ -1,4 +1,8 @@
-import { defaultMarkdownSerializer, MarkdownSerializer, type MarkdownSerializerState } from 'prosemirror-markdown';
+import {
+  defaultMarkdownSerializer,
+  MarkdownSerializer,
+  type MarkdownSerializerState,
+} from 'prosemirror-markdown';
 import type { Node } from 'prosemirror-model';
 import { rememberSource, sourceOf } from './sourceText.ts';
 
@@ -46,7 +50,8 @@ const serializer = new MarkdownSerializer(
       const before = index > 0 ? parent.maybeChild(index - 1) : null;
       const bullet = node.attrs.bullet as string;
       // Two lists in a row are two lists only by their different marks.
-      const mark = before?.type === node.type && before.attrs.bullet === bullet ? (bullet === '-' ? '*' : '-') : bullet;
+      const mark =
+        before?.type === node.type && before.attrs.bullet === bullet ? (bullet === '-' ? '*' : '-') : bullet;
       state.renderList(node, '  ', () => `${mark} `);
     },
     html_block(state, node) {

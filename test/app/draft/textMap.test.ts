@@ -105,6 +105,9 @@ describe('plain text of an editor document', () => {
     const start = map.text.text.indexOf('742 nits');
     const range = map.rangeOf({ start, end: start + 3 })!;
     expect(range.to - range.from).toBe(1);
-    expect(map.spanOf(range.from, range.to)).toEqual({ start: start - 'White at '.length, end: start + '742 nits'.length });
+    expect(map.spanOf(range.from, range.to)).toEqual({
+      start: start - 'White at '.length,
+      end: start + '742 nits'.length,
+    });
   });
 });

@@ -1,0 +1,154 @@
+import { redo, undo } from 'prosemirror-history';
+import type { Command } from '../commands/command.ts';
+import { openSheet } from '../shell/sheets.ts';
+import { useArticle } from '../stores/article.ts';
+import { currentSession } from './currentSession.ts';
+import { openFind } from './find/findStore.ts';
+import { backToText, goToProblem, goToProof, performOn } from './margin/proofActions.ts';
+import { isProblem } from './proofs/proofItem.ts';
+import { useProofs } from './proofs/proofStore.ts';
+
+const open = () => currentSession() !== null;
+const writing = () => open() && !useArticle.getState().following;
+const focused = () => useProofs.getState().items.find((item) => item.key === useProofs.getState().focus);
+const onFocused = (action: Parameters<typeof performOn>[1]) => () => {
+  const item = focused();
+  if (item) performOn(item.key, action);
+};
+
+/** What one can do in the Draft. */
+export const draftCommands: readonly Command[] = [
+  {
+    id: 'draft.next-problem',
+    name: 'Next problem',
+    keywords: 'breaks stale close unproven jump',
+    key: 'F8',
+    group: 'Proofs',
+    when: open,
+    perform: () => goToProblem(1),
+  },
+  {
+    id: 'draft.previous-problem',
+    name: 'Previous problem',
+    keywords: 'breaks stale close unproven jump back',
+    key: 'Shift+F8',
+    group: 'Proofs',
+    when: open,
+    perform: () => goToProblem(-1),
+  },
+  {
+    id: 'draft.to-proof',
+    name: 'From the sentence to its proof',
+    keywords: 'margin sidenote focus',
+    key: 'F7',
+    group: 'Proofs',
+    when: open,
+    perform: goToProof,
+  },
+  {
+    id: 'draft.to-sentence',
+    name: 'From the proof to its sentence',
+    keywords: 'text back focus',
+    key: 'Shift+F7',
+    group: 'Proofs',
+    when: open,
+    perform: backToText,
+  },
+  {
+    id: 'draft.accept',
+    name: 'Accept this proof',
+    keywords: 'approve keep verdict',
+    key: 'Mod+Enter',
+    group: 'Proofs',
+    when: () => writing() && !!focused()?.claim.check && focused()?.claim.judgement.verdict !== 'working',
+    perform: onFocused('accept'),
+  },
+  {
+    id: 'draft.suggest',
+    name: 'Write the suggestion',
+    keywords: 'fix replace wording',
+    key: 'Alt+Enter',
+    group: 'Proofs',
+    when: () => writing() && !!focused()?.claim.judgement.suggestion,
+    perform: onFocused('suggest'),
+  },
+  {
+    id: 'draft.opinion',
+    name: 'Mark as opinion',
+    keywords: 'not checkable',
+    key: 'Alt+O',
+    group: 'Proofs',
+    when: () => writing() && !!focused(),
+    perform: onFocused('opinion'),
+  },
+  {
+    id: 'draft.read-again',
+    name: 'Read again',
+    keywords: 'stale refresh',
+    key: 'Alt+R',
+    group: 'Proofs',
+    when: () => writing() && focused()?.claim.judgement.verdict === 'stale',
+    perform: onFocused('again'),
+  },
+  {
+    id: 'draft.accept-all',
+    name: 'Accept every proof that holds',
+    keywords: 'approve all',
+    group: 'Proofs',
+    when: () => writing() && useProofs.getState().items.some((item) => !isProblem(item)),
+    perform: () => {
+      for (const item of useProofs.getState().items) {
+        if (item.claim.origin === 'proposed' && item.claim.judgement.verdict === 'holds')
+          performOn(item.key, 'accept');
+      }
+    },
+  },
+  {
+    id: 'draft.insert-value',
+    name: 'Insert a measured value',
+    keywords: 'number live follows quantity',
+    key: 'Alt+V',
+    group: 'Draft',
+    when: writing,
+    perform: () => openSheet('insert-value'),
+  },
+  {
+    id: 'draft.find',
+    name: 'Find and replace',
+    keywords: 'search text',
+    key: 'Mod+F',
+    group: 'Draft',
+    when: open,
+    perform: openFind,
+  },
+  {
+    id: 'draft.undo',
+    name: 'Undo',
+    keywords: 'back text proof',
+    group: 'Draft',
+    when: writing,
+    perform: () => {
+      const view = currentSession()?.view;
+      if (view) undo(view.state, view.dispatch);
+    },
+  },
+  {
+    id: 'draft.redo',
+    name: 'Redo',
+    group: 'Draft',
+    when: writing,
+    perform: () => {
+      const view = currentSession()?.view;
+      if (view) redo(view.state, view.dispatch);
+    },
+  },
+  {
+    id: 'draft.save',
+    name: 'Save now',
+    keywords: 'keep write',
+    key: 'Mod+S',
+    group: 'Draft',
+    when: writing,
+    perform: () => currentSession()?.flush(),
+  },
+];

@@ -1,0 +1,107 @@
+import { useCallback, useEffect, useRef } from 'react';
+import { createPortal } from 'react-dom';
+import { useSession } from '../currentSession.ts';
+import { useFoldPlaces } from '../proofs/foldPlugin.ts';
+import { useProofs } from '../proofs/proofStore.ts';
+import { layoutMargin, type MainHeights } from './layoutMargin.ts';
+import { Proof } from './Proof.tsx';
+import { backToText } from './proofActions.ts';
+
+/** Up and down from proof to proof, Escape back to the words. */
+function onKeyDown(event: React.KeyboardEvent<HTMLElement>) {
+  if (event.key === 'Escape') {
+    event.preventDefault();
+    backToText();
+    return;
+  }
+  if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
+  const target = event.target as HTMLElement;
+  if (!target.classList.contains('proof-head')) return;
+  const heads = [...event.currentTarget.querySelectorAll<HTMLElement>('.proof-head')];
+  const next = heads[heads.indexOf(target) + (event.key === 'ArrowDown' ? 1 : -1)];
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
+  next.click();
+}
+
+/** The proofs beside the text. */
+export function Margin() {
+  const items = useProofs((state) => state.items);
+  const focus = useProofs((state) => state.focus);
+  const session = useSession((state) => state.session);
+  const margin = useRef<HTMLElement>(null);
+  const frame = useRef(0);
+  const mains = useRef<MainHeights>(new Map());
+
+  const layoutSoon = useCallback(() => {
+    if (frame.current || !margin.current) return;
+    frame.current = requestAnimationFrame(() => {
+      frame.current = 0;
+      const article = session?.view.dom;
+      if (article && margin.current)
+        layoutMargin(article, margin.current, useProofs.getState().focus, mains.current);
+    });
+  }, [session]);
+
+  const onContent = useCallback(
+    (key: string) => {
+      // Shown whole until it is measured again.
+      const proof = margin.current?.querySelector<HTMLElement>(`:scope > .proof[data-key="${key}"]`);
+      if (proof?.dataset.form === 'line') proof.dataset.form = 'brief';
+      layoutSoon();
+    },
+    [layoutSoon],
+  );
+
+  useEffect(() => {
+    const article = session?.view.dom;
+    if (!article || !margin.current) return;
+    let width = 0;
+    const observer = new ResizeObserver(() => {
+      const now = margin.current?.clientWidth ?? 0;
+      if (now !== width) {
+        width = now;
+        for (const proof of margin.current?.querySelectorAll<HTMLElement>('.proof[data-form="line"]') ?? []) {
+          proof.dataset.form = 'brief';
+        }
+      }
+      layoutSoon();
+    });
+    observer.observe(article);
+    observer.observe(margin.current);
+    void document.fonts.ready.then(layoutSoon);
+    return () => observer.disconnect();
+  }, [session, layoutSoon]);
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: new proofs or another focus need new places
+  useEffect(layoutSoon, [items, focus, layoutSoon]);
+
+  const reachable = focus ?? items[0]?.key;
+  return (
+    <aside className="margin" aria-label="Proofs" ref={margin} onKeyDown={onKeyDown}>
+      {items.map((item) => (
+        <Proof
+          key={item.key}
+          item={item}
+          focused={item.key === focus}
+          reachable={item.key === reachable}
+          onContent={onContent}
+        />
+      ))}
+    </aside>
+  );
+}
+
+/** On narrow windows: the same proofs under their sentences. */
+export function FoldedProofs() {
+  const items = useProofs((state) => state.items);
+  const focus = useProofs((state) => state.focus);
+  const places = useFoldPlaces((state) => state.places);
+  return items.map((item) => {
+    const place = places.get(item.key);
+    return place?.isConnected || place
+      ? createPortal(<Proof item={item} focused={item.key === focus} reachable />, place, item.key)
+      : null;
+  });
+}

@@ -1,0 +1,142 @@
+import { memo, useLayoutEffect, useRef, useState } from 'react';
+import { go } from '../../shell/route.ts';
+import { useArticle } from '../../stores/article.ts';
+import { useEvidence } from '../../stores/evidence.ts';
+import { VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
+import { ProofFigure } from '../figures/ProofFigure.tsx';
+import { definitionLine, readingPlaces } from '../proofs/evidencePlaces.ts';
+import { type ProofItem, standingOf } from '../proofs/proofItem.ts';
+import { replacementFor } from '../proofs/suggestion.ts';
+import { type ProofAction, performOn } from './proofActions.ts';
+import { ReadItAs } from './ReadItAs.tsx';
+
+interface Props {
+  item: ProofItem;
+  focused: boolean;
+  /** Takes part in the order of Tab: one proof at a time does. */
+  reachable: boolean;
+  onContent?: (key: string) => void;
+}
+
+/** A sidenote: verdict, one sentence with the numbers, the picture, what was looked at, and what one can do. */
+export const Proof = memo(function Proof({ item, focused, reachable, onContent }: Props) {
+  const standing = standingOf(item);
+  const { judgement } = item.claim;
+  const evidence = useEvidence((state) => state.evidence);
+  const own = useArticle((state) => state.meta?.unit ?? '');
+  const following = useArticle((state) => state.following);
+  const [choosing, setChoosing] = useState(false);
+  const element = useRef<HTMLElement>(null);
+  const reason = [...item.disagreements, judgement.reason].filter(Boolean).join(' ');
+  const places = readingPlaces(judgement.evidence, own);
+  const first = places[0];
+  const act = (action: ProofAction) => () => performOn(item.key, action);
+  const suggestion =
+    judgement.suggestion && replacementFor(item.claim.text, judgement.suggestion)
+      ? judgement.suggestion
+      : null;
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: these change what is measured
+  useLayoutEffect(() => {
+    onContent?.(item.key);
+  }, [judgement, focused, choosing, reason]);
+
+  return (
+    <section
+      ref={element}
+      className={`proof ${standing}${focused ? ' focused' : ''}`}
+      data-key={item.key}
+      data-form="brief"
+      aria-label={`${verdictWord[standing]}: ${item.claim.text}`}
+    >
+      <div className="proof-main">
+        <button
+          type="button"
+          className="proof-head tone"
+          aria-expanded={focused}
+          tabIndex={reachable ? 0 : -1}
+          onClick={act('show')}
+        >
+          <VerdictGlyph verdict={standing} />
+          <span>{verdictWord[standing]}</span>
+        </button>
+        <p className="proof-reason">{reason}</p>
+        {judgement.now ? (
+          <p className="proof-now">
+            Now: <b className={`${judgement.now} tone`}>{verdictWord[judgement.now].toLowerCase()}</b>
+          </p>
+        ) : null}
+      </div>
+      {judgement.figure ? (
+        <div className="proof-figure">
+          <ProofFigure figure={judgement.figure} />
+        </div>
+      ) : null}
+      <div className="proof-more">
+        <p className="q">{definitionLine(judgement, own, evidence)}</p>
+        <div className="do">
+          {suggestion && !following ? (
+            <button type="button" className="act" onClick={act('suggest')}>
+              Write “{suggestion}”
+            </button>
+          ) : null}
+          {standing === 'stale' && !following ? (
+            <button type="button" className="act" onClick={act('again')}>
+              Read again
+            </button>
+          ) : null}
+          {item.claim.origin === 'proposed' &&
+          item.claim.check &&
+          !following &&
+          judgement.verdict !== 'working' ? (
+            <button type="button" className="act" onClick={act('accept')}>
+              Accept
+            </button>
+          ) : null}
+          {item.claim.origin === 'manual' && !item.claim.accepted && item.claim.check && !following ? (
+            <button type="button" className="act" onClick={act('accept')}>
+              Accept
+            </button>
+          ) : null}
+          {first ? (
+            <button
+              type="button"
+              className="act"
+              onClick={() => go('bench', [first.unit, first.run], { row: String(first.rows[0]) })}
+            >
+              Readings
+            </button>
+          ) : null}
+          {item.claim.check || item.claim.asks ? (
+            following ? null : (
+              <button
+                type="button"
+                className="act"
+                aria-expanded={choosing}
+                onClick={() => setChoosing(!choosing)}
+              >
+                Read as…
+              </button>
+            )
+          ) : null}
+          {standing !== 'opinion' && !following ? (
+            <button type="button" className="act" onClick={act('opinion')}>
+              Opinion
+            </button>
+          ) : null}
+          {item.claim.origin !== 'proposed' && !following ? (
+            <button type="button" className="act" onClick={act('let-go')}>
+              Let go
+            </button>
+          ) : null}
+        </div>
+        {choosing ? <ReadItAs item={item} done={() => setChoosing(false)} /> : null}
+        {item.claim.accepted ? (
+          <p className="q">
+            Accepted by {item.claim.accepted.by}, {item.claim.accepted.at.slice(0, 10)}
+          </p>
+        ) : null}
+      </div>
+    </section>
+  );
+});

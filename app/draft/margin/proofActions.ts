@@ -1,0 +1,117 @@
+import { TextSelection } from 'prosemirror-state';
+import type { JudgingBench } from '../../../shared/claims/index.ts';
+import type { Check } from '../../../shared/contract/check.ts';
+import { person } from '../../door/door.ts';
+import { announce } from '../../shell/announce.ts';
+import { verdictWord } from '../../theme/VerdictGlyph.tsx';
+import { currentSession } from '../currentSession.ts';
+import {
+  acceptClaim,
+  letGo,
+  markAsOpinion,
+  readAgain,
+  relinkClaim,
+  writeSuggestion,
+} from '../proofs/claimActions.ts';
+import { type ProofItem, standingOf } from '../proofs/proofItem.ts';
+import { nextProblem, proofsOf, setFocus } from '../proofs/proofPlugin.ts';
+
+export type ProofAction = 'show' | 'accept' | 'opinion' | 'suggest' | 'again' | 'let-go';
+
+function itemOf(key: string): ProofItem | undefined {
+  const session = currentSession();
+  return session ? proofsOf(session.view.state).items.find((item) => item.key === key) : undefined;
+}
+
+/** Does one thing with a proof; the item is looked up anew, since typing moves it. */
+export function performOn(key: string, action: ProofAction): void {
+  const session = currentSession();
+  const item = itemOf(key);
+  if (!session || !item) return;
+  const { view } = session;
+  const bench: JudgingBench | null = session.bench();
+  if (action === 'show') return showProof(item);
+  if (action === 'opinion') markAsOpinion(view, item);
+  else if (action === 'suggest') writeSuggestion(view, item);
+  else if (action === 'let-go') letGo(view, item);
+  else if (bench && action === 'accept')
+    acceptClaim(view, item, bench, person.name(), new Date().toISOString());
+  else if (bench && action === 'again') readAgain(view, item, bench);
+  session.checkNow();
+  const after = proofsOf(view.state).items.find((candidate) => candidate.key === key);
+  if (after) announce(`${verdictWord[standingOf(after)]}. ${after.claim.judgement.reason}`);
+}
+
+export function relinkTo(key: string, check: Check): void {
+  const session = currentSession();
+  const item = itemOf(key);
+  if (!session || !item) return;
+  relinkClaim(session.view, item, check);
+  session.checkNow();
+}
+
+/** Gives a proof the attention and brings its sentence into view, without moving the cursor. */
+export function showProof(item: ProofItem): void {
+  const session = currentSession();
+  if (!session) return;
+  setFocus(session.view, item.key);
+  revealPosition(item.from);
+}
+
+/** Brings a document position into the middle of the room when it is out of sight. */
+export function revealPosition(position: number): void {
+  const view = currentSession()?.view;
+  const room = document.getElementById('room');
+  if (!view || !room) return;
+  const place = view.coordsAtPos(position);
+  const frame = room.getBoundingClientRect();
+  if (place.top > frame.top + 60 && place.bottom < frame.bottom - 120) return;
+  const smooth = !window.matchMedia('(prefers-reduced-motion: reduce)').matches;
+  room.scrollTo({
+    top: room.scrollTop + place.top - frame.top - frame.height / 3,
+    behavior: smooth ? 'smooth' : 'auto',
+  });
+}
+
+/** F8 and Shift+F8: the next problem gets the cursor and the attention. */
+export function goToProblem(step: 1 | -1): void {
+  const session = currentSession();
+  if (!session) return;
+  const item = nextProblem(session.view.state, step);
+  if (!item) return announce('No problem in this article.');
+  goToItem(item);
+}
+
+/** Puts the cursor at a claim's first word and gives its proof the attention. */
+export function goToItem(item: ProofItem): void {
+  const session = currentSession();
+  if (!session) return;
+  const { view } = session;
+  view.dispatch(
+    view.state.tr
+      .setSelection(TextSelection.near(view.state.doc.resolve(item.from), 1))
+      .setMeta('pointless', true),
+  );
+  setFocus(view, item.key);
+  view.focus();
+  revealPosition(item.from);
+  announce(`${verdictWord[standingOf(item)]}. ${item.claim.text}. ${item.claim.judgement.reason}`);
+}
+
+/** From the text to the proof in focus, and back to the words. */
+export function goToProof(): void {
+  const session = currentSession();
+  if (!session) return;
+  const { focus, items } = proofsOf(session.view.state);
+  const key = focus ?? items[0]?.key;
+  document.querySelector<HTMLElement>(`.proof[data-key="${key}"] .proof-head`)?.focus();
+}
+
+export function backToText(): void {
+  const session = currentSession();
+  if (!session) return;
+  const { focus, items } = proofsOf(session.view.state);
+  const item = items.find((candidate) => candidate.key === focus);
+  if (item) goToItem(item);
+  else session.view.focus();
+}

@@ -1,0 +1,87 @@
+import { TextSelection } from 'prosemirror-state';
+import { InNav } from '../../shell/Slots.tsx';
+import { useArticle } from '../../stores/article.ts';
+import { unitName, useLibrary } from '../../stores/library.ts';
+import { verdictWord } from '../../theme/VerdictGlyph.tsx';
+import { currentSession } from '../currentSession.ts';
+import { revealPosition } from '../margin/proofActions.ts';
+import { ArticleSwitcher } from './ArticleSwitcher.tsx';
+
+const unsaidShown = 5;
+
+/** Goes to a heading; headings are looked up anew, since typing moves them. */
+function goToHeading(index: number): void {
+  const view = currentSession()?.view;
+  if (!view) return;
+  const positions: number[] = [];
+  view.state.doc.forEach((node, position) => {
+    if (node.type.name === 'heading' && node.attrs.level > 1) positions.push(position);
+  });
+  const position = positions[index];
+  if (position === undefined) return;
+  view.dispatch(view.state.tr.setSelection(TextSelection.near(view.state.doc.resolve(position + 1))));
+  view.focus();
+  revealPosition(position + 1);
+}
+
+/** The article's outline with its problems, and what the readings say that the article does not. */
+export function DraftNav() {
+  const outline = useArticle((state) => state.outline);
+  const verdicts = useArticle((state) => state.verdicts);
+  const unitId = useArticle((state) => state.meta?.unit);
+  const unit = useLibrary((state) => state.units.find((one) => one.id === unitId));
+  const unsaid = verdicts?.unsaid ?? [];
+  return (
+    <InNav>
+      <section aria-label="Outline">
+        <h2>{unit ? unitName(unit) : 'Outline'}</h2>
+        <ul>
+          {outline.map((entry, index) => (
+            <li key={`${entry.position} ${entry.text}`}>
+              <button
+                type="button"
+                className="nav-link"
+                style={entry.level > 2 ? { paddingLeft: `${(entry.level - 2) * 0.75 + 0.5}rem` } : undefined}
+                onClick={() => goToHeading(index)}
+              >
+                {entry.text || 'Untitled'}
+                <span className="counts">
+                  {entry.problems.map(({ standing, count }) => (
+                    <span key={standing} className={`${standing} tone`}>
+                      {count}
+                      <span className="unseen"> {verdictWord[standing]} </span>
+                    </span>
+                  ))}
+                </span>
+              </button>
+            </li>
+          ))}
+        </ul>
+        {outline.length === 0 ? (
+          <p className="quiet">A line that begins with ## is a heading; headings make the outline.</p>
+        ) : null}
+      </section>
+      {unsaid.length > 0 ? (
+        <section aria-label="Unsaid">
+          <h2>Unsaid</h2>
+          <ul className="unsaid">
+            {unsaid.slice(0, unsaidShown).map((finding) => (
+              <li key={`${finding.run} ${finding.quantity}`}>{finding.reason}</li>
+            ))}
+          </ul>
+          {unsaid.length > unsaidShown ? (
+            <details>
+              <summary>{unsaid.length - unsaidShown} more</summary>
+              <ul className="unsaid">
+                {unsaid.slice(unsaidShown).map((finding) => (
+                  <li key={`${finding.run} ${finding.quantity}`}>{finding.reason}</li>
+                ))}
+              </ul>
+            </details>
+          ) : null}
+        </section>
+      ) : null}
+      <ArticleSwitcher />
+    </InNav>
+  );
+}

@@ -1,0 +1,87 @@
+import { useState } from 'react';
+import { faultLine } from '../../../shared/contract/fault.ts';
+import { door } from '../../door/door.ts';
+import { go } from '../../shell/route.ts';
+import { SheetFrame } from '../../shell/SheetFrame.tsx';
+import { closeSheet } from '../../shell/sheets.ts';
+import { unitName, useLibrary } from '../../stores/library.ts';
+import { articleIdFor, articleOutlines, outlineMarkdown } from './outlines.ts';
+
+/** Title, set and outline: all that an article needs to begin. */
+export function NewArticleSheet() {
+  const units = useLibrary((state) => state.units);
+  const articles = useLibrary((state) => state.articles);
+  const [title, setTitle] = useState('');
+  const [unit, setUnit] = useState(units[0]?.id ?? '');
+  const [outline, setOutline] = useState(articleOutlines[0]!.id);
+  const [date, setDate] = useState(() => new Date().toISOString().slice(0, 10));
+  const [trouble, setTrouble] = useState('');
+
+  async function begin() {
+    const id = articleIdFor(title, new Set(articles.map((article) => article.id)));
+    const chosen = articleOutlines.find((one) => one.id === outline)!;
+    const reply = await door.ask('article.create', {
+      article: id,
+      meta: { title, unit, state: 'draft', date, locale: 'en-GB' },
+      markdown: outlineMarkdown(title, chosen),
+    });
+    if (!reply.ok) return setTrouble(reply.faults.map(faultLine).join(' '));
+    await useLibrary.getState().load();
+    closeSheet();
+    go('draft', [id]);
+  }
+
+  return (
+    <SheetFrame label="New article">
+      <form
+        className="sheet-body form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          void begin();
+        }}
+      >
+        <h2>New article</h2>
+        <label>
+          <span>Title</span>
+          <input value={title} required autoFocus onChange={(event) => setTitle(event.target.value)} />
+        </label>
+        <label>
+          <span>Set under review</span>
+          <select value={unit} required onChange={(event) => setUnit(event.target.value)}>
+            {units.map((one) => (
+              <option key={one.id} value={one.id}>
+                {unitName(one)}
+              </option>
+            ))}
+          </select>
+        </label>
+        {units.length === 0 ? (
+          <p className="quiet">The library has no set yet. Log one on the Bench first.</p>
+        ) : null}
+        <label>
+          <span>Outline</span>
+          <select value={outline} onChange={(event) => setOutline(event.target.value)}>
+            {articleOutlines.map((one) => (
+              <option key={one.id} value={one.id}>
+                {one.headings.length > 0 ? `${one.name}: ${one.headings.join(', ')}` : one.name}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label>
+          <span>Date of the article, its “today” in comparisons</span>
+          <input type="date" value={date} required onChange={(event) => setDate(event.target.value)} />
+        </label>
+        {trouble ? <p role="alert">{trouble}</p> : null}
+        <div className="go">
+          <button type="submit" className="act" disabled={!title.trim() || !unit}>
+            Begin
+          </button>
+          <button type="button" className="act" onClick={closeSheet}>
+            Cancel
+          </button>
+        </div>
+      </form>
+    </SheetFrame>
+  );
+}

@@ -1,0 +1,98 @@
+import type { EditorView } from 'prosemirror-view';
+import type { ArticleChecker, ArticleVerdicts } from '../../../shared/claims/index.ts';
+import type { JudgedClaim } from '../../../shared/contract/claim.ts';
+import { type OutlineEntry, useArticle } from '../../stores/article.ts';
+import type { Standing } from '../../theme/VerdictGlyph.tsx';
+import { textMapOf } from '../document/textMap.ts';
+import { isProblem, type ProofItem, placeClaims, standingOf } from './proofItem.ts';
+import { proofsOf, setProofs } from './proofPlugin.ts';
+import { storedClaimsOf } from './storedClaims.ts';
+
+export interface CheckLoop {
+  /** Something that verdicts rest on changed: check again shortly, never in the middle of a keystroke. */
+  soon(): void;
+  /** Check at once, before a command that needs verdicts of the present text. */
+  now(): void;
+  stop(): void;
+}
+
+/** Milliseconds of rest after a keystroke, and the longest that verdicts may lag behind steady typing. */
+const rest = 160;
+const longest = 700;
+
+const severity: readonly Standing[] = ['breaks', 'stale', 'close', 'unproven'];
+
+/** Reads and judges the article whenever typing pauses, and shows what came out. */
+export function createCheckLoop(view: EditorView, checker: () => ArticleChecker | null): CheckLoop {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let waitingSince = 0;
+
+  function run(): void {
+    clearTimeout(timer);
+    timer = undefined;
+    waitingSince = 0;
+    const check = checker();
+    if (!check || view.isDestroyed) return;
+    if (view.composing) return soon();
+    const { doc } = view.state;
+    const map = textMapOf(doc);
+    const verdicts = check.check(map.text, storedClaimsOf(doc, map));
+    const items = placeClaims(verdicts.claims, disagreementsOf(verdicts), map, proofsOf(view.state).items);
+    setProofs(view, items);
+    useArticle.setState({ verdicts, outline: outlineOf(view, items), words: wordsOf(map.text.text) });
+  }
+
+  function soon(): void {
+    const time = performance.now();
+    waitingSince ||= time;
+    clearTimeout(timer);
+    timer = setTimeout(run, Math.max(0, Math.min(rest, waitingSince + longest - time)));
+  }
+
+  return { soon, now: run, stop: () => clearTimeout(timer) };
+}
+
+/** For each claim, the sentences that say what it contradicts. */
+function disagreementsOf(verdicts: ArticleVerdicts): Map<JudgedClaim, string[]> {
+  const found = new Map<JudgedClaim, string[]>();
+  const breaking = verdicts.agreement.filter((pair) => pair.verdict === 'breaks');
+  if (breaking.length === 0) return found;
+  const bySentence = new Map<number, JudgedClaim[]>();
+  for (const claim of verdicts.claims) {
+    const list = bySentence.get(claim.sentence);
+    if (list) list.push(claim);
+    else bySentence.set(claim.sentence, [claim]);
+  }
+  for (const { claims, reason } of breaking) {
+    for (const [sentence, index] of claims) {
+      const claim = bySentence.get(sentence)?.[index];
+      if (claim) found.set(claim, [...(found.get(claim) ?? []), reason]);
+    }
+  }
+  return found;
+}
+
+/** Headings with the problems between each and the next. */
+export function outlineOf(view: EditorView, items: readonly ProofItem[]): OutlineEntry[] {
+  const headings: { text: string; level: number; position: number }[] = [];
+  view.state.doc.forEach((node, position) => {
+    if (node.type.name === 'heading' && node.attrs.level > 1) {
+      headings.push({ text: node.textContent, level: node.attrs.level as number, position });
+    }
+  });
+  return headings.map((heading, index) => {
+    const end = headings[index + 1]?.position ?? view.state.doc.content.size;
+    const inside = items.filter(
+      (item) => item.from >= heading.position && item.from < end && isProblem(item),
+    );
+    const problems = severity
+      .map((standing) => ({ standing, count: inside.filter((item) => standingOf(item) === standing).length }))
+      .filter(({ count }) => count > 0);
+    return { ...heading, problems };
+  });
+}
+
+/** Words as a person counts them: what stands between white space and holds a letter or a digit. */
+export function wordsOf(text: string): number {
+  return text.split(/\s+/u).filter((part) => /[\p{L}\p{N}]/u.test(part)).length;
+}

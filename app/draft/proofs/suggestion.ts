@@ -1,0 +1,28 @@
+/** Where a suggested wording goes, in offsets of the claim's words. */
+export interface Replacement {
+  start: number;
+  end: number;
+  text: string;
+}
+
+const preposition = String.raw`(?:from|above|below|over|past|until|till|up to|down to|at|beyond|under|short of)`;
+const amount = String.raw`(?:[£€$]\s?)?[\u2212-]?\d[\d.,\u202f\u2009\u00a0]*\d|\d`;
+const unit = String.raw`(?:[\s\u2009\u00a0\u202f]?(?:%|per cent|percent|degrees?|°|nits?|cd\/m²|K|ms|mm|W|points?|:1))`;
+
+/**
+ * Finds what a suggestion ("from 60 %", "742 cd/m²") stands in for: the phrase of the same form, else the claim's
+ * only number with its unit. Null when there is no one such place; nothing is guessed.
+ */
+export function replacementFor(words: string, suggestion: string): Replacement | null {
+  const led = new RegExp(`^${preposition}\\b`, 'i').exec(suggestion);
+  const pattern = led
+    ? new RegExp(`\\b${preposition}\\s+(?:${amount})${unit}?(?!\\d)`, 'giu')
+    : new RegExp(`(?:${amount})${unit}?(?![\\d\\w])`, 'giu');
+  const places = [...words.matchAll(pattern)];
+  const same = led
+    ? places.filter((place) => place[0].toLowerCase().startsWith(led[0].toLowerCase()))
+    : places;
+  const place = same.length === 1 ? same[0] : places.length === 1 ? places[0] : undefined;
+  if (!place) return null;
+  return { start: place.index, end: place.index + place[0].length, text: suggestion };
+}

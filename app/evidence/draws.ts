@@ -1,0 +1,52 @@
+import type { RunEvidence, UnitEvidence } from '../../shared/contract/evidence.ts';
+import type { QuantityDraws } from '../../shared/contract/measurement.ts';
+import type { DrawsReply, DrawsRequest } from './drawsWorker.ts';
+
+export interface DrawsSource {
+  /** The draws where they are known, `pending` while they are computed; never waits. */
+  draws(unit: UnitEvidence, run: RunEvidence, quantity: string): QuantityDraws | 'pending' | null;
+  close(): void;
+}
+
+/**
+ * Draws are made in a worker, so that typing never waits for them. `arrived` is called once for each batch of
+ * answers, so that claims shown as working are judged again.
+ */
+export function createDrawsSource(arrived: () => void): DrawsSource {
+  const worker = new Worker(new URL('./drawsWorker.ts', import.meta.url), { type: 'module' });
+  const known = new Map<string, QuantityDraws | null>();
+  const asked = new Set<string>();
+  const sent = new Map<string, UnitEvidence>();
+  let announcing = false;
+
+  worker.onmessage = ({ data }: MessageEvent<DrawsReply>) => {
+    known.set(data.ticket, data.draws);
+    asked.delete(data.ticket);
+    if (announcing) return;
+    announcing = true;
+    setTimeout(() => {
+      announcing = false;
+      arrived();
+    }, 0);
+  };
+
+  const send = (message: DrawsRequest) => worker.postMessage(message);
+
+  return {
+    draws(unit, run, quantity) {
+      const ticket = `${unit.id}\n${run.id}\n${run.digest}\n${quantity}`;
+      const found = known.get(ticket);
+      if (found !== undefined) return found;
+      if (!asked.has(ticket)) {
+        asked.add(ticket);
+        if (sent.get(unit.id) !== unit) {
+          sent.set(unit.id, unit);
+          send({ type: 'unit', unit });
+        }
+        send({ type: 'draw', ticket, unit: unit.id, run: run.id, quantity });
+      }
+      return 'pending';
+    },
+    close: () => worker.terminate(),
+  };
+}

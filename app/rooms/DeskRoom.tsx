@@ -1,0 +1,49 @@
+import { verdictSeverity } from '../../shared/contract/claim.ts';
+import { hashOf } from '../shell/route.ts';
+import { type Standing, VerdictGlyph, verdictWord } from '../theme/VerdictGlyph.tsx';
+import { NothingYet } from './ScoreRoom.tsx';
+import { useJudgedArticle } from './useJudgedArticle.ts';
+import './rooms.css';
+
+const order: readonly Standing[] = [...verdictSeverity, 'working'];
+
+/** Every claim of the article, worst first, each with the way to its sentence. Sign-off is not here yet. */
+export function DeskRoom() {
+  const { document, verdicts } = useJudgedArticle();
+  if (!document || !verdicts) return <NothingYet title="Desk" />;
+  const claims = [...verdicts.claims].sort(
+    (a, b) => order.indexOf(a.judgement.verdict) - order.indexOf(b.judgement.verdict) || a.start - b.start,
+  );
+  return (
+    <div className="page">
+      <h1>Desk</h1>
+      <p className="by">
+        {document.meta.title}, {claims.length} claims
+      </p>
+      <ol className="galley">
+        {claims.map((claim) => (
+          <li key={`${claim.start}-${claim.end}`} className={claim.judgement.verdict}>
+            <span className="galley-verdict tone">
+              <VerdictGlyph verdict={claim.judgement.verdict} />
+              {verdictWord[claim.judgement.verdict]}
+            </span>
+            <div>
+              <a className="galley-words" href={hashOf('draft', [document.id], { at: String(claim.start) })}>
+                {claim.text}
+              </a>
+              <p className="quiet">{claim.judgement.reason}</p>
+            </div>
+          </li>
+        ))}
+      </ol>
+      {verdicts.agreement
+        .filter((pair) => pair.verdict === 'breaks')
+        .map((pair) => (
+          <p key={pair.reason}>{pair.reason}</p>
+        ))}
+      <p className="quiet">
+        Remarks, sending back and sign-off are not built yet; this page lists what they will go through.
+      </p>
+    </div>
+  );
+}

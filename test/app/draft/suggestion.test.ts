@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { replacementFor } from '../../../app/draft/proofs/suggestion.ts';
+
+const written = (words: string, suggestion: string) => {
+  const found = replacementFor(words, suggestion);
+  return found && words.slice(0, found.start) + found.text + words.slice(found.end);
+};
+
+describe('a suggested wording', () => {
+  it('takes the place of the phrase of the same form and leaves other numbers alone', () => {
+    expect(written('errors climb over the visible threshold of 3 from 50 % upwards', 'from 60 %')).toBe(
+      'errors climb over the visible threshold of 3 from 60 % upwards',
+    );
+  });
+
+  it('takes the place of the only number with its unit', () => {
+    expect(written('peaks at 850 nits', '742 cd/m²')).toBe('peaks at 742 cd/m²');
+    expect(written('Contrast: 3,260:1', '2,980:1')).toBe('Contrast: 2,980:1');
+    expect(written('costs £1,099', '£1,039')).toBe('costs £1,039');
+  });
+
+  it('writes nothing where two places would do', () => {
+    expect(written('between 3 and 7', '5')).toBeNull();
+  });
+});
