@@ -1,7 +1,5 @@
-import MarkdownIt from 'markdown-it';
+import MarkdownIt, { type Token as MarkdownToken } from 'markdown-it';
 import type { ArticleText, Block, BlockKind } from '../contract/articleText.ts';
-
-type MarkdownToken = ReturnType<MarkdownIt['parse']>[number];
 
 /** CommonMark plus tables; typographic replacements stay off, so that the text is the author's own. */
 const parser = new MarkdownIt('commonmark').enable('table');
