@@ -149,13 +149,13 @@ export function parseJson(text: string, file: string): Result<JsonNode> {
 }
 
 /** The plain value of a node, as `JSON.parse` would give it. */
-export function valueOf(node: JsonNode): unknown {
+export function plainValue(node: JsonNode): unknown {
   switch (node.type) {
     case 'object': {
       const object: Record<string, unknown> = {};
       for (const { key, value } of node.members)
         Object.defineProperty(object, key, {
-          value: valueOf(value),
+          value: plainValue(value),
           writable: true,
           enumerable: true,
           configurable: true,
@@ -163,7 +163,7 @@ export function valueOf(node: JsonNode): unknown {
       return object;
     }
     case 'array':
-      return node.items.map(valueOf);
+      return node.items.map(plainValue);
     case 'number':
       return Number(node.source);
     default:

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { type Fault, fail, type Result, succeed } from '../../shared/contract/fault.ts';
-import { formatJson, type JsonNode, parseJson, placeOfPath, valueOf } from './jsonNode.ts';
+import { formatJson, type JsonNode, parseJson, placeOfPath, plainValue } from './jsonNode.ts';
 
 /** A JSON file of a dossier: its canonical text (number texts and key order kept) and its typed value. */
 export interface Document<T> {
@@ -19,7 +19,7 @@ export interface Document<T> {
 export function parseDocument<T>(text: string, file: string, schema: z.ZodType<T>): Result<Document<T>> {
   const parsed = parseJson(text, file);
   if (!parsed.ok) return parsed;
-  const checked = schema.safeParse(valueOf(parsed.value));
+  const checked = schema.safeParse(plainValue(parsed.value));
   if (!checked.success)
     return fail(
       ...checked.error.issues.map(

@@ -1,4 +1,5 @@
-import { existsSync, renameSync, rmSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, renameSync, rmSync, statSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
 import Database from 'better-sqlite3';
 import { fail, type Result, succeed } from '../../../shared/contract/fault.ts';
 import { databaseFault } from './databaseFault.ts';
@@ -31,6 +32,13 @@ export async function openDatabase(
       mend: 'Check the path, or import a dossier into it first.',
       place: { file },
     });
+  if (!existsSync(dirname(resolve(file))))
+    return fail({
+      code: 'not-found',
+      sentence: 'The folder of this library does not exist.',
+      mend: 'Make it first, or mend the path.',
+      place: { file },
+    });
   let database: Database.Database | undefined;
   try {
     if (!isNew && statSync(file).isDirectory())
@@ -40,12 +48,21 @@ export async function openDatabase(
         mend: 'Name a library file.',
         place: { file },
       });
-    database = new Database(file, { readonly: options.readOnly ?? false, timeout: 5000 });
+    database = options.readOnly ? openToRead(file) : new Database(file, { timeout: 5000 });
     database.pragma('foreign_keys = ON');
     const known = recognise(database, file);
     if (!known.ok) {
       database.close();
       return known;
+    }
+    if (options.readOnly && known.value < migrations.length) {
+      database.close();
+      return fail({
+        code: 'refused',
+        sentence: 'This library has an older form that can only be read once it is brought up to date.',
+        mend: 'Open it once in Nitproof; a backup is made first.',
+        place: { file },
+      });
     }
     if (options.readOnly) return succeed(database);
     database.pragma('journal_mode = WAL');
@@ -59,6 +76,31 @@ export async function openDatabase(
     const fault = databaseFault(error, file);
     if (fault === null) throw error;
     return fail(fault);
+  }
+}
+
+/**
+ * Opens for reading. SQLite cannot read a write-ahead-log file in a folder that it cannot write to; one that was
+ * closed properly is then read from memory, its two version bytes set to "no log" (SQLite file format, 1.3.3).
+ */
+function openToRead(file: string): Database.Database {
+  try {
+    const database = new Database(file, { readonly: true, timeout: 5000 });
+    try {
+      database.prepare('SELECT 1 FROM sqlite_schema').get();
+      return database;
+    } catch (error) {
+      database.close();
+      throw error;
+    }
+  } catch (error) {
+    const cannotOpen = error instanceof Database.SqliteError && /CANTOPEN|READONLY/.test(error.code);
+    const log = statSync(`${file}-wal`, { throwIfNoEntry: false });
+    if (!cannotOpen || (log?.size ?? 0) > 0) throw error;
+    const bytes = readFileSync(file);
+    bytes[18] = 1;
+    bytes[19] = 1;
+    return new Database(bytes, { readonly: true });
   }
 }
 

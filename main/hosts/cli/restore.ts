@@ -1,0 +1,41 @@
+import { existsSync } from 'node:fs';
+import { openLibrary } from '../../library/openLibrary.ts';
+import { type Command, report, required } from './command.ts';
+
+export const restoreCommand: Command = {
+  name: 'restore',
+  usage: 'restore FILE --to LIBRARY',
+  summary: 'Brings a backup back as a library; an existing library is never overwritten.',
+  optionHelp: { '--to LIBRARY': 'a library file that does not exist yet' },
+  options: { to: { type: 'string' } },
+  positionals: 1,
+  async run(input, terminal) {
+    const to = required(input, 'to', terminal);
+    if (to === undefined) return 2;
+    if (existsSync(to))
+      return report(
+        [
+          {
+            code: 'refused',
+            sentence: 'There is a library already.',
+            mend: 'Name a new file, or move the old one away first.',
+            place: { file: to },
+          },
+        ],
+        terminal,
+      );
+    const opened = await openLibrary(input.positionals[0]!, { create: false, readOnly: true });
+    if (!opened.ok) return report(opened.faults, terminal);
+    const { findings } = await opened.value.verify();
+    if (findings.length > 0) {
+      await opened.value.close();
+      for (const finding of findings) terminal.error(`${input.positionals[0]}: ${finding}\n`);
+      return 1;
+    }
+    const copied = await opened.value.backup(to);
+    await opened.value.close();
+    if (!copied.ok) return report(copied.faults, terminal);
+    terminal.out(`Restored ${to}.\n`);
+    return 0;
+  },
+};
