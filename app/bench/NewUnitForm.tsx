@@ -3,7 +3,7 @@ import { unitSchema } from '../../shared/contract/unit.ts';
 import { go } from '../shell/route.ts';
 import { useLibrary } from '../stores/library.ts';
 import { freeId, idFrom } from './idText.ts';
-import { cautions } from './protocol/cautions.ts';
+import { liftCaution } from './protocol/cautions.ts';
 import { saveUnit } from './saveUnit.ts';
 
 /** Logs a set: what stands on the box, and where it came from. */
@@ -53,7 +53,7 @@ export function NewUnitForm() {
       <h1 className="bench-name">Log a unit</h1>
       <p className="bench-by">What stands on the box and in the menus; everything can be put right later.</p>
       <p className="caution" role="note">
-        <b>{cautions.lift.title}.</b> {cautions.lift.text}
+        <b>{liftCaution.title}.</b> {liftCaution.text}
       </p>
       <form className="bench-form" aria-label="Log a unit" onSubmit={submit}>
         <label>

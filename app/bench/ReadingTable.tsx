@@ -62,7 +62,6 @@ export function ReadingTable({ unit, run }: { unit: UnitEvidence; run: RunEviden
         role="listbox"
         aria-label={`Readings of ${runTitle(run)}`}
         aria-multiselectable="true"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: one stop for the whole list, arrows inside it
         tabIndex={0}
         aria-activedescendant={firstPicked === undefined ? undefined : `reading-${run.id}-${firstPicked}`}
         onKeyDown={(event) => {

@@ -8,6 +8,7 @@ import { PlotFigure } from '../plots/PlotFigure.tsx';
 import { useEvidence } from '../stores/evidence.ts';
 import { measurementsOf } from '../stores/measurements.ts';
 import { BringReadings } from './BringReadings.tsx';
+import { KeyFigures } from './KeyFigures.tsx';
 import { PickedNote } from './PickedNote.tsx';
 import { usePicked } from './picked.ts';
 import { ReadingTable } from './ReadingTable.tsx';
@@ -80,6 +81,7 @@ export function RunEntry({
       <div>
         <h2>{title}</h2>
         <p className="bench-prose">{runSentence(run)}</p>
+        <KeyFigures unit={unit} run={run} onPick={pick} />
         {first && (
           <div className="run-plots">
             <PlotFigure figure={first} {...lead} picked={picked} onPick={pick} fileStem={stem} />

@@ -1,6 +1,6 @@
 import type { RunEvidence, UnitEvidence } from '../../shared/contract/evidence.ts';
 import { measurementsOf } from '../stores/measurements.ts';
-import { headlineLabel, headlineText, headlineValue, runHeadlines } from './headlines.ts';
+import { headlineLabel, headlinesFor, headlineText, headlineValue } from './headlines.ts';
 
 /** As delivered against adjusted: the same quantities in two columns, the one closer to its aim in ink. */
 export function SideBySide({
@@ -14,7 +14,7 @@ export function SideBySide({
 }) {
   const before = measurementsOf(unit, delivered);
   const after = measurementsOf(unit, adjusted);
-  const rows = runHeadlines.flatMap((headline) => {
+  const rows = headlinesFor(delivered.conditions.signal).flatMap((headline) => {
     const left = headlineValue(before, headline);
     const right = headlineValue(after, headline);
     return left && right ? [{ headline, left, right }] : [];

@@ -6,30 +6,39 @@ import { plusMinus } from '../plots/numberText.ts';
 export interface Headline {
   id: string;
   stat: 'scalar' | 'average' | 'max';
+  /** Absent: under either */
+  signal?: 'SDR' | 'HDR';
 }
 
 export type HeadlineValue = Estimate | { over: number };
 
 /** In the order in which a reader asks; labels, units and decimals are the catalogue's. */
-export const runHeadlines: readonly Headline[] = [
+const headlines: readonly Headline[] = [
   { id: 'grey.de2000', stat: 'average' },
   { id: 'grey.de2000', stat: 'max' },
   { id: 'chart.de2000', stat: 'average' },
-  { id: 'gamma.average', stat: 'scalar' },
+  { id: 'gamma.average', stat: 'scalar', signal: 'SDR' },
   { id: 'white.cct', stat: 'scalar' },
-  { id: 'white', stat: 'scalar' },
-  { id: 'peak', stat: 'max' },
-  { id: 'peak.hold', stat: 'scalar' },
-  { id: 'black', stat: 'scalar' },
-  { id: 'contrast.native', stat: 'scalar' },
-  { id: 'contrast.chequer', stat: 'scalar' },
-  { id: 'coverage.bt709.uv', stat: 'scalar' },
-  { id: 'coverage.p3.uv', stat: 'scalar' },
-  { id: 'coverage.p3.xy', stat: 'scalar' },
-  { id: 'coverage.bt2020.uv', stat: 'scalar' },
+  { id: 'white', stat: 'scalar', signal: 'SDR' },
+  { id: 'peak', stat: 'max', signal: 'HDR' },
+  { id: 'peak.hold', stat: 'scalar', signal: 'HDR' },
+  { id: 'black', stat: 'scalar', signal: 'SDR' },
+  { id: 'contrast.native', stat: 'scalar', signal: 'SDR' },
+  { id: 'contrast.sequential', stat: 'scalar', signal: 'SDR' },
+  { id: 'contrast.chequer', stat: 'scalar', signal: 'SDR' },
+  { id: 'coverage.bt709.uv', stat: 'scalar', signal: 'SDR' },
+  { id: 'coverage.p3.uv', stat: 'scalar', signal: 'HDR' },
+  { id: 'coverage.p3.xy', stat: 'scalar', signal: 'HDR' },
+  { id: 'coverage.bt2020.uv', stat: 'scalar', signal: 'HDR' },
   { id: 'uniformity.white', stat: 'scalar' },
   { id: 'lag', stat: 'scalar' },
 ];
+
+/** The headlines that a run under this signal has something to say on. */
+export function headlinesFor(signal: string): readonly Headline[] {
+  const dynamic = signal === 'SDR' ? 'SDR' : 'HDR';
+  return headlines.filter((headline) => headline.signal === undefined || headline.signal === dynamic);
+}
 
 /** "Colour error of the greyscale, average" */
 export function headlineLabel(headline: Headline): string {
@@ -37,6 +46,14 @@ export function headlineLabel(headline: Headline): string {
   if (headline.stat === 'average') return `${label}, average`;
   if (headline.stat === 'max' && catalogueEntry(headline.id)?.direction === 'lower') return `${label}, worst`;
   return label;
+}
+
+/** "grey error, worst": for lines where many stand together. */
+export function headlineShort(headline: Headline): string {
+  const entry = catalogueEntry(headline.id);
+  const name = entry?.short ?? headline.id;
+  if (headline.stat === 'average') return `${name}, average`;
+  return headline.stat === 'max' && entry?.direction === 'lower' ? `${name}, worst` : name;
 }
 
 /** The headline's value in a run's measurements, a lower bound, or null when the run has none. */

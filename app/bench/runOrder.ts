@@ -2,6 +2,9 @@ import type { RunEvidence } from '../../shared/contract/evidence.ts';
 
 const signals = ['SDR', 'HDR10', 'HLG'];
 
+/** Runs without dimming lead: most quantities ask for it to be off. */
+const dims = (run: RunEvidence) => (/^(off|none)$/.test(run.conditions.dimming ?? '') ? 0 : 1);
+
 /** Id of the run that took this one's place, if any. */
 export function supersededBy(run: RunEvidence, runs: readonly RunEvidence[]): RunEvidence | null {
   return runs.find((other) => other.conditions.supersedes === run.id) ?? null;
@@ -45,6 +48,7 @@ export function entryOrder(runs: readonly RunEvidence[]): RunEvidence[] {
       (modes.get(a.conditions.mode) ?? '').localeCompare(modes.get(b.conditions.mode) ?? '') ||
       a.conditions.mode.localeCompare(b.conditions.mode) ||
       b.conditions.stage.localeCompare(a.conditions.stage) ||
+      dims(a) - dims(b) ||
       aTaken.localeCompare(bTaken) ||
       aId.localeCompare(bId)
     );

@@ -104,5 +104,6 @@ export function instrumentSentence(run: RunEvidence): string {
     instrument.calibrated ? `calibrated ${dateText(instrument.calibrated)}` : 'calibration not noted',
     instrument.matched_to ? `matched to the ${instrument.matched_to}` : null,
   ];
-  return `${parts.filter((part) => part !== null).join(', ')}.`;
+  const sentence = `${parts.filter((part) => part !== null).join(', ')}.`;
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

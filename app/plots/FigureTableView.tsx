@@ -10,7 +10,7 @@ export function FigureTableView({ figure, onPick }: { figure: Figure; onPick: (r
   const refs = figure.form === 'plane' ? [] : spots.map((spot) => spot.ref);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by key
-    <div className="plot-table" tabIndex={0} role="region" aria-label={`Numbers: ${figure.title}`}>
+    <section className="plot-table" tabIndex={0} aria-label={`Numbers: ${figure.title}`}>
       <table>
         <thead>
           <tr>
@@ -41,7 +41,7 @@ export function FigureTableView({ figure, onPick }: { figure: Figure; onPick: (r
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   );
 }
 

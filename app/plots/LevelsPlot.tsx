@@ -37,7 +37,7 @@ export function LevelsPlot({
     <>
       <Ticks figure={figure} x={x} y={y} box={box} />
       {figure.limits.map((limit) => (
-        <g key={limit.label} className="plot-limit">
+        <g key={limit.value} className="plot-limit">
           <line x1={box.left} x2={box.right} y1={y(limit.value)} y2={y(limit.value)} />
           <text x={box.left + 4} y={y(limit.value) - 4}>
             {limit.label}

@@ -2,7 +2,7 @@ import type { PlaneFigure } from './figure.ts';
 import { MarkShape } from './markShape.tsx';
 import { numberText } from './numberText.ts';
 import { type SpotHandling, SpotMark } from './SpotMark.tsx';
-import { roundTicks } from './scale.ts';
+import { roundTicks, tickDecimals } from './scale.ts';
 
 const dashes = { solid: undefined, dashed: '5 4', dotted: '1.5 3.5' } as const;
 
@@ -35,12 +35,12 @@ export function PlanePlot({
         <line className="plot-ground" x1={box.left} x2={box.right} y1={box.bottom} y2={box.bottom} />
         {across.map((tick) => (
           <text key={tick} x={x(tick)} y={box.bottom + 14} textAnchor="middle">
-            {numberText(tick, 1)}
+            {numberText(tick, tickDecimals(across))}
           </text>
         ))}
         {up.map((tick) => (
           <text key={tick} x={box.left - 6} y={y(tick) + 3.5} textAnchor="end">
-            {numberText(tick, 1)}
+            {numberText(tick, tickDecimals(up))}
           </text>
         ))}
       </g>
@@ -97,20 +97,15 @@ function AreaLabel({
   y: (value: number) => number;
   index: number;
 }) {
-  const corner = area.corners[[0, 1, 2][index] ?? 0];
+  const corner = area.corners[[2, 1, 0][index] ?? 0];
   if (!corner) return null;
   const [dx, dy] = [
-    [-8, 16],
-    [10, 2],
-    [10, 6],
+    [10, 14],
+    [10, -4],
+    [10, 4],
   ][index] ?? [10, 0];
   return (
-    <text
-      className="plot-label"
-      x={x(corner.x) + dx!}
-      y={y(corner.y) + dy!}
-      textAnchor={index === 0 ? 'end' : 'start'}
-    >
+    <text className="plot-label" x={x(corner.x) + dx!} y={y(corner.y) + dy!}>
       {area.label}
     </text>
   );

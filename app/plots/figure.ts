@@ -76,6 +76,7 @@ export interface LevelsFigure extends FigureBase {
   x: AxisSpec;
   y: AxisSpec;
   lines: readonly FigureLine[];
+  /** Dashed lines; an empty label leaves one without a word */
   limits: readonly { value: number; label: string }[];
   /** The value on target: drawn as a hairline */
   target?: { value: number; label: string };

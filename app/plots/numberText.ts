@@ -1,7 +1,7 @@
 import { formatNumber, formatWithUncertainty } from '../../shared/article/formatNumber.ts';
 
-/** Narrow no-break space: a title never ends a line between a number and its unit. */
-export const thin = '\u202f';
+/** No-break space: a title never ends a line between a number and its unit. */
+export const thin = '\u00a0';
 const unbroken = (text: string) => text.replaceAll('\u2009', thin);
 
 /** A number with a fixed count of decimals: `−1,039.5`. */

@@ -7,9 +7,9 @@ import {
   type Headline,
   type HeadlineValue,
   headlineLabel,
+  headlinesFor,
   headlineText,
   headlineValue,
-  runHeadlines,
 } from '../bench/headlines.ts';
 import { runTitle } from '../bench/runText.ts';
 import { numberText, thin } from '../plots/numberText.ts';
@@ -39,7 +39,7 @@ export function Beside({
     () =>
       (['SDR', 'HDR'] as const).map((signal) => {
         const runs = units.map((unit) => headlineRuns(unit, signal, evidence.articles));
-        const rows = runHeadlines.flatMap((headline) => {
+        const rows = headlinesFor(signal).flatMap((headline) => {
           const cells = units.map((unit, index): Cell | null => {
             for (const run of runs[index] ?? []) {
               const value = headlineValue(measurementsOf(unit, run), headline);

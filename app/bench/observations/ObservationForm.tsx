@@ -86,7 +86,6 @@ export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: st
   };
 
   return (
-    // biome-ignore lint/a11y/noNoninteractiveElementInteractions: the whole form takes dropped pictures and its own keys
     <form
       ref={form}
       className={`observation-form${over ? ' over' : ''}`}
@@ -168,7 +167,7 @@ export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: st
         <textarea name="note" rows={2} />
       </label>
       <div className="wide photo-place">
-        {thumbnail ? <img src={thumbnail} alt="The picture that goes with it" /> : null}
+        {thumbnail ? <img src={thumbnail} alt="What was seen" /> : null}
         <label className="act">
           {photo ? 'Another picture' : 'Add a picture'}
           <input

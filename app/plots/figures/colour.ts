@@ -167,8 +167,8 @@ export function chartPatches(subjects: readonly Subject[], limits: Limits): Patc
     question: 'Which colours of the chart are off?',
     title:
       out === 0
-        ? `No patch passes the visible threshold; the worst is ${worst.label} at ${numberText(worst.value, 1)}`
-        : `${out} of ${patches.length} patches ${out === 1 ? 'passes' : 'pass'} the visible threshold, ${worst.label} worst at ${numberText(worst.value, 1)}`,
+        ? `No patch passes the visible threshold; the worst is patch ${worst.label} at ${numberText(worst.value, 1)}`
+        : `${out} of ${patches.length} patches ${out === 1 ? 'passes' : 'pass'} the visible threshold, patch ${worst.label} worst at ${numberText(worst.value, 1)}`,
     note: noteText('ΔE2000 with luminance, worst first', [subject]),
     unit: series.unit,
     decimals: 1,

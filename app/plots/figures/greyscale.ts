@@ -34,12 +34,19 @@ export function greyscaleError(subjects: readonly Subject[], limits: Limits): Le
     id: 'greyscale-error',
     question: 'Where does the error of the greyscale become visible?',
     title: lines.length > 1 ? comparedAverages(subjects) : errorFinding(lines[0]!.points, limit, 'grey'),
-    note: noteText('ΔE2000, colour only', subjects),
+    note: noteText(`ΔE2000, colour only${hollowNote(lines)}`, subjects),
     x: stimulus(),
     y: { ...y, min: 0 },
     lines,
     limits: [{ value: limit, label: `visible, ${numberText(limit, limit % 1 ? 1 : 0)}` }],
   };
+}
+
+/** Levels that are drawn hollow need a word on why. */
+function hollowNote(lines: readonly FigureLine[]): string {
+  return lines.some((line) => line.points.some((point) => !point.counts))
+    ? '; hollow levels do not count: too dark to measure or past the roll-off'
+    : '';
 }
 
 /** One line on where an error is past its limit; `what` is one thing measured, such as a grey. */

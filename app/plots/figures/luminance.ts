@@ -117,6 +117,13 @@ export function placeName(row: number, column: number, rows: number, columns: nu
   return row === (rows + 1) / 2 && column === (columns + 1) / 2 ? 'centre' : `row ${row}, column ${column}`;
 }
 
+/** "Bottom left corner" on white, "On black, the bottom left corner" elsewhere. */
+function where(level: string, name: string): string {
+  if (level === 'white') return name.charAt(0).toUpperCase() + name.slice(1);
+  const grey = /^grey(\d+)$/.exec(level)?.[1];
+  return `On ${grey ? `${grey}\u00a0% grey` : level}, the ${name}`;
+}
+
 /** Which part of the screen is darker? */
 export function uniformityMap(subjects: readonly Subject[], level = 'white'): GridFigure | null {
   const subject = subjects[0];
@@ -138,7 +145,7 @@ export function uniformityMap(subjects: readonly Subject[], level = 'white'): Gr
     form: 'grid',
     id: `uniformity-${level}`,
     question: 'Which part of the screen is darker or brighter?',
-    title: `${name.charAt(0).toUpperCase()}${name.slice(1)} is ${size}${thin}% ${worst.value.value < 0 ? 'darker' : 'brighter'} than the centre`,
+    title: `${where(level, name)} is ${size}${thin}% ${worst.value.value < 0 ? 'darker' : 'brighter'} than the centre`,
     note: noteText(`${level}, luminance against the centre`, [subject]),
     unit: '%',
     decimals: 0,

@@ -91,8 +91,8 @@ export function eotfError(subjects: readonly Subject[], limits: Limits): LevelsF
     ),
     lines,
     limits: [
-      { value: limit, label: `+${numberText(limit, 0)}${thin}%` },
-      { value: -limit, label: withUnit(-limit, '%', 0) },
+      { value: limit, label: '' },
+      { value: -limit, label: '' },
     ],
     target: { value: 0, label: 'on target' },
   };
