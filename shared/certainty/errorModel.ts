@@ -20,6 +20,9 @@ export interface ErrorModel {
   ay: Float64Array;
   ex: Float64Array;
   ey: Float64Array;
+  /** Of x and y altogether: √(a² + e²) */
+  ux: Float64Array;
+  uy: Float64Array;
   /** Index into {@link hueClasses} */
   hueClass: Uint8Array;
   /** What s is seeded from: runs with equal keys share it. */
@@ -41,6 +44,8 @@ export function errorModelOf(unit: UnitEvidence, run: RunEvidence, prepared: Pre
     ay: column(),
     ex: column(),
     ey: column(),
+    ux: column(),
+    uy: column(),
     hueClass: Uint8Array.from(points.hueClass, (name: HueClass) => hueClasses.indexOf(name)),
     sKey: sharedKey(unit, run),
   };
@@ -53,6 +58,8 @@ export function errorModelOf(unit: UnitEvidence, run: RunEvidence, prepared: Pre
     model.ay[point] = commonShare * uy * low;
     model.ex[point] = Math.max(ownShare * ux * low, points.spread.x[point]!);
     model.ey[point] = Math.max(ownShare * uy * low, points.spread.y[point]!);
+    model.ux[point] = Math.sqrt(model.ax[point]! ** 2 + model.ex[point]! ** 2);
+    model.uy[point] = Math.sqrt(model.ay[point]! ** 2 + model.ey[point]! ** 2);
   }
   return model;
 }

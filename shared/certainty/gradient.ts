@@ -79,13 +79,12 @@ function gradientOf(
   const chromaticity = (point: number) => {
     if (hasXy[point] !== 1) return;
     const group = model.hueClass[point]!;
-    const [ax, ex, ay, ey] = [model.ax[point]!, model.ex[point]!, model.ay[point]!, model.ey[point]!];
-    const perX = slope(world.x, point, Math.sqrt(ax * ax + ex * ex));
-    const perY = slope(world.y, point, Math.sqrt(ay * ay + ey * ey));
-    common[aComponent(group, 0)]! += perX * ax;
-    common[aComponent(group, 1)]! += perY * ay;
-    own(ownComponent(point, 1), perX * ex);
-    own(ownComponent(point, 2), perY * ey);
+    const perX = slope(world.x, point, model.ux[point]!);
+    const perY = slope(world.y, point, model.uy[point]!);
+    common[aComponent(group, 0)]! += perX * model.ax[point]!;
+    common[aComponent(group, 1)]! += perY * model.ay[point]!;
+    own(ownComponent(point, 1), perX * model.ex[point]!);
+    own(ownComponent(point, 2), perY * model.ey[point]!);
   };
 
   for (const point of plan.inputs[i]!) {
@@ -97,7 +96,13 @@ function gradientOf(
     own(component, step);
   });
   const u = Math.sqrt(square);
-  return { components, steps, u, linear: Number.isFinite(u) && bend <= bendLimit * u };
+  const rounding = 1e-9 * Math.max(1, Math.abs(centre));
+  return {
+    components,
+    steps,
+    u: u < rounding ? 0 : u,
+    linear: Number.isFinite(u) && bend <= bendLimit * u + rounding,
+  };
 }
 
 /** u of the mean of the values that count, correlation kept: an average is not surer by √n than what is common. */

@@ -33,7 +33,11 @@ const reportedOnly: PlanUncertainty = { of: none, average: none, max: none, min:
 export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncertainty {
   const prepared = prepareRun(unit, run);
   const model = once(() => errorModelOf(unit, run, prepared));
-  const worlds = once(() => drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey)));
+  const drawing = once(() => ({
+    run: prepared,
+    model: model(),
+    worlds: drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey)),
+  }));
   const known = new Map<string, PlanUncertainty>();
 
   const uncertaintyOf = (plan: Plan): PlanUncertainty => {
@@ -41,7 +45,7 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
     const gradients = once(() => (plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan)));
     const columns: (Float64Array | undefined)[] = [];
     const column = (i: number) => {
-      columns[i] ??= columnOf(prepared, worlds(), plan, gradients()?.[i], i);
+      columns[i] ??= columnOf(drawing(), plan, gradients()?.[i], i);
       return columns[i];
     };
     const drawn: (number | null | undefined)[] = [];
@@ -85,7 +89,7 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
       const gradients = plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan);
       return quantityDraws(
         plan,
-        plan.axes.map((_, i) => columnOf(prepared, worlds(), plan, gradients?.[i], i)),
+        plan.axes.map((_, i) => columnOf(drawing(), plan, gradients?.[i], i)),
       );
     },
   };

@@ -52,7 +52,7 @@ export function planChart(run: PreparedRun): Outcome[] {
   const common = {
     items,
     uses: 'both',
-    law: 'smooth',
+    law: 'magnitude',
     notes,
     otherwise: 'no patch has a reading and a target',
   } as const;

@@ -107,7 +107,7 @@ function errorPlans(
           return de2000OfGrey(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!, w.Y[p]!);
         },
         uses: 'both',
-        law: 'smooth',
+        law: 'magnitude',
         notes,
         otherwise: noColour,
       }),
@@ -123,7 +123,7 @@ function errorPlans(
               return de2000OfGrey(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!, Yt);
             },
             uses: 'both',
-            law: 'smooth',
+            law: 'magnitude',
             notes,
             otherwise: noColour,
           })
@@ -139,7 +139,7 @@ function errorPlans(
         items: itemsOf(greys, white, black, highest),
         value: (w, i) => deItpOfGrey(run, colours, w, greys[i]!, highest),
         uses: 'both',
-        law: 'smooth',
+        law: 'magnitude',
         notes,
         otherwise: noColour,
       }),
@@ -215,13 +215,13 @@ function tintPlans(
   // Draws are counted from the found direction, so that those past 0° do not jump to 360°.
   const directions = greys.map((_, i) => degreesOfDirection(...shift(run.points.found, i)));
   return [
-    plan('grey.tint', (w, i) => length(shift(w, i)), 'smooth'),
+    plan('grey.tint', (w, i) => length(shift(w, i)), 'magnitude'),
     plan('grey.tint.u', (w, i) => shift(w, i)[0], 'smooth'),
     plan('grey.tint.v', (w, i) => shift(w, i)[1], 'smooth'),
     plan(
       'grey.tint.angle',
       (w, i) => directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...shift(w, i))),
-      'drawn',
+      'smooth',
     ),
   ];
 }

@@ -30,10 +30,10 @@ export interface Plan {
 
 /**
  * How u is found. `smooth`: at first order wherever a step of one u shows the quantity to be as good as linear there,
- * else by draws. `edged`: the same, but looked at two u away, because the quantity has corners. `drawn`: always by
- * draws. `none`: it was only reported.
+ * else by draws. `magnitude`: the same for an error that cannot be negative, the length of a vector. `edged`: the
+ * same for a quantity with corners, looked at two u away. `drawn`: always by draws. `none`: it was only reported.
  */
-export type Law = 'smooth' | 'edged' | 'drawn' | 'none';
+export type Law = 'smooth' | 'magnitude' | 'edged' | 'drawn' | 'none';
 
 /** Only a lower bound can be given. */
 export interface BoundPlan {

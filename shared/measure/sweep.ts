@@ -114,7 +114,7 @@ function plansOfHue(
       ? planOf(run, {
           ...common,
           id: id('de2000'),
-          law: 'smooth',
+          law: 'magnitude',
           value: (w, i) => {
             const { point: p, target } = steps[i]!;
             const Yt = target.luminance(whiteOf(w));
@@ -125,7 +125,7 @@ function plansOfHue(
     planOf(run, {
       ...common,
       id: id('de2000.colour'),
-      law: 'smooth',
+      law: 'magnitude',
       value: (w, i) => {
         const { point: p, target } = steps[i]!;
         return de2000(colours, scaleOf(w, p), w.x[p]!, w.y[p]!, w.Y[p]!, target.x, target.y, w.Y[p]!);

@@ -109,7 +109,10 @@ function eotfErrorPlan(run: PreparedRun, levels: readonly Level[]): Outcome {
     value: (w, i) => {
       const { stimulus, point } = levels[i]!;
       const Yt = run.greys.target(w, stimulus);
-      return Yt > 0 ? (100 * (w.Y[point]! - Yt)) / Yt : Number.NaN;
+      if (!(Yt > 0)) return Number.NaN;
+      const error = (100 * (w.Y[point]! - Yt)) / Yt;
+      // White and black hit their own target but for rounding.
+      return Math.abs(error) < 1e-9 ? 0 : error;
     },
     uses: 'luminance',
     law: 'smooth',

@@ -99,7 +99,7 @@ function colourPlans(
       lights: reference === point || reference === axis ? [] : [reference],
     })),
     uses: 'both',
-    law: 'smooth',
+    law: 'magnitude',
     notes: [...notes, ...more],
     otherwise: 'no direction has a usable chromaticity',
   } as const;

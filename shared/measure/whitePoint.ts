@@ -47,7 +47,7 @@ export function planWhitePoint(run: PreparedRun): Outcome[] {
         return Math.hypot(u - uWhite, v - vWhite);
       },
       uses: 'chromaticity',
-      law: 'smooth',
+      law: 'magnitude',
       notes,
       otherwise: 'the white has no chromaticity',
     }),
