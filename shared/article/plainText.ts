@@ -124,7 +124,7 @@ export function plainTextOfMarkdown(markdown: string): ArticleText {
                   : 'paragraph';
         const kind: BlockKind =
           base === 'paragraph' && lastWasImage && isEmphasisOnly(token) ? 'caption' : base;
-        const made = inlinePieces(token, kind).filter((piece) => piece.text !== '');
+        const made: Piece[] = inlinePieces(token, kind).filter((piece) => piece.text !== '');
         for (const piece of made) {
           if (piece.kind === 'heading') piece.level = heading;
           if (cell) piece.table = { number: tables - 1, row: cell.row, column: cell.column };

@@ -1,0 +1,214 @@
+import type { Item } from './items.ts';
+import { isWord, keyOf } from './items.ts';
+
+/** A stretch or a place of a series' axis that words name. */
+export interface AxisSpan {
+  kind: 'stimulus' | 'angle';
+  at?: number;
+  from?: number;
+  to?: number;
+  fromIncluded: boolean;
+  toIncluded: boolean;
+  /** "until 60 %": nothing is asked of 60 % itself and above */
+  free?: boolean;
+  items: Item[];
+  /** Could also be the value of a percentage quantity */
+  doubtful?: boolean;
+  /** Named by a tone word ("highlights") rather than by numbers */
+  tone?: boolean;
+}
+
+const upwards = [
+  'upwards',
+  'upward',
+  'up',
+  'on',
+  'onwards',
+  'onward',
+  'and above',
+  'and up',
+  'and higher',
+  'and beyond',
+  'or higher',
+  'or more',
+  'or above',
+];
+const axisNouns = new Set([
+  'stimulus',
+  'signal',
+  'level',
+  'levels',
+  'step',
+  'steps',
+  'input',
+  'ire',
+  'stimuli',
+  'saturation',
+  'amplitude',
+  'point',
+  'points',
+  'drive',
+  'grey',
+  'greys',
+  'video',
+  'mark',
+  'intensity',
+]);
+const windowNouns = new Set([
+  'window',
+  'windows',
+  'patch',
+  'patches',
+  'box',
+  'apl',
+  'windowed',
+  'windowbox',
+  'rectangle',
+]);
+
+function textAfter(items: readonly Item[], at: number, words: number): string {
+  let text = '';
+  for (let index = at; index < Math.min(items.length, at + words); index += 1)
+    text += (text ? ' ' : '') + items[index]!.text;
+  return text;
+}
+
+/** Is this number followed by a word for a patch or a share of the screen? */
+export function isWindow(items: readonly Item[], at: number): boolean {
+  const after = items[at + 1];
+  if (after && windowNouns.has(after.text)) return true;
+  if (
+    after &&
+    (isWord(after, 'white', 'sized', 'size', 'test', 'apl') || keyOf(after, 'hue')) &&
+    windowNouns.has(items[at + 2]?.text ?? '')
+  )
+    return true;
+  const following = textAfter(items, at + 1, 4);
+  return /^of (?:the )?(?:screen|screen's|panel|picture|image|area)\b/.test(following);
+}
+
+/**
+ * Reads the axis phrase around the number at `at`, or null when the number is none.
+ * `force` reads "above 60" as an axis where only that makes sense.
+ */
+export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null {
+  const item = items[at]!;
+  const number = item.number!;
+  const percent = number.dimension === 'percent';
+  const degrees = number.dimension === 'angle';
+  const bare = number.dimension === '';
+  if (!percent && !degrees && !bare) return null;
+  let left = at - 1;
+  while (
+    left >= 0 &&
+    (isWord(items[left], 'the', 'a', 'an', 'just', 'only') ||
+      (keyOf(items[left], 'hedge') === 'about' && !keyOf(items[left], 'comparator')))
+  )
+    left -= 1;
+  const before = items[left];
+  let right = at + 1;
+  let noun = false;
+  while (
+    right < items.length &&
+    (axisNouns.has(items[right]!.text) ||
+      (isWord(items[right], 'of') && isWord(items[right + 1], 'the', 'signal', 'stimulus', 'range')) ||
+      (noun && isWord(items[right], 'the', 'range', 'of')))
+  ) {
+    // "60 % of the white signal" is rare; "98 % of P3" must stay a value.
+    if (
+      isWord(items[right], 'of') &&
+      !isWord(items[right + 1], 'signal', 'stimulus', 'range') &&
+      !isWord(items[right + 2], 'signal', 'stimulus', 'range', 'scale')
+    )
+      break;
+    noun = true;
+    right += 1;
+  }
+  const degreesWord = degrees && items[right] && isWord(items[right], 'off', 'away', 'to', 'from', 'either');
+  const after = items[right];
+  const after2 = textAfter(items, right, 2);
+  const kind = degrees ? 'angle' : 'stimulus';
+  const used = (from: number, to: number) => items.slice(Math.max(0, from), to);
+  const span = (more: Partial<AxisSpan>, from: number, to: number, doubtful = false): AxisSpan => ({
+    kind,
+    fromIncluded: true,
+    toIncluded: true,
+    ...more,
+    items: used(from, to),
+    ...(doubtful && { doubtful }),
+  });
+  if (!noun && isWord(after, 'of') && !degrees) return null;
+  const x = number.x;
+  if (number.to) {
+    const isAxisRange =
+      isWord(before, 'between', 'from', 'in', 'at', 'over', 'across', 'for', 'within') || noun;
+    if (!isAxisRange) return null;
+    const doubtful = !noun && !isWord(before, 'at', 'in') && !degrees;
+    return span({ from: Math.min(x, number.to.x), to: Math.max(x, number.to.x) }, left, right, doubtful);
+  }
+  const goesUp = (after && upwards.includes(after.text)) || upwards.includes(after2);
+  const upLength = after && upwards.includes(after.text) ? 1 : 2;
+  if (
+    goesUp &&
+    (percent || degrees || isWord(before, 'from', 'at')) &&
+    !(
+      keyOf(after, 'trailing') &&
+      !isWord(before, 'from', 'at') &&
+      !noun &&
+      !degrees &&
+      !isWord(after, 'and above', 'and up')
+    )
+  )
+    return span(
+      { from: x },
+      isWord(before, 'from', 'at', 'starting') || keyOf(before, 'comparator') ? left : at,
+      right + upLength,
+    );
+  if (
+    /^(?:and|or) (?:below|under|lower|down|less|beneath|darker)$/.test(after2) ||
+    isWord(after, 'downwards', 'or below', 'or under', 'or less', 'and below')
+  )
+    return span(
+      { to: x },
+      isWord(before, 'from', 'at') ? left : at,
+      right +
+        (after2.startsWith('and') || after2.startsWith('or ')
+          ? isWord(after, 'downwards', 'or below', 'or under', 'or less', 'and below')
+            ? 1
+            : 2
+          : 1),
+      keyOf(after, 'trailing') !== undefined && !isWord(before, 'from', 'at'),
+    );
+  if (/^(?:and|or) (?:above|over|up|brighter|beyond)$/.test(after2))
+    return span({ from: x }, isWord(before, 'from', 'at') ? left : at, right + 2);
+  if (isWord(before, 'until', 'till', 'before'))
+    return span({ to: x, toIncluded: false, free: true }, left, right);
+  if (isWord(before, 'from', 'starting')) {
+    const comparator = keyOf(items[right], 'comparator');
+    if (comparator === undefined || !isWord(items[right], 'up to'))
+      return span({ from: x }, left, right, !noun && !degrees);
+  }
+  if (isWord(before, 'at', 'by'))
+    return isWord(before, 'by') && !noun ? null : span({ at: x }, left, right, bare);
+  const comparator = keyOf(before, 'comparator');
+  const bothWays = !noun && !degreesWord && !degrees;
+  if (comparator === '>' || comparator === '>>' || isWord(before, 'past', 'after')) {
+    if (bare && !noun) return null;
+    return span({ from: x, fromIncluded: false }, left, right, bothWays);
+  }
+  if (comparator === '<' || comparator === '<<') {
+    if (bare && !noun) return null;
+    return span({ to: x, toIncluded: false }, left, right, bothWays);
+  }
+  if (comparator === 'upTo' || isWord(before, 'to', 'through', 'within', 'inside')) {
+    if (bare && !noun) return null;
+    return span({ to: x }, left, right, bothWays);
+  }
+  if (comparator === '<=' && (noun || degrees)) return span({ to: x }, left, right);
+  if (comparator === '>=' && (noun || degrees)) return span({ from: x }, left, right);
+  if (noun || degrees) {
+    if (isWord(before, 'on', 'in', 'for')) return span({ at: x }, left, right);
+    return span({ at: x }, at, right);
+  }
+  return null;
+}

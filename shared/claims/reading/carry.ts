@@ -1,0 +1,73 @@
+import type { Block } from '../../contract/articleText.ts';
+
+export type CarriedDimension = 'stage' | 'mode' | 'signal' | 'dimming';
+
+/** Conditions and quantity that a heading or an earlier sentence hands on (`judging.md`, "Conditions"). */
+export interface CarriedConditions {
+  stage?: string;
+  mode?: string;
+  signal?: string;
+  dimming?: string;
+}
+
+/** What one sentence leaves for the next. Plain data, so that it can be compared and kept. */
+export interface Carry {
+  /** Conditions of the headings in force, outermost first */
+  headings: { level: number; conditions: CarriedConditions; concept?: string }[];
+  /** Named in this paragraph */
+  paragraph: CarriedConditions;
+  /** The quantity concept that "the average" and "it" speak of in this paragraph */
+  concept?: string;
+  /** Hues and gamut that came with it */
+  hue?: string;
+  gamut?: string;
+  /** Unit that the sentence before was about; absent: the article's own */
+  unit?: string;
+  /** The other unit last compared with, for "its rival" */
+  rival?: string;
+  /** A maker's claim that "we got there" answers */
+  claimed?: { key: string; x: number; place: number; unit: string };
+  /** Header row of the table in hand: texts by column */
+  header?: string[];
+  table?: number;
+  /** First cell of the row in hand */
+  rowHead?: string;
+  row?: number;
+}
+
+export function startOfArticle(): Carry {
+  return { headings: [], paragraph: {} };
+}
+
+/** The state at the beginning of a block, from the state at the end of the one before. */
+export function enterBlock(carry: Carry, block: Block): Carry {
+  if (block.kind === 'heading') {
+    const level = block.level ?? 1;
+    return { headings: carry.headings.filter((heading) => heading.level < level), paragraph: {} };
+  }
+  if (block.kind === 'cell' && block.table) {
+    const same = carry.table === block.table.number;
+    const next: Carry = { headings: carry.headings, paragraph: {}, table: block.table.number };
+    if (same && carry.header) next.header = carry.header;
+    if (block.table.column > 0 && same && carry.rowHead !== undefined && carry.row === block.table.row)
+      next.rowHead = carry.rowHead;
+    next.row = block.table.row;
+    return next;
+  }
+  return { headings: carry.headings, paragraph: {} };
+}
+
+/** Conditions in force: each dimension by itself, the paragraph before the headings, inner before outer. */
+export function carriedConditions(carry: Carry): CarriedConditions {
+  const result: CarriedConditions = {};
+  for (const heading of carry.headings) Object.assign(result, heading.conditions);
+  return Object.assign(result, carry.paragraph);
+}
+
+/** The concept in force: the paragraph's, else the innermost heading's. */
+export function carriedConcept(carry: Carry): string | undefined {
+  if (carry.concept) return carry.concept;
+  for (let at = carry.headings.length - 1; at >= 0; at -= 1)
+    if (carry.headings[at]!.concept) return carry.headings[at]!.concept;
+  return undefined;
+}

@@ -1,0 +1,226 @@
+import type { Item } from './items.ts';
+import { isWord, keyOf, meaningOf } from './items.ts';
+
+const strongJoiners = new Set([
+  'and',
+  'but',
+  'while',
+  'although',
+  'though',
+  'whereas',
+  'which',
+  'so',
+  'yet',
+  'however',
+  'because',
+  'where',
+  'plus',
+  'then',
+  'albeit',
+  'with',
+  'nor',
+  'making',
+  'leaving',
+  'since',
+]);
+
+/** Does this item make a claim of its own, whatever stands around it? */
+export function isAnchor(item: Item): boolean {
+  if (item.number) {
+    const role = item.number.role;
+    if (role === 'money') return true;
+    return (
+      (role === undefined || role === 'value') &&
+      !(item.number.spelled && item.number.dimension === '' && item.number.x < 3 && item.number.place === 1)
+    );
+  }
+  const house = keyOf(item, 'house');
+  if (house)
+    return !/^(?:see|seen|be seen|show|shows|spot|notice|noticed|accuracy|detectable)$/.test(item.text);
+  for (const meaning of item.meanings) {
+    switch (meaning.kind) {
+      case 'comparative':
+      case 'superlative':
+      case 'direction':
+      case 'gotThere':
+      case 'fellShort':
+      case 'multiple':
+        return true;
+      case 'tint':
+        return true;
+      case 'severity':
+        return !['no', 'none', 'never', 'free', 'clear'].includes(item.text);
+      case 'topic':
+        return false;
+    }
+  }
+  return false;
+}
+
+/** Kinds of things that "and" strings together without beginning a new statement. */
+function listKind(item: Item | undefined): string | undefined {
+  if (!item) return undefined;
+  if (item.number)
+    return item.number.role === undefined || item.number.role === 'value'
+      ? `number ${item.number.dimension}`
+      : `role ${item.number.role}`;
+  for (const kind of [
+    'hue',
+    'topic',
+    'format',
+    'signal',
+    'concept',
+    'gamut',
+    'unit',
+    'stat',
+    'tint',
+    'house',
+    'severity',
+    'intensity',
+    'level',
+    'tone',
+    'maker',
+    'comparative',
+    'direction',
+    'opinion',
+  ] as const)
+    if (meaningOf(item, kind)) return kind;
+  return undefined;
+}
+
+function hasVerb(items: readonly Item[]): boolean {
+  return items.some(
+    (item) =>
+      keyOf(item, 'verb') !== undefined ||
+      keyOf(item, 'saying') !== undefined ||
+      isWord(
+        item,
+        'is',
+        'are',
+        'was',
+        'were',
+        'has',
+        'have',
+        'be',
+        'looks',
+        'look',
+        'takes',
+        'take',
+        "'s",
+        'does',
+        'do',
+        'can',
+        'shows',
+        'see',
+        'averages',
+        'needs',
+        'draws',
+        'draw',
+        'runs',
+        'weighs',
+        'measures',
+        'costs',
+        'tracks',
+        'follows',
+        'suffers',
+        'appears',
+        'supports',
+        'scores',
+      ),
+  );
+}
+
+/**
+ * Parts a sentence into clauses at marks and conjunctions, but only where both sides claim something of their
+ * own; leading and trailing phrases stay with the clause they belong to.
+ */
+export function clausesOf(items: readonly Item[]): Item[][] {
+  const pieces: { items: Item[]; mark: string; joiner: string }[] = [];
+  let current: Item[] = [];
+  let mark = '';
+  let joiner = '';
+  const cut = (nextMark: string, nextJoiner: string) => {
+    if (current.length > 0) pieces.push({ items: current, mark, joiner });
+    current = [];
+    mark = nextMark;
+    joiner = nextJoiner;
+  };
+  for (const item of items) {
+    if (item.type === 'mark' && (item.text === '(' || item.text === ')')) {
+      cut(item.text, '');
+      continue;
+    }
+    if (
+      item.type === 'mark' &&
+      (item.text === ',' ||
+        item.text === ';' ||
+        item.text === ':' ||
+        item.text === '—' ||
+        item.text === '–' ||
+        item.text === '-' ||
+        item.text === '…')
+    ) {
+      if (item.text === '-' && item.glued) continue;
+      cut(item.text, '');
+      continue;
+    }
+    if (strongJoiners.has(item.text) && (item.type === 'word' || item.meanings.length === 0)) {
+      if (current.length > 0 || mark === '') cut(current.length > 0 ? '' : mark, item.text);
+      else joiner = item.text;
+      current.push(item);
+      continue;
+    }
+    current.push(item);
+  }
+  cut('', '');
+  const clauses: Item[][] = [];
+  let pending: Item[] = [];
+  for (const [order, piece] of pieces.entries()) {
+    const strong = piece.items.some(isAnchor);
+    const last = clauses[clauses.length - 1];
+    if (!strong) {
+      // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.
+      const following = pieces[order + 1];
+      const opensNext =
+        piece.joiner !== '' && piece.joiner !== 'with' && following?.mark === ',' && following.joiner === '';
+      const leads =
+        last === undefined ||
+        opensNext ||
+        piece.mark === ';' ||
+        piece.mark === '—' ||
+        (piece.joiner !== '' && piece.joiner !== 'with' && hasVerb(piece.items));
+      if (leads || pending.length > 0) pending.push(...piece.items);
+      else last.push(...piece.items);
+      continue;
+    }
+    const isColon = piece.mark === ':';
+    const before = pending.length > 0 ? pending : last;
+    const joinsList =
+      (piece.joiner === 'and' ||
+        piece.joiner === 'or' ||
+        piece.joiner === 'nor' ||
+        (piece.joiner === '' && piece.mark === ',')) &&
+      before !== undefined &&
+      !hasVerb(piece.items) &&
+      pending.length === 0 &&
+      listKind(before[before.length - 1]) !== undefined &&
+      listKind(piece.items.find((item) => listKind(item) !== undefined)) ===
+        listKind(before[before.length - 1]) &&
+      !piece.items.some((item) => item.number !== undefined) &&
+      !before.some((item) => keyOf(item, 'house') && piece.items.some((other) => keyOf(other, 'house')));
+    if (joinsList && last) last.push(...piece.items);
+    else if (isColon && pending.length > 0 && clauses.length === 0) {
+      clauses.push([...pending, ...piece.items]);
+      pending = [];
+    } else {
+      clauses.push([...pending, ...piece.items]);
+      pending = [];
+    }
+  }
+  if (pending.length > 0) {
+    const last = clauses[clauses.length - 1];
+    if (last && !hasVerb(pending)) last.push(...pending);
+    else clauses.push(pending);
+  }
+  return clauses;
+}

@@ -1,0 +1,110 @@
+import type { Check } from '../../contract/check.ts';
+import type { Item } from './items.ts';
+import type { Scene } from './scene.ts';
+
+/** What a rule found, before it becomes a proposal with offsets of the article. */
+export interface Finding {
+  /** Offsets in the sentence */
+  start: number;
+  end: number;
+  check: Check | null;
+  why?: string;
+  asks?: readonly Check[];
+  opinion?: boolean;
+  rule: string;
+  words: { start: number; end: number }[];
+}
+
+/** Collects the findings of a sentence and marks the words they rest on. */
+export interface Findings {
+  list: Finding[];
+}
+
+function hull(items: readonly Item[]): { start: number; end: number } {
+  let start = Number.POSITIVE_INFINITY;
+  let end = 0;
+  for (const item of items) {
+    if (item.start < start) start = item.start;
+    if (item.end > end) end = item.end;
+  }
+  return { start, end };
+}
+
+function record(
+  findings: Findings,
+  scene: Scene,
+  items: readonly (Item | undefined)[],
+  finding: Omit<Finding, 'start' | 'end' | 'words'>,
+): undefined {
+  const own = items.filter((item): item is Item => item !== undefined);
+  if (own.length === 0) return;
+  const span = hull(
+    own.filter((item) => scene.items.includes(item)).length > 0
+      ? own.filter((item) => scene.items.includes(item))
+      : own,
+  );
+  for (const item of own) scene.used.add(item);
+  findings.list.push({ ...finding, ...span, words: own.map(({ start, end }) => ({ start, end })) });
+}
+
+/** A check, unless the clause is conditional or does not say whom it means. */
+export function propose(
+  findings: Findings,
+  scene: Scene,
+  rule: string,
+  check: Check,
+  items: readonly (Item | undefined)[],
+): undefined {
+  if (scene.conditional)
+    return refuse(
+      findings,
+      scene,
+      rule,
+      'a condition or a guess says nothing about what was measured',
+      items,
+    );
+  if (scene.unitProblem && !('by' in check && check.by))
+    return refuse(findings, scene, rule, scene.unitProblem, items);
+  record(findings, scene, items, { check, rule });
+}
+
+/** A claim that no check covers, with the reason. */
+export function refuse(
+  findings: Findings,
+  scene: Scene,
+  rule: string,
+  why: string,
+  items: readonly (Item | undefined)[],
+): undefined {
+  record(findings, scene, items, { check: null, why, rule });
+}
+
+/** A claim that can mean several things; a person chooses. */
+export function ask(
+  findings: Findings,
+  scene: Scene,
+  rule: string,
+  why: string,
+  asks: readonly Check[],
+  items: readonly (Item | undefined)[],
+): undefined {
+  if (scene.conditional || scene.unitProblem)
+    return refuse(
+      findings,
+      scene,
+      rule,
+      scene.unitProblem ?? 'a condition or a guess says nothing about what was measured',
+      items,
+    );
+  record(findings, scene, items, { check: null, why, asks, rule });
+}
+
+/** An adjective without a definition. */
+export function opine(
+  findings: Findings,
+  scene: Scene,
+  rule: string,
+  items: readonly (Item | undefined)[],
+): undefined {
+  record(findings, scene, items, { check: null, why: 'no house word defines it', opinion: true, rule });
+}

@@ -1,0 +1,139 @@
+/** What the phrase layer makes of tokens: the pieces that rules look at. */
+
+export type MeaningKind =
+  | 'concept'
+  | 'gamut'
+  | 'diagram'
+  | 'hue'
+  | 'tone'
+  | 'fact'
+  | 'format'
+  | 'resolution'
+  | 'stage'
+  | 'signal'
+  | 'dimming'
+  | 'room'
+  | 'side'
+  | 'plane'
+  | 'level'
+  | 'mode'
+  | 'hedge'
+  | 'comparator'
+  | 'trailing'
+  | 'stat'
+  | 'house'
+  | 'negation'
+  | 'verb'
+  | 'saying'
+  | 'gotThere'
+  | 'fellShort'
+  | 'makerWord'
+  | 'pronoun'
+  | 'multiple'
+  | 'ordinal'
+  | 'unit'
+  | 'maker'
+  | 'size'
+  | 'measure'
+  | 'comparative'
+  | 'superlative'
+  | 'equative'
+  | 'tint'
+  | 'direction'
+  | 'topic'
+  | 'severity'
+  | 'intensity'
+  | 'idiom'
+  | 'opinion'
+  | 'adjective'
+  | 'currency'
+  | 'criterion'
+  | 'month'
+  | 'count'
+  | 'fullScreen'
+  | 'lean'
+  | 'cohortWord'
+  | 'awardWord';
+
+export interface Meaning {
+  kind: MeaningKind;
+  key: string;
+  /** Extra data of the lexicon entry: severity range, unit factor … */
+  data?: unknown;
+}
+
+/** A number phrase with its unit, hedge and comparator. */
+export interface NumberPhrase {
+  x: number;
+  place: number;
+  /** Second number of a range "30 to 70 %" */
+  to?: { x: number; place: number };
+  /** The range was written with "between", "from … to" or a dash. */
+  rangeWord?: 'between' | 'from' | 'dash' | 'to';
+  dimension: string;
+  unit: string;
+  factor: number;
+  /** Spelled out in words */
+  spelled: boolean;
+  /** "out of 10", "/10" */
+  outOf?: number;
+  hedge?: string;
+  hedgeText?: string;
+  comparator?: string;
+  /** "well under": the limit is scaled by this. */
+  role?: NumberRole;
+}
+
+export type NumberRole =
+  | 'value'
+  | 'axis'
+  | 'axisOrValue'
+  | 'window'
+  | 'angle'
+  | 'seconds'
+  | 'lux'
+  | 'size'
+  | 'year'
+  | 'date'
+  | 'time'
+  | 'name'
+  | 'ignored'
+  | 'limit'
+  | 'money'
+  | 'cohort';
+
+export interface Item {
+  type: 'word' | 'phrase' | 'number' | 'mark';
+  /** Folded text */
+  text: string;
+  meanings: readonly Meaning[];
+  start: number;
+  end: number;
+  capital: boolean;
+  glued: boolean;
+  number?: NumberPhrase;
+  /** Position in the sentence's list of items */
+  index: number;
+}
+
+const none: readonly Meaning[] = [];
+export function wordItem(text: string, start: number, end: number): Item {
+  return { type: 'word', text, meanings: none, start, end, capital: false, glued: false, index: 0 };
+}
+
+/** The key that an item has as this kind of meaning, else undefined. */
+export function keyOf(item: Item | undefined, kind: MeaningKind): string | undefined {
+  if (!item) return undefined;
+  for (const meaning of item.meanings) if (meaning.kind === kind) return meaning.key;
+  return undefined;
+}
+
+export function meaningOf(item: Item | undefined, kind: MeaningKind): Meaning | undefined {
+  if (!item) return undefined;
+  for (const meaning of item.meanings) if (meaning.kind === kind) return meaning;
+  return undefined;
+}
+
+export function isWord(item: Item | undefined, ...words: readonly string[]): boolean {
+  return item !== undefined && words.includes(item.text);
+}

@@ -1,0 +1,268 @@
+/** Words that carry a claim of their own kind: comparisons, ranks, directions, tints. Notation as in `quantities.ts`. */
+
+/** Comparative → what it compares and which way is more of it. */
+export const comparativeWords: Readonly<
+  Record<string, { phrases: string; concept: string; direction: 'higher' | 'lower' }>
+> = {
+  brighter: {
+    phrases: `brighter; more luminous; higher peak luminance; higher peak brightness; more light; a higher peak; more light output`,
+    concept: 'peak',
+    direction: 'higher',
+  },
+  dimmer: {
+    phrases: `dimmer; less bright; lower peak luminance; lower peak brightness; less luminous`,
+    concept: 'peak',
+    direction: 'lower',
+  },
+  dearer: {
+    phrases: `dearer; more expensive; pricier; costlier; more costly; costs more`,
+    concept: 'price',
+    direction: 'higher',
+  },
+  cheaper: {
+    phrases: `cheaper; less expensive; less costly; more affordable; costs less; less dear`,
+    concept: 'price',
+    direction: 'lower',
+  },
+  moreAccurate: {
+    phrases: `more accurate; truer; more precise; more faithful; lower error(s); smaller error(s); less error; more neutral greys; lower greyscale error(s)`,
+    concept: 'greyError',
+    direction: 'lower',
+  },
+  lessAccurate: {
+    phrases: `less accurate; further off; less faithful; higher error(s); larger error(s); less precise; greater error(s); bigger error(s)`,
+    concept: 'greyError',
+    direction: 'higher',
+  },
+  contrastier: {
+    phrases: `contrastier; more contrasty; higher contrast; more contrast; better contrast; greater contrast; higher native contrast; a higher contrast; a better contrast; stronger contrast; better native contrast; superior contrast`,
+    concept: 'contrast',
+    direction: 'higher',
+  },
+  flatter: {
+    phrases: `less contrast; lower contrast; weaker contrast; worse contrast; less contrasty; poorer contrast`,
+    concept: 'contrast',
+    direction: 'lower',
+  },
+  deeperBlacks: {
+    phrases: `deeper black(s); darker black(s); blacker blacks; lower black level(s); deeper black level(s); better blacks; lower black; blacker`,
+    concept: 'black',
+    direction: 'lower',
+  },
+  raisedBlacks: {
+    phrases: `higher black level(s); lighter blacks; brighter blacks; greyer blacks; higher black; shallower blacks`,
+    concept: 'black',
+    direction: 'higher',
+  },
+  faster: {
+    phrases: `quicker; faster; more responsive; less lag; lower lag; less input lag; lower input lag; shorter lag; lower latency; less latency; lower input latency`,
+    concept: 'lag',
+    direction: 'lower',
+  },
+  slower: {
+    phrases: `slower; laggier; more lag; higher lag; more input lag; higher input lag; longer lag; less responsive; higher latency; more latency`,
+    concept: 'lag',
+    direction: 'higher',
+  },
+  quieter: { phrases: `quieter; less noisy; more silent`, concept: 'noise', direction: 'lower' },
+  louder: { phrases: `louder; noisier`, concept: 'noise', direction: 'higher' },
+  thirstier: {
+    phrases: `thirstier; more power hungry; hungrier; draws more; uses more power; more power; higher power consumption; consumes more; more hungry`,
+    concept: 'power',
+    direction: 'higher',
+  },
+  thriftier: {
+    phrases: `thriftier; more frugal; more efficient; draws less; uses less power; less power; lower power consumption; consumes less; more economical; less hungry`,
+    concept: 'power',
+    direction: 'lower',
+  },
+  wider: {
+    phrases: `wider gamut; wider colour gamut; larger gamut; bigger gamut; more colour; wider colour; wider coverage; higher coverage; better coverage; a wider gamut; more coverage; wider colour range`,
+    concept: 'coverage',
+    direction: 'higher',
+  },
+  narrower: {
+    phrases: `narrower gamut; smaller gamut; less colour; narrower colour gamut; lower coverage; less coverage; tighter gamut`,
+    concept: 'coverage',
+    direction: 'lower',
+  },
+  moreEven: {
+    phrases: `more even; more uniform; better uniformity; evener; more evenly lit; better lit; greater uniformity`,
+    concept: 'uniformity',
+    direction: 'lower',
+  },
+  lessEven: {
+    phrases: `less even; less uniform; patchier; worse uniformity; poorer uniformity; more uneven`,
+    concept: 'uniformity',
+    direction: 'higher',
+  },
+  thinner: { phrases: `thinner; slimmer`, concept: 'fact:depth', direction: 'lower' },
+  thicker: { phrases: `thicker; deeper cabinet`, concept: 'fact:depth', direction: 'higher' },
+  lighter: { phrases: `lighter; weighs less`, concept: 'fact:weight', direction: 'lower' },
+  heavier: { phrases: `heavier; weighs more`, concept: 'fact:weight', direction: 'higher' },
+  better: { phrases: `better; superior`, concept: '', direction: 'higher' },
+  worse: { phrases: `worse; inferior; poorer`, concept: '', direction: 'lower' },
+  higher: { phrases: `higher; larger; greater; bigger; more`, concept: '', direction: 'higher' },
+  lower: { phrases: `lower; smaller; less`, concept: '', direction: 'lower' },
+  warmer: { phrases: `warmer`, concept: 'cct', direction: 'lower' },
+  cooler: { phrases: `cooler; colder`, concept: 'cct', direction: 'higher' },
+};
+
+export const superlativeWords: Readonly<
+  Record<string, { phrases: string; concept: string; direction: 'higher' | 'lower' }>
+> = {
+  brightest: {
+    phrases: `brightest; most luminous; the highest peak luminance; highest peak luminance; highest peak brightness; the most light`,
+    concept: 'peak',
+    direction: 'higher',
+  },
+  dimmest: {
+    phrases: `dimmest; least bright; the lowest peak luminance; lowest peak luminance; lowest peak brightness`,
+    concept: 'peak',
+    direction: 'lower',
+  },
+  dearest: { phrases: `dearest; most expensive; priciest; costliest`, concept: 'price', direction: 'higher' },
+  cheapest: {
+    phrases: `cheapest; least expensive; most affordable; lowest price`,
+    concept: 'price',
+    direction: 'lower',
+  },
+  mostAccurate: {
+    phrases: `most accurate; truest; most precise; most faithful; lowest greyscale error(s); smallest greyscale error(s); lowest average error; lowest error(s); smallest error(s)`,
+    concept: 'greyError',
+    direction: 'lower',
+  },
+  leastAccurate: {
+    phrases: `least accurate; highest greyscale error(s); highest average error; largest greyscale error(s); least faithful`,
+    concept: 'greyError',
+    direction: 'higher',
+  },
+  contrastiest: {
+    phrases: `contrastiest; highest contrast; best contrast; highest native contrast; most contrast; greatest contrast; best native contrast; strongest contrast`,
+    concept: 'contrast',
+    direction: 'higher',
+  },
+  flattest: {
+    phrases: `lowest contrast; worst contrast; weakest contrast; least contrast; lowest native contrast; poorest contrast`,
+    concept: 'contrast',
+    direction: 'lower',
+  },
+  deepestBlacks: {
+    phrases: `deepest black(s); darkest black(s); lowest black level(s); best blacks; blackest; lowest black`,
+    concept: 'black',
+    direction: 'lower',
+  },
+  highestBlacks: {
+    phrases: `highest black level(s); lightest blacks; highest black`,
+    concept: 'black',
+    direction: 'higher',
+  },
+  fastest: {
+    phrases: `quickest; fastest; lowest input lag; lowest lag; least lag; most responsive; shortest lag; lowest latency; shortest input lag`,
+    concept: 'lag',
+    direction: 'lower',
+  },
+  slowest: {
+    phrases: `slowest; highest input lag; highest lag; most lag; longest lag; laggiest; least responsive; longest input lag`,
+    concept: 'lag',
+    direction: 'higher',
+  },
+  quietest: { phrases: `quietest`, concept: 'noise', direction: 'lower' },
+  loudest: { phrases: `loudest; noisiest`, concept: 'noise', direction: 'higher' },
+  thirstiest: {
+    phrases: `thirstiest; most power hungry; hungriest; highest power consumption; highest consumption`,
+    concept: 'power',
+    direction: 'higher',
+  },
+  thriftiest: {
+    phrases: `thriftiest; most frugal; most efficient; lowest power consumption; most economical; lowest consumption`,
+    concept: 'power',
+    direction: 'lower',
+  },
+  widest: {
+    phrases: `widest gamut; widest colour gamut; largest gamut; best coverage; highest coverage; widest colour; widest coverage; biggest gamut; most colour`,
+    concept: 'coverage',
+    direction: 'higher',
+  },
+  narrowest: {
+    phrases: `narrowest gamut; smallest gamut; lowest coverage; narrowest colour gamut; worst coverage`,
+    concept: 'coverage',
+    direction: 'lower',
+  },
+  mostEven: {
+    phrases: `most even; most uniform; best uniformity; most evenly lit`,
+    concept: 'uniformity',
+    direction: 'lower',
+  },
+  leastEven: {
+    phrases: `least even; patchiest; worst uniformity; least uniform; most uneven`,
+    concept: 'uniformity',
+    direction: 'higher',
+  },
+  thinnest: { phrases: `thinnest; slimmest; shallowest`, concept: 'fact:depth', direction: 'lower' },
+  lightest: { phrases: `lightest`, concept: 'fact:weight', direction: 'lower' },
+  heaviest: { phrases: `heaviest`, concept: 'fact:weight', direction: 'higher' },
+  warmest: { phrases: `warmest`, concept: 'cct', direction: 'lower' },
+  coolest: { phrases: `coolest; coldest`, concept: 'cct', direction: 'higher' },
+  best: { phrases: `best; finest`, concept: '', direction: 'higher' },
+  worst: { phrases: `poorest`, concept: '', direction: 'lower' },
+};
+
+/** Adjectives in "as bright as": what they compare. */
+export const equativeWords: Readonly<
+  Record<string, { phrases: string; concept: string; direction: 'higher' | 'lower' }>
+> = {
+  bright: { phrases: `bright`, concept: 'peak', direction: 'higher' },
+  expensive: { phrases: `expensive; dear; costly; pricey`, concept: 'price', direction: 'higher' },
+  cheap: { phrases: `cheap; affordable`, concept: 'price', direction: 'lower' },
+  contrasty: {
+    phrases: `contrasty; much contrast; high a contrast`,
+    concept: 'contrast',
+    direction: 'higher',
+  },
+  accurate: { phrases: `true`, concept: 'greyError', direction: 'lower' },
+  quick: { phrases: `quick; fast; responsive`, concept: 'lag', direction: 'lower' },
+  quiet: { phrases: `quiet`, concept: 'noise', direction: 'lower' },
+  hungry: { phrases: `power hungry; hungry; much power`, concept: 'power', direction: 'higher' },
+  even: { phrases: `evenly lit; uniform`, concept: 'uniformity', direction: 'lower' },
+};
+
+/** Colours of a tint, as nouns and adjectives. */
+export const tintWords: Readonly<Record<string, string>> = {
+  red: `reddish; red tint; red cast; pinkish red; ruddy; too red; red tinge`,
+  yellow: `yellowish; yellow tint; yellow cast; yellow tinge; too yellow; yellowy`,
+  green: `greenish; green tint; green cast; green tinge; too green; greeny`,
+  cyan: `cyan tint; cyan cast; cyan tinge; too cyan; turquoise tint; turquoise cast`,
+  blue: `bluish; blueish; blue tint; blue cast; blue tinge; too blue; blue push`,
+  magenta: `magenta tint; magenta cast; magenta tinge; pinkish; pink tint; pink cast; purplish; too magenta; pink tinge; purple tint; purple cast`,
+  none: `neutral; no tint; no cast; no colour cast; untinted; free of tint; free of any tint; free of colour casts; free of any cast; free of casts; tint free; without a tint; without any tint; without a cast; without tint; without any cast; no visible tint; no tint at all; free from tint; no trace of a tint; no hint of a tint; no tinge; perfectly neutral; without a colour cast; no trace of tint; free of any colour cast; no tints; no casts; no real tint; no tint to speak of; free of tints; free of a tint; no discernible tint; not tinted`,
+  tinted: `tinted; off neutral; a tint; not neutral; a colour cast; a cast`,
+};
+
+/** Directions of an error. */
+export const directionWords: Readonly<Record<string, string>> = {
+  over: `oversaturated; over saturated; too saturated; overcooked; supersaturated; too strong; overshoots its target; overshoots; above its target; too vivid; over its target; above target; over target; too much; oversaturates; over saturates; overdone; too rich; too lively; too bright; brighter than it should be; brighter than they should be; brighter than target; brighter than the target; brighter than intended; too light; lighter than it should be; lighter than they should be; too high; above the curve; above the target; over the target; above the standard; above the pq curve; above the reference curve; brighter than the standard; overbright; lies above the curve; over the curve; too luminous; above bt.1886; above bt 1886; above pq; overshoots the target; more saturated than it should be; too high in saturation; lifted; raised; above its saturation target; over its saturation target; oversaturation; over saturation; brighter than the standard asks; brighter than the curve asks; brighter than the signal asks; brighter than asked`,
+  under: `undersaturated; under saturated; desaturated; washed out; undershoots its target; undershoots; short of its target; below its target; under its target; below target; under target; undersaturates; falls short of its target; too pale; pale; too weak; too dark; darker than it should be; darker than they should be; darker than target; darker than the target; darker than intended; too dim; too low; below the curve; under the curve; below the target; under the target; below the standard; below the pq curve; darker than the standard; dimmer than it should be; dimmer than target; misses its saturation target; short of target; short of its saturation target; short of the target; crushed; less saturated than it should be; under the reference curve; below bt.1886; below bt 1886; below pq; undershoots the target; not saturated enough; below its saturation target; under its saturation target; undersaturation; under saturation; lacking in saturation; lacks saturation; short on saturation; darker than the standard asks; darker than the signal asks; darker than asked; short of saturation; too muted; muted`,
+  'on-target': `on target; spot on target; on the target; dead on target; on its target; right on target; follows the curve; tracks the curve; follows pq; tracks pq; follows bt.1886; tracks bt.1886; follows bt 1886; tracks bt 1886; follows the pq curve; tracks the pq curve; follows the standard; tracks the standard; sticks to the curve; keeps to the curve; hits its target; hits the target; hits target; follows the target; tracks the target; follows the bt.1886 curve; tracks the eotf; follows the eotf; follow pq; follow the curve; track the curve; hugs the curve; hugs the target; hugs pq; correctly saturated; meets its target; meets the target; on the curve; follows its target; correct; sticks to pq; keeps to pq; on the mark; hugs the pq curve; sits on the curve; sits on the target; hit their targets; hit their target; hits its saturation target; hits the saturation target; meet their targets; are on target; tracks hlg; follows hlg; tracks the hlg curve; tracks its target; follows st 2084; tracks st 2084; tracks closely; adheres to pq; adheres to the curve; obeys the curve; obeys pq; correct saturation`,
+  'rolls-off': `rolls off; roll off; rolled off; rolls highlights off; rolls the highlights off; rolls them off; rolls off gently; rolls off softly; rolling off; eases off; rolls them off gently; rolls off the highlights; rolls it off; gentle roll off; soft roll off; soft knee; rolls off highlights`,
+  clips: `clips; hard clips; clipped; clips hard; clip; clips abruptly; clips highlights; hard clipping; clips the highlights; cuts off; clips them; clips everything; hard clip`,
+  neither: `neither clips nor rolls off; neither rolls off nor clips; no roll off; without roll off; does not roll off or clip`,
+  warm: `too warm; warm; warmish; on the warm side; a warm white; slightly warm; runs warm; warm side; leans warm`,
+  cool: `too cool; cool; cold; coolish; too cold; on the cool side; on the cold side; a cool white; runs cool; cool side; leans cool; chilly`,
+};
+
+/** Set phrases that look like claims and are none. */
+export const idiomLines = `
+  one hundred percent sure; a hundred percent sure; 100 % sure; 100 percent sure; 100 per cent sure; two thumbs up; at the end of the day; first and foremost; at first glance; at first sight; on the one hand; on the other hand; second to none; second thoughts; one of a kind; one way or another; one thing; for one; two sides of the same coin; the lion's share; nine times out of ten; one more time; once or twice; at once; in two minds; in one go; on all fours; back to square one; a second look; a second opinion; the best of both worlds; best of both worlds; for the best; at best; better late than never; better off; more or less; more than welcome; no more no less; more than meets the eye; more often than not; last but not least; not least; less is more; for better or worse; for better or for worse; so far so good; sooner or later; no doubt; no wonder; no surprise; no need; no matter; no reason; no longer need; no one; in no time; by no means; all in all; all the same; after all; above all; above board; over and above; at all; all of a sudden; once and for all; not at all; in all fairness; and so on; for all that; all things considered; all but; never mind; now and then; every now and then; every so often; every time; every bit; every inch; as ever; first of all; in the first place; first impressions; first things first; third party; first party; first rate; second hand; zero day; zero effort; a million miles away; in a nutshell; on second thoughts; one by one; two by two; one another; each other; one thing at a time; 24/7; ten out of ten for style; five minutes; a minute or two; half the battle; half the fun; half hearted; half an hour; half an eye; half way; halfway; half time; second nature; first class; top notch; from one moment to the next; best wishes; best of all; at its best; make the best of; worst case scenario; if the worst comes to the worst; in the long run; in the short term; on balance; by far; under the circumstances; under the hood; over time; over there; over here; over the years; over the air; over again; under way; under control; under test; under pressure; below the fold; beyond doubt; beyond that; beyond question; above the fold; past caring; in light of; in the light of; in the spotlight; in the limelight; light years; shed light; bring to light; light hearted; in black and white; black friday; black box; in the red; in the black; green light; red carpet; blue moon; white lie; grey area; red herring; a far cry; out of the blue; give the green light; seen to be believed; as you can see; see below; see above; see the table; see our; let us see; wait and see; see for yourself; see how; we shall see; seen so far; no two; of two minds; third time lucky; see to it; that said; having said that; needless to say; to say the least; strange to say; dare we say; i dare say; it goes without saying; more and more; less and less; better and better; all too; over the top; no small feat; more than enough; little more to say; half a chance; put two and two together; the naked eye; in full swing; full marks for effort; tops the list of; by half; by and large a; a better idea; know better; no better place; no better way; what's more; more importantly; more precisely put; to be precise; to be exact; to be more precise; in more detail; a closer look; higher being; further reading; more on that; more about that; more on this; more of that; more later; more below; more details; more information; no more to say; less said; the less said the better; worse still; better still; worse luck; none the worse; none the less; nonetheless; nevertheless; so much the better; all the better for it; for the better; no worse for wear; the worse for wear; price is right; light up; lights up; light show
+`;
+
+/** Adjectives without a definition: opinion candidates, and what drift looks at. */
+export const opinionWords = `
+  punchy; dim; gorgeous; beautiful; impressive; disappointing; excellent; superb; stunning; vivid; lifeless; dull; rich; natural; crisp; sharp; smooth; stylish; elegant; ugly; sturdy; flimsy; solid; mediocre; decent; respectable; poor; weak; strong; fantastic; great; good; bad; inky; deep; bright; bright enough; dazzling; blinding; searing; glorious; lacklustre; pleasing; pleasant; convincing; unconvincing; brilliant; terrific; wonderful; awful; terrible; muddy; murky; flat; lively; lifelike; immersive; striking; remarkable; outstanding; acceptable; passable; ordinary; handsome; attractive; sluggish; snappy; responsive; thin sounding; tinny; boomy; balanced; harsh; generous; expensive; cheap; affordable; dear; pricey; good value; bargain; overpriced; well built; poorly built; luxurious; premium; plasticky; intuitive; clumsy; confusing; tidy; cluttered; soothing; colourful; garish; gaudy; lovely; fine; neat; clever
+`;
+
+/** Verbs and prepositions that lead from a colour to the direction of its error: "leans towards green". */
+export const leanLines = `lean(s) towards/toward/to; drift(s) towards/toward/to/into; tend(s) towards/toward/to; veer(s) towards/toward/to/into; tilt(s) towards/toward/to; push(es) towards/toward/to; shift(s) towards/toward/to; turn(s) towards/toward/to; pull(s) towards/toward/to; stray(s) towards/toward/to/into; slide(s) towards/toward/to/into; go(es) towards/toward; lean(s); drifting towards/toward/to; leaning towards/toward/to; turns; biased towards/toward; skew(s) towards/toward/to; skewed towards/toward; nudged towards/toward; tip(s) towards/toward/to/into; wander(s) towards/toward/to/into; shifted towards/toward; move(s) towards/toward; swing(s) towards/toward/to; a shift towards/toward/to; a lean towards/toward; a bias towards/toward`;
+
+/** Verbs and nouns of an award. */
+export const awardLines = `earns; earn; wins; win; receives; receive; gets; takes; takes home; awarded; given; deserves; carries; we award; we give; picks up; collects; worthy of`;

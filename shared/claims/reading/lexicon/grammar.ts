@@ -1,0 +1,228 @@
+/** Small words that steer the reading: hedges, comparators, statistics, verbs. Same notation as `quantities.ts`. */
+
+/** Words before (or after) a number that widen or turn its interval (`judging.md`, "Rounding"). */
+export const hedgeWords: Readonly<Record<string, string>> = {
+  about: `about; around; roughly; some; approximately; approx .; approx; circa; ca .; c .; in the region of; in the order of; something like; more or less; or so; or thereabouts; give or take; somewhere around; ~; ≈; of the order of; in the neighbourhood of; ballpark; as good as; around about; close on`,
+  almost: `almost; nearly; just under; shy of; just shy of; a little under; a shade under; a touch under; not quite; just below; close to; a hair under; a little less than; slightly less than; slightly under; a little below; a whisker under; a shade below; a fraction under; a whisker below; a touch below; getting on for; just short of; a hair below; virtually; a bit under; a tad under; a fraction below; slightly below; marginally under; fractionally under; just less than; pushing`,
+  over: `just over; a little over; a shade over; a touch over; slightly over; a little more than; slightly more than; just above; a hair over; a little above; a whisker over; a fraction over; just past; a bit over; slightly above; a shade above; a tad over; marginally over; a touch above; fractionally over; a fraction above; a hair above; a whisker above; just more than; a shade more than`,
+  notFarOff: `not far off; not far from; not far short of; not a long way off; not far shy of`,
+  exactly: `exactly; spot on; precisely; dead on; bang on; right on; a measured; to the dot; on the nose; smack on`,
+  vague: `a few; several; a couple of; a handful of; many; countless; dozens of; hundreds of; a number of; plenty of`,
+};
+
+/** Words that make a limit of the number after them. */
+export const comparatorWords: Readonly<Record<string, string>> = {
+  '<': `under; below; less than; lower than; beneath; fewer than; smaller than; south of; inside; short of; darker than; within reach of; <`,
+  '<=': `at most; no more than; not more than; up to and including; no higher than; a maximum of; maximum of; at the most; not above; not over; no worse than; capped at; within; ≤; never more than; at or under; at or below; as little as; tops out below; no greater than; not exceeding; without exceeding; no larger than; never over; never above; no bigger than; no longer than; no heavier than; a ceiling of; not to exceed; max .`,
+  '>': `over; above; more than; higher than; greater than; in excess of; north of; beyond; past; exceeding; upward of; brighter than; larger than; longer than; >; better than; upwards of more than; clear of`,
+  '>=': `at least; no less than; not less than; no fewer than; a minimum of; minimum of; upwards of; no lower than; not below; not under; at or above; at or over; ≥; never less than; at the very least; as much as or more than; never below; never under; or more than; a floor of; as many as or more than; min .`,
+  '<<': `well under; well below; far below; comfortably under; comfortably below; far under; way under; way below; considerably below; considerably under; easily under; safely under; easily below; safely below; significantly below; significantly under; much less than; far less than; much lower than; far lower than`,
+  '>>': `well over; well above; far above; comfortably over; comfortably above; far over; way over; way above; considerably above; considerably over; easily over; easily above; significantly above; significantly over; much more than; far more than; much higher than; far higher than; well past; well beyond; far beyond; well in excess of; far in excess of`,
+  upTo: `up to; as much as; as many as; as high as; as far as; as bright as`,
+};
+/** Comparators that stand after the number. */
+export const trailingComparators: Readonly<Record<string, string>> = {
+  '<=': `at most; or less; or below; or under; at the most; at worst; or fewer; or lower; tops; maximum; max; at the outside; and no more; and not more; and no higher`,
+  '>=': `at least; or more; or above; or better; or over; at best; plus; at a minimum; or higher; minimum; at the very least; +; and no less; upwards; and more`,
+};
+
+export const statWords: Readonly<Record<string, string>> = {
+  average: `average; averages; averaging; mean; averaged; on average; the average; in the mean; arithmetic mean; avg .; avg; typically; across the board; average of`,
+  max: `maximum; max; worst; highest; peak error; largest; greatest; worst case; biggest; at its worst; at worst; the worst of it; the worst; worst level; worst step; worst offender; single worst; max .; at most; maxes; widest`,
+  min: `minimum; lowest; smallest; least; at its lowest; the lowest; at its weakest; weakest; min .`,
+  none: `no; none; none of the; not one; not a single; not a; nothing; nothing here; nothing else; neither; no single; not any; not one of the`,
+  never: `never; at no point; not once; nowhere; at no level; at no stage; at no step; never once`,
+  all: `all; every; each; everything; all of the; all the; every single; each of the; throughout; everywhere; at every level; at all levels; at every step; across the whole range; across the range; across the whole scale; across the entire range; from end to end; from black to white; end to end; at every point; at all points; all along; over the whole range; from bottom to top; over the entire range; on every step; from top to bottom; any of the; all round; without exception; across the entire scale; at all steps; whole range; entire range; anywhere; wherever; whatever the level`,
+  any: `any; some of the; parts of; in places; at least one; one of the; somewhere; some levels; in part; here and there`,
+  mostly: `mostly; for the most part; largely; by and large; mainly; almost all; nearly all; almost everywhere; most of the; most levels; in the main; most; most steps`,
+};
+
+/** House words: phrases that stand for a limit. */
+export const houseWords: Readonly<Record<string, string>> = {
+  visible: `
+    visible; visibly; over the visible threshold; the visible threshold; above the visible threshold; visible threshold; threshold of visibility; visibility threshold; noticeable; noticeably; can be seen; be seen; perceptible; perceptibly; discernible; over the threshold; above the threshold; threshold; past the visible threshold; the eye can see; the eye sees; apparent to the eye; detectable; discernibly; over the line; show; shows; in sight; see; seen; spot; notice; noticed; threshold for visibility; limit of visibility; visible limit; perception threshold; threshold of perception
+  `,
+  invisible: `
+    invisible; not visible; cannot be seen; can't be seen; can not be seen; not be seen; unnoticeable; not noticeable; below the visible threshold; under the visible threshold; under the threshold; below the threshold; beneath the threshold; beneath the visible threshold; out of sight; nobody will see; no one will see; beyond what the eye can see; isn't visible; aren't visible; never visible; indiscernible; undetectable; below visibility; below the threshold of visibility; under the threshold of visibility; inside the visible threshold; not perceptible; invisibly; escapes the eye; escape the eye; short of visible; escapes notice; escape notice; you won't see; no eye will see; inside the threshold; isn't noticeable; aren't noticeable; stay out of sight; below the visibility threshold; under the visibility threshold; no longer visible; within the visible threshold; within the threshold; not discernible; not noticed
+  `,
+  imperceptible: `imperceptible even side by side; imperceptible side by side; imperceptible; invisible even side by side; indistinguishable even side by side; indistinguishable side by side; imperceptible in a side by side comparison; cannot be told apart; imperceptible even in a side by side comparison; imperceptible even when set side by side; even side by side invisible; not even visible side by side; invisible even in a side by side comparison`,
+  reference: `reference; reference class; reference grade; reference quality; reference level; reference standard; a reference; of reference quality; reference territory; reference accuracy; reference accurate`,
+  closeToReference: `close to reference; near reference; close to reference level; near reference level; almost reference; almost reference grade; close to a reference; near reference quality; close to reference quality; within reach of reference; not far off reference; near reference grade; close to reference grade; close to reference class; approaches reference; nearly reference`,
+  accurate: `accurate; accurately; precise; faithful; true to the standard; accuracy; faithfully; true to life`,
+};
+
+export const negationWords: Readonly<Record<string, string>> = {
+  not: `not; n't; isn't; aren't; doesn't; don't; won't; can't; cannot; didn't; wasn't; weren't; hasn't; haven't; couldn't; wouldn't; shouldn't; without; hardly; fails to; fail to; failed to; rather than; far from; never; no longer; barely; scarcely; isn't quite; falls short of; fall short of; fell short of; falling short of; misses; short of being; neither; nor; lacks; lack; lacking; anything but`,
+};
+
+/** Verbs with a sense of motion or rest that turn a number into a bound, an onset or a value. */
+export const verbWords: Readonly<Record<string, string>> = {
+  exceed: `exceed(s); exceeded; exceeding; top(s); topped; pass(es); passed; cross(es); crossed; surpass(es); surpassed; beat; beats; clears; clear; breach(es); breached; break(s); broke; overshoot(s); outstrip(s); goes past; go past; goes beyond; go beyond`,
+  rise: `rise(s); rose; rising; climb(s); climbed; climbing; go(es) above/over; goes over; goes above; creep(s) over/above; creeps above; grow(s); grew; increase(s); shoot(s); jump(s); go over; go above; ever goes above; get(s) above; push(es); drift(s) over/above; swell(s); soar(s); mount(s); ever get above; ever goes over; strays above; stray above; stray over; strays over; goes up; move above; moves above; come over; comes over; comes above; pass over`,
+  fall: `fall(s); fell; drop(s); dropped; dip(s); dipped; sink(s); sank; slip(s); slipped; go(es) below/under; goes under; goes below; shrink(s); falling; dropping; go below; go under; decline(s); plunge(s); tumble(s); decrease(s); come(s) down; comes down; came down; is cut; crashes; crash; down; slump(s)`,
+  stay: `stay(s); stayed; remain(s); remained; keep(s) to; keeps to; hold(s) at; holds at; is kept; are kept; hover(s) at; lie(s); sit(s); keep(s) below; keeps under; staying; never leaves; stays at; remains at; remain at; stay at; hold steady at; holds steady at; sticks at; stands; stands still at; unchanged at`,
+  keep: `keep(s); kept; retain(s); retained; hold(s); held; preserve(s); maintain(s); maintained; has left; is left; are left; survive(s); left; remain(s) of; keeps hold of; remaining; retaining; keeping`,
+  lose: `lose(s); lost; losing; give(s) up; gives away; shed(s); shedding; sacrifice(s); is gone; are gone; has gone; forfeit(s); gave up; loss of; drop of; fall of; loss; is lost; are lost; goes missing; gone`,
+  reach: `reach(es); reached; hit(s); manage(s); managed; deliver(s); delivered; achieve(s); achieved; produce(s); produced; put(s) out; peak(s) at; peaked at; top(s) out at; topped out at; tops out at; get(s) to; got to; come(s) to; came to; muster(s); mustered; measured; measure(s); give(s); gave; post(s); posted; record(s); recorded; read(s); show(s) a reading of; reach up to; clock(s); comes in at; came in at; come in at; works out at; weighs in at; max(es) out at; maxes out at; turn(s) in; register(s); registered; stands at; stand at; sits at; sit at; lies at; lie at; settles at; settle at; settled at; averages out at; bottom(s) out at; bottomed out at; amounts to; amount to; land(s) at; lands at; arrives at; arrive at; spit(s) out; pump(s) out; churn(s) out; emit(s); emits; summons; offers; serves up; yields; yield; squeezes out; squeeze out; returns; came out at; comes out at; come out at; equals; hovers around; ends up at; ended up at; end up at`,
+  cover: `cover(s); covered; covering; cover of; fill(s); span(s); encompass(es); reproduce(s); reach(es) of; renders; render; takes in; displays; takes up; displaying`,
+  cost: `cost(s); costing; sell(s) for; sells at; sold for; is priced at; are priced at; priced at; goes for; go for; retails at; retails for; listed at; asks; sets you back; is yours for; yours for; comes at; price of; priced; retail(s)`,
+  cut: `shifts; shift; changes; change; moves; move`,
+};
+
+/** Claims about somebody else's number. */
+export const sayingWords = `claim(s); claimed; say(s); said; quote(s); quoted; promise(s); promised; state(s); stated; advertise(s); advertised; specifies; specified; rates; rated; puts it at; lists; according to; boast(s); boasted; touts; touted; announces; announced; pledges; pledged; cites; speaks of; talks of; spoke of; talked of; gives a figure of; quotes a figure of; promising; claiming; on paper; the box says; data sheet; datasheet; spec sheet; specification; on the box; vows; vowed; assures`;
+export const gotThereWords = `we got there; got there; and delivers; delivers; it delivers; it gets there; gets there; it does; it did; it got there; we saw them; we measured it; it makes good on that; makes good on it; makes good; keeps that promise; keeps its promise; lives up to it; lives up to that; lives up to the claim; kept its word; it keeps its word; keeps its word; that holds; we can confirm; we can confirm it; rightly so; and it is true; is as good as its word; it reaches it; it reaches that; reaches that; reaches it; meets it; meets that; meets that claim; meets the claim; our meter agrees; our measurements agree; confirms it; confirm it; confirms that; confirm that; hits it; hits that; hits that figure; the set gets there; the television gets there; we reached it; we reached that; matches that; matches it; we saw it; it achieves it; it achieves that; delivers on that; delivers on it; delivered on that; and got there; manages it; manages that`;
+export const fellShortWords = `falls short; fell short; falls short of that; falls short of it; falls short of the claim; misses it; misses that; we did not get there; we didn't get there; did not get there; didn't get there; never got there; never gets there; does not get there; doesn't get there; does not deliver; doesn't deliver; misses that mark; misses the mark; it does not; it doesn't; fails to reach it; fails to reach that; does not reach it; does not reach that; doesn't reach it; doesn't reach that; comes up short; came up short; could not get there; couldn't get there; we could not reach it; we couldn't reach it; we never saw it; we never saw that; fails to deliver; stops short; stops short of that`;
+export const makerWords = `the maker; the manufacturer; maker; manufacturer; its maker; the brand; the company; the box; the data sheet; the datasheet; the specification; the specifications; the spec sheet; the brochure; its manufacturer`;
+
+export const pronounWords: Readonly<Record<string, string>> = {
+  it: `it; its; itself; they; their; them; this set; the set; this television; the television; this tv; the tv; this one; the screen; the panel; the display; this model; the set's; this screen; this panel; the picture`,
+  own: `our unit; our sample; our review sample; our set; our test unit; our test sample; the test unit; the review sample; the unit on test; our review unit; our loan set; the set under test; the sample; the test set; the review unit; this review's set; today's set; the set on test; our loan unit`,
+  rival: `the rival; its rival; the other; the competitor; the competition; rivals; its rivals; the others; the other set; the other one; its competitor; its neighbour; its predecessor; the predecessor`,
+};
+
+/** Multiples and fractions that stand as numbers of a ratio. */
+export const multipleWords: Readonly<
+  Record<string, { phrases: string; x: number; low: number; high: number }>
+> = {
+  half: {
+    phrases: `half; half of; half as much as; a half; one half; half as; half the`,
+    x: 0.5,
+    low: 0.45,
+    high: 0.55,
+  },
+  twice: {
+    phrases: `twice; double; twofold; two times; double the; twice the; two fold; 2 ×; 2 x; doubles; twice as; double that; a factor of two`,
+    x: 2,
+    low: 1.8,
+    high: 2.2,
+  },
+  third: { phrases: `a third; one third; a third of; third of`, x: 1 / 3, low: 0.3, high: 1.1 / 3 },
+  quarter: {
+    phrases: `a quarter; one quarter; a quarter of; quarter of; a fourth; one fourth`,
+    x: 0.25,
+    low: 0.225,
+    high: 0.275,
+  },
+  twoThirds: { phrases: `two thirds; two thirds of`, x: 2 / 3, low: 0.6, high: 2.2 / 3 },
+  threeQuarters: {
+    phrases: `three quarters; three quarters of; three fourths; three fourths of`,
+    x: 0.75,
+    low: 0.675,
+    high: 0.825,
+  },
+  fifth: { phrases: `a fifth; one fifth; a fifth of`, x: 0.2, low: 0.18, high: 0.22 },
+  tenth: { phrases: `a tenth; one tenth; a tenth of`, x: 0.1, low: 0.09, high: 0.11 },
+  triple: {
+    phrases: `three times; triple; thrice; threefold; treble; triple the; three fold; trebles; triples; a factor of three`,
+    x: 3,
+    low: 2.7,
+    high: 3.3,
+  },
+  quadruple: {
+    phrases: `four times; quadruple; fourfold; a factor of four; quadruples`,
+    x: 4,
+    low: 3.6,
+    high: 4.4,
+  },
+};
+
+/** Spelled-out numbers. */
+export const numberWords: Readonly<Record<string, number>> = {
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+};
+export const ordinalWords: Readonly<Record<string, number>> = {
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  seventh: 7,
+  eighth: 8,
+  ninth: 9,
+  tenth: 10,
+};
+
+/** Units of measure → the dimension they measure and the factor to the quantity's own unit. */
+export const unitWords: Readonly<
+  Record<string, { phrases: string; dimension: string; unit: string; factor?: number }>
+> = {
+  luminance: {
+    phrases: `cd/m2; cd / m2; nit(s); candela(s); candela(s) per square metre; cd per square metre; cd m-2; candela/candelas a square metre; cd per m2`,
+    dimension: 'luminance',
+    unit: 'cd/m²',
+  },
+  footLambert: {
+    phrases: `fl; foot lambert(s); footlambert(s); ftl; foot_lamberts`,
+    dimension: 'luminance',
+    unit: 'cd/m²',
+    factor: 3.4263,
+  },
+  kelvin: { phrases: `k; kelvin(s); degrees kelvin`, dimension: 'temperature', unit: 'K' },
+  millisecond: { phrases: `ms; millisecond(s); msec`, dimension: 'time', unit: 'ms' },
+  lux: { phrases: `lux; lx`, dimension: 'illuminance', unit: 'lx' },
+  watt: { phrases: `w; watt(s)`, dimension: 'power', unit: 'W' },
+  milliwatt: { phrases: `mw; milliwatt(s)`, dimension: 'power', unit: 'W', factor: 0.001 },
+  decibel: { phrases: `db; dba; db ( a ); db(a); decibel(s); db a`, dimension: 'noise', unit: 'dB(A)' },
+  millimetre: { phrases: `mm; millimetre(s)`, dimension: 'length', unit: 'mm' },
+  centimetre: { phrases: `cm; centimetre(s)`, dimension: 'length', unit: 'mm', factor: 10 },
+  metre: { phrases: `m; metre(s)`, dimension: 'length', unit: 'mm', factor: 1000 },
+  kilogram: { phrases: `kg; kilo(s); kilogram(s); kilogramme(s)`, dimension: 'mass', unit: 'kg' },
+  hertz: { phrases: `hz; hertz`, dimension: 'frequency', unit: 'Hz' },
+  percent: { phrases: `%; percent; per cent; pct`, dimension: 'percent', unit: '%' },
+  points: {
+    phrases: `percentage point(s); % point(s); points; point; pp; pts; per cent points; percent points`,
+    dimension: 'points',
+    unit: 'points',
+  },
+  degree: { phrases: `°; degree(s); deg; deg .`, dimension: 'angle', unit: '°' },
+  inch: { phrases: `inch; inches; "; in .; inch class; incher`, dimension: 'inch', unit: 'in' },
+  second: { phrases: `second(s); s; sec; secs`, dimension: 'duration', unit: 's' },
+  minute: { phrases: `minute(s); min; mins`, dimension: 'duration', unit: 's', factor: 60 },
+  hour: { phrases: `hour(s); h; hr; hrs`, dimension: 'hours', unit: 'h' },
+  day: { phrases: `day(s); week(s)`, dimension: 'calendar', unit: 'd' },
+  month: { phrases: `month(s)`, dimension: 'months', unit: 'months' },
+  year: { phrases: `year(s)`, dimension: 'months', unit: 'months', factor: 12 },
+  pound: { phrases: `pound(s); gbp; quid; pound(s) sterling`, dimension: 'money', unit: 'GBP' },
+  euro: { phrases: `euro(s); eur; €`, dimension: 'money', unit: 'EUR' },
+  dollar: { phrases: `dollar(s); usd; us dollars`, dimension: 'money', unit: 'USD' },
+  deltaE: {
+    phrases: `δe; δe2000; δe00; delta e; de2000; de; ciede2000; delta e units; δe units; de units; δe2000 units; deltae; delta es`,
+    dimension: 'de',
+    unit: 'ΔE2000',
+  },
+  bits: {
+    phrases: `bit; bits; gb; tb; gigabit(s); gigabyte(s); gbit; ghz; mhz; khz; litre(s); mbit; fps; frames per second; frames a second; dioptres; volt(s); v; amp(s); va`,
+    dimension: 'other',
+    unit: '',
+  },
+};
+export const currencySymbols: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 'USD' };

@@ -1,0 +1,255 @@
+import type { Meaning, NumberPhrase } from './items.ts';
+import { numberWords } from './lexicon/grammar.ts';
+import type { Lexicon } from './lexiconTrie.ts';
+import type { Token } from './tokens.ts';
+
+export interface ReadNumber {
+  number: NumberPhrase;
+  /** Index of the token after the phrase */
+  next: number;
+  ordinal?: boolean;
+}
+
+interface UnitData {
+  dimension: string;
+  unit: string;
+  factor?: number;
+}
+
+/** Units that are only letters in other words: they need their capital, or to touch the number. */
+const shortUnits = new Set(['k', 'w', 's', 'm', 'h', 'v', 'fl', 'in', 'points', 'point']);
+
+function unitAt(
+  tokens: readonly Token[],
+  at: number,
+  lexicon: Lexicon,
+  x: number,
+): { data: UnitData; length: number } | null {
+  const first = tokens[at];
+  if (!first) return null;
+  for (const candidate of lexicon.match(tokens, at) ?? []) {
+    const meaning = candidate.meanings.find((entry) => entry.kind === 'measure');
+    if (!meaning) continue;
+    const data = meaning.data as UnitData;
+    if (first.text === '"' && !first.glued) continue;
+    if (shortUnits.has(first.text) && candidate.length === 1) {
+      if (first.text === 'k' && (x < 1000 || !(first.capital || first.glued))) continue;
+      if (
+        first.text !== 'points' &&
+        first.text !== 'point' &&
+        !first.glued &&
+        !first.capital &&
+        first.text !== 's' &&
+        first.text !== 'm' &&
+        first.text !== 'h'
+      )
+        continue;
+      if (first.text === 'm' && !first.glued) continue;
+    }
+    return { data, length: candidate.length };
+  }
+  return null;
+}
+
+/** Spelled numbers: "twenty-five", "one thousand and thirty-nine", "three point two", "two and a half". */
+export function readSpelled(
+  tokens: readonly Token[],
+  from: number,
+): { x: number; place: number; next: number } | null {
+  let at = from;
+  let total = 0;
+  let group = 0;
+  let seen = false;
+  let lastWas = '';
+  for (; at < tokens.length; at += 1) {
+    const token = tokens[at]!;
+    const word = token.text;
+    const value = Object.hasOwn(numberWords, word) ? numberWords[word]! : undefined;
+    if (value !== undefined) {
+      const canFollow =
+        !seen ||
+        lastWas === 'scale' ||
+        lastWas === 'and' ||
+        (lastWas === 'tens' && value < 10 && value > 0 && tokens[at - 1]!.end + 1 >= token.start);
+      if (!canFollow) break;
+      group += value;
+      seen = true;
+      lastWas = value >= 20 ? 'tens' : 'unit';
+    } else if (word === 'hundred' && (seen || isArticle(tokens[at - 1]))) {
+      group = (group || 1) * 100;
+      seen = true;
+      lastWas = 'scale';
+    } else if ((word === 'thousand' || word === 'million') && (seen || isArticle(tokens[at - 1]))) {
+      total += (group || 1) * (word === 'thousand' ? 1000 : 1e6);
+      group = 0;
+      seen = true;
+      lastWas = 'scale';
+    } else if (word === 'and' && lastWas === 'scale' && isSpelledUnit(tokens[at + 1])) {
+      lastWas = 'and';
+    } else break;
+  }
+  if (!seen) return null;
+  let x = total + group;
+  let place = 1;
+  if (tokens[at]?.text === 'point' && isSpelledUnit(tokens[at + 1])) {
+    let digits = '';
+    let end = at + 1;
+    while (isSpelledUnit(tokens[end]) && numberWords[tokens[end]!.text]! < 10) {
+      digits += String(numberWords[tokens[end]!.text]);
+      end += 1;
+    }
+    if (digits) {
+      x = Number(`${x}.${digits}`);
+      place = 10 ** -digits.length;
+      at = end;
+    }
+  } else if (tokens[at]?.text === 'and' && tokens[at + 1]?.text === 'a' && tokens[at + 2]?.text === 'half') {
+    x += 0.5;
+    place = 0.5;
+    at += 3;
+  }
+  return { x, place, next: at };
+}
+
+function isArticle(token: Token | undefined): boolean {
+  return token?.text === 'a';
+}
+function isSpelledUnit(token: Token | undefined): boolean {
+  return token !== undefined && Object.hasOwn(numberWords, token.text);
+}
+
+function bareNumber(
+  tokens: readonly Token[],
+  at: number,
+): { x: number; place: number; next: number; spelled: boolean } | null {
+  const token = tokens[at];
+  if (!token) return null;
+  if (token.kind === 'number') {
+    const scale = { hundred: 100, thousand: 1000, million: 1e6 }[tokens[at + 1]?.text ?? ''];
+    if (scale) return { x: token.value! * scale, place: token.place! * scale, next: at + 2, spelled: false };
+    return { x: token.value!, place: token.place!, next: at + 1, spelled: false };
+  }
+  const spelled = readSpelled(tokens, at);
+  return spelled && { ...spelled, spelled: true };
+}
+
+/** Reads the number phrase that begins at token `from`; null when the words there are no number. */
+export function readNumberPhrase(
+  tokens: readonly Token[],
+  from: number,
+  lexicon: Lexicon,
+): ReadNumber | null {
+  let at = from;
+  const currencyOf = (token: Token | undefined): string | undefined =>
+    token?.kind === 'mark'
+      ? lexicon.match([token], 0)?.[0]?.meanings.find((meaning: Meaning) => meaning.kind === 'currency')?.key
+      : undefined;
+  const currency = currencyOf(tokens[at]);
+  if (currency) at += 1;
+  const first = bareNumber(tokens, at);
+  if (!first) return null;
+  at = first.next;
+  const number: NumberPhrase = {
+    x: first.x,
+    place: first.place,
+    dimension: currency ? 'money' : '',
+    unit: currency ?? '',
+    factor: 1,
+    spelled: first.spelled,
+  };
+  const following = tokens[at];
+  if (
+    !first.spelled &&
+    following?.glued &&
+    following.kind === 'word' &&
+    /^(st|nd|rd|th)$/.test(following.text)
+  )
+    return { number, next: at + 1, ordinal: true };
+  if (following?.text === '/' && following.glued && tokens[at + 1]?.kind === 'number') {
+    number.outOf = tokens[at + 1]!.value!;
+    return { number, next: at + 2 };
+  }
+  if (following?.text === 'out' && tokens[at + 1]?.text === 'of' && tokens[at + 2]) {
+    const base = bareNumber(tokens, at + 2);
+    if (base) {
+      number.outOf = base.x;
+      return { number, next: base.next };
+    }
+  }
+  if (
+    following?.text === ':' &&
+    tokens[at + 1]?.kind === 'number' &&
+    (following.glued || tokens[at + 1]!.value === 1)
+  ) {
+    if (tokens[at + 1]!.value === 1 && tokens[at + 1]!.place === 1) {
+      number.dimension = 'ratio';
+      number.unit = ':1';
+    } else number.role = number.x <= 24 && number.x !== 16 && number.x !== 4 ? 'time' : 'ignored';
+    let end = at + 2;
+    while (tokens[end]?.text === ':' && tokens[end]!.glued && tokens[end + 1]?.kind === 'number') end += 2;
+    return { number, next: end };
+  }
+  if (
+    following?.text === 'to' &&
+    (tokens[at + 1]?.text === '1' || tokens[at + 1]?.text === 'one') &&
+    number.x > 20
+  ) {
+    number.dimension = 'ratio';
+    number.unit = ':1';
+    return { number, next: at + 2 };
+  }
+  const applyUnit = (): boolean => {
+    const unit = unitAt(tokens, at, lexicon, number.x);
+    if (!unit) return false;
+    number.dimension = unit.data.dimension;
+    number.unit = unit.data.unit;
+    number.factor = unit.data.factor ?? 1;
+    at += unit.length;
+    return true;
+  };
+  if (!currency) applyUnit();
+  // Dates such as 2026-09-14
+  if (!number.dimension && tokens[at]?.text === '–' && tokens[at + 2]?.text === '–' && number.x > 1900) {
+    number.role = 'date';
+    return { number, next: at + 4 };
+  }
+  const link = tokens[at]?.text;
+  const before = tokens[from - 1]?.text;
+  const isRange =
+    link === '–' ||
+    link === 'to' ||
+    (link === 'and' && before === 'between') ||
+    (link === '—' && tokens[at]!.glued);
+  if (isRange) {
+    const secondCurrency = currencyOf(tokens[at + 1]);
+    const second = bareNumber(tokens, secondCurrency ? at + 2 : at + 1);
+    if (second) {
+      number.to = { x: second.x, place: second.place };
+      number.rangeWord =
+        link === 'and' ? 'between' : before === 'from' ? 'from' : link === 'to' ? 'to' : 'dash';
+      const hadUnit = number.dimension !== '';
+      at = second.next;
+      if (!hadUnit) applyUnit();
+      else {
+        const unit = unitAt(tokens, at, lexicon, number.x);
+        if (unit && unit.data.dimension === number.dimension) at += unit.length;
+      }
+      if (tokens[at]?.text === ':' && tokens[at + 1]?.value === 1) {
+        number.dimension = 'ratio';
+        number.unit = ':1';
+        at += 2;
+      }
+    }
+  }
+  if (!number.dimension) {
+    const word = tokens[at]?.text;
+    if ((word === '×' || word === 'x') && tokens[at]!.glued && tokens[at + 1]?.kind !== 'number') {
+      number.dimension = 'times';
+      at += 1;
+    } else if (word === 'times') {
+      number.dimension = 'times';
+      at += 1;
+    }
+  }
+  return { number, next: at };
+}

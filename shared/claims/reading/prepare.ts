@@ -1,0 +1,295 @@
+import type { ReadingContext } from '../../contract/articleText.ts';
+import type { AxisSpan } from './axis.ts';
+import { axisPhrase, isWindow } from './axis.ts';
+import type { Carry } from './carry.ts';
+import { carriedConditions } from './carry.ts';
+import { clausesOf } from './clauses.ts';
+import type { Item, Meaning } from './items.ts';
+import { isWord, keyOf, meaningOf } from './items.ts';
+import type { Scene } from './scene.ts';
+import { settleUnit, splitVariant, unitMentions } from './units.ts';
+
+/** Sentence-wide: gives numbers their roles as axis, window or angle and collects the axis phrases. */
+export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan[] {
+  const spans: AxisSpan[] = [];
+  for (let at = 0; at < items.length; at += 1) {
+    const number = items[at]!.number;
+    if (!number || (number.role && number.role !== 'value')) continue;
+    if (number.dimension === 'percent' && isWindow(items, at)) {
+      number.role = 'window';
+      continue;
+    }
+    const bareAngle =
+      number.dimension === '' &&
+      angleTalk &&
+      Number.isInteger(number.x) &&
+      number.x >= 5 &&
+      number.x <= 89 &&
+      isWord(items[at - 1], 'at', 'from', 'beyond', 'past', 'by', 'until');
+    if (bareAngle) number.dimension = 'angle';
+    const span = axisPhrase(items, at);
+    if (!span) continue;
+    if (number.dimension === '' && !spans.length && span.doubtful) continue;
+    number.role = span.doubtful ? 'axisOrValue' : 'axis';
+    spans.push(span);
+  }
+  return spans;
+}
+
+const localStage = /^(?:before|out|straight|prior|from|pre)/;
+const conditionals = new Set([
+  'if',
+  'unless',
+  'would',
+  'could',
+  'might',
+  'may',
+  'should',
+  'supposing',
+  'provided',
+  'imagine',
+  'perhaps',
+  'maybe',
+  'presumably',
+  'probably',
+  'expect',
+  'expected',
+  'expects',
+  'hoped',
+  'ought',
+  'needs',
+]);
+const notModes = new Set([
+  'picture',
+  'this',
+  'that',
+  'the',
+  'which',
+  'every',
+  'any',
+  'its',
+  'each',
+  'one',
+  'same',
+  'standby',
+  'hdr',
+  'sdr',
+  'viewing',
+  'default',
+  'best',
+  'other',
+  'our',
+  'either',
+  'both',
+  'a',
+  'no',
+  'all',
+  'preset',
+  'what',
+  'right',
+  'first',
+  'accurate',
+  'better',
+  'worst',
+  'bright',
+  'brightest',
+  'most',
+  'second',
+  'another',
+  'night',
+  'eco',
+  'off',
+  'on',
+  'of',
+  'in',
+  'screen',
+  'dark',
+  'sound',
+  'delivered',
+  'adjusted',
+  'calibrated',
+  'hdr10',
+  'hlg',
+]);
+
+/** Reads the conditions that a clause names, over those that are carried. */
+function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
+  const named: Carry['paragraph'] = {};
+  const origin: Record<string, 'named' | 'carried' | 'article'> = {};
+  const conditions: Scene['conditions'] = { origin };
+  const carried = { ...carriedConditions(scene.carry), ...(scene.previous ? inherit(scene.previous) : {}) };
+  for (const [key, value] of Object.entries(carried)) {
+    (conditions as unknown as Record<string, unknown>)[key] = value;
+    origin[key] = 'carried';
+  }
+  const set = (key: string, value: unknown, item: Item) => {
+    (conditions as unknown as Record<string, unknown>)[key] = value;
+    origin[key] = 'named';
+    scene.conditionItems.add(item);
+  };
+  let afterThan = false;
+  for (let at = 0; at < scene.items.length; at += 1) {
+    const item = scene.items[at]!;
+    if (isWord(item, 'than')) afterThan = true;
+    if (afterThan) continue;
+    const stage = keyOf(item, 'stage');
+    if (stage && !(origin.stage === 'named' && conditions.stage !== stage)) {
+      set('stage', stage, item);
+      if (!localStage.test(item.text)) named.stage = stage;
+    }
+    const signal = keyOf(item, 'signal');
+    if (signal) {
+      if (origin.signal === 'named' && conditions.signal !== signal)
+        conditions.unmatched = 'both signals at once';
+      set('signal', signal, item);
+      named.signal = signal;
+    }
+    const concept = keyOf(item, 'concept');
+    if (concept === 'sdrWhite' || (concept && /\bsdr\b/.test(item.text))) set('signal', 'SDR', item);
+    const dimming = keyOf(item, 'dimming');
+    if (dimming) {
+      set('dimming', dimming, item);
+      named.dimming = dimming;
+    }
+    const room = keyOf(item, 'room');
+    if (room) set('room', room, item);
+    if (item.number?.role === 'lux') set('room', item.number.x, item);
+    const side = keyOf(item, 'side');
+    if (side && scene.axes.some((axis) => axis.kind === 'angle')) set('side', side, item);
+    const plane = keyOf(item, 'plane');
+    if (plane) set('plane', plane, item);
+    const level = keyOf(item, 'level');
+    if (level) set('level', level, item);
+    if (item.number?.role === 'window') set('window', item.number.x, item);
+    if (keyOf(item, 'fullScreen')) set('window', 100, item);
+    if (isWord(item, 'axis') && isWord(scene.items[at - 1], 'on')) set('angle', 0, item);
+    if (isWord(item, 'on') && isWord(scene.items[at - 1], 'head', 'straight', 'square'))
+      set('angle', 0, item);
+    const mode = modeAt(scene.items, at);
+    if (mode?.mode) {
+      set('mode', mode.mode, item);
+      named.mode = mode.mode;
+    } else if (mode?.unknown && origin.mode !== 'named') {
+      conditions.unmatched = `the mode “${mode.unknown}”`;
+      scene.conditionItems.add(item);
+    }
+  }
+  for (const axis of scene.axes)
+    if (axis.kind === 'angle' && axis.at !== undefined) set('angle', axis.at, axis.items[0]!);
+  const { unit, inches } = splitVariant(scene.unit);
+  if (unit !== undefined && unit !== scene.context.own) {
+    conditions.unit = unit;
+    origin.unit = scene.units.some((mention) => mention.role === 'subject') ? 'named' : 'carried';
+  }
+  if (inches !== undefined) {
+    conditions.variantInches = inches;
+    origin.variantInches = 'named';
+  }
+  scene.conditions = conditions;
+  return { named };
+}
+
+/** Angle, window, level and room last to the sentence's end; so does what an earlier clause named. */
+function inherit(previous: Scene): Record<string, unknown> {
+  const result: Record<string, unknown> = {};
+  for (const key of [
+    'stage',
+    'mode',
+    'signal',
+    'dimming',
+    'room',
+    'window',
+    'level',
+    'angle',
+    'side',
+    'plane',
+  ] as const) {
+    const value = previous.conditions[key];
+    if (value !== undefined) result[key] = value;
+  }
+  return result;
+}
+
+/** A picture mode at this item: one that a run names, or one that only the article knows. */
+function modeAt(items: readonly Item[], at: number): { mode?: string; unknown?: string } | null {
+  const item = items[at]!;
+  const known = keyOf(item, 'mode');
+  const next = items[at + 1];
+  const isMode = isWord(next, 'mode', 'preset', 'setting', 'picture') || isWord(next, 'modes');
+  if (known) {
+    const before = items[at - 1];
+    const led =
+      isWord(before, 'in', 'to', 'using', 'with', 'from') ||
+      (isWord(before, 'the', 'its') && isWord(items[at - 2], 'in', 'to', 'using', 'with'));
+    return isMode || led || item.text.includes(' ') || isWord(next, ',', ':') ? { mode: known } : null;
+  }
+  if (isWord(next, 'mode', 'preset') && item.type !== 'mark' && !item.number) {
+    if (keyOf(item, 'stage') || keyOf(item, 'signal') || keyOf(item, 'dimming') || keyOf(item, 'unit'))
+      return null;
+    if (!notModes.has(item.text)) return { unknown: item.text };
+  }
+  return null;
+}
+
+/** Tone words ("highlights") as axis spans, unless numbers name one. */
+function toneSpans(items: readonly Item[]): AxisSpan[] {
+  const spans: AxisSpan[] = [];
+  for (const item of items) {
+    const tone: Meaning | undefined = meaningOf(item, 'tone');
+    if (!tone) continue;
+    const range = tone.data as { from: number; to: number };
+    spans.push({
+      kind: 'stimulus',
+      from: range.from,
+      to: range.to,
+      fromIncluded: true,
+      toIncluded: true,
+      items: [item],
+      tone: true,
+    });
+  }
+  return spans;
+}
+
+/** The scenes of a sentence, one a clause, with conditions and units settled, and what they hand on. */
+export function scenesOf(
+  items: readonly Item[],
+  context: ReadingContext,
+  carry: Carry,
+  angleTalk: boolean,
+): Scene[] {
+  const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
+  const scenes: Scene[] = [];
+  for (const clause of clausesOf(items)) {
+    const inClause = new Set(clause);
+    const previous = scenes[scenes.length - 1] ?? null;
+    const scene: Scene = {
+      context,
+      carry,
+      sentence: items,
+      items: clause,
+      index: scenes.length,
+      previous,
+      axes: [...axes.filter((axis) => axis.items.some((item) => inClause.has(item))), ...toneSpans(clause)],
+      conditions: { origin: {} },
+      conditionItems: new Set(),
+      units: unitMentions(clause, context),
+      unitNamed: false,
+      conditional: clause.some(
+        (item) =>
+          item.type === 'word' &&
+          conditionals.has(item.text) &&
+          !(item.text === 'should' && clause.some((other) => keyOf(other, 'house'))),
+      ),
+      used: new Set(),
+      ...(previous?.concept && { concept: previous.concept }),
+      ...(previous?.hue && { hue: previous.hue }),
+      ...(previous?.gamut && { gamut: previous.gamut }),
+    };
+    settleUnit(scene);
+    const { named } = settleConditions(scene);
+    Object.assign(carry.paragraph, named);
+    scenes.push(scene);
+  }
+  return scenes;
+}

@@ -1,0 +1,430 @@
+import type {
+  Check,
+  Cohort,
+  Operand,
+  OrderCheck,
+  StatedConditions,
+  StatedNumber,
+} from '../../../contract/check.ts';
+import { ask, type Findings, propose, refuse } from '../finding.ts';
+import type { Item } from '../items.ts';
+import { isWord, keyOf, meaningOf } from '../items.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
+import { firstWith, type Scene, type UnitMention } from '../scene.ts';
+import { statedMultiple, statedNumber, tidy } from '../stated.ts';
+import { conditionsFor, gamutOf, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
+import { resolveMention, splitVariant } from '../units.ts';
+
+export interface ComparativeEntry {
+  concept: string;
+  direction: 'higher' | 'lower';
+}
+
+/** The quantity that a comparative word compares: its own, or the clause's where it names none. */
+export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {
+  const { concept } = entry;
+  const signal = scene.conditions.signal;
+  switch (concept) {
+    case 'peak':
+      return quantityById(signal === 'SDR' ? 'white' : 'peak');
+    case 'price':
+      return quantityById('fact:price');
+    case 'greyError': {
+      const subject = subjectOf(scene, 'de');
+      return isSettled(subject) ? subject.quantity : quantityById('grey.de2000');
+    }
+    case 'contrast':
+      return quantityById(
+        firstWith(scene, 'concept', 'contrastChequer') ? 'contrast.chequer' : 'contrast.native',
+      );
+    case 'coverage': {
+      const gamut = gamutOf(scene);
+      if (!gamut) return { problem: 'the words do not say which reference gamut is compared' };
+      return quantityById(`coverage.${gamut.gamut}.xy`);
+    }
+    case 'uniformity':
+      return quantityById(`uniformity.${scene.conditions.level ?? 'white'}`);
+    case 'black':
+      return quantityById('black');
+    case 'cct':
+      return quantityById('white.cct');
+    case 'power': {
+      const subject = subjectOf(scene, 'power');
+      return isSettled(subject)
+        ? subject.quantity
+        : quantityById(`power.${signal && signal !== 'SDR' ? 'hdr' : 'sdr'}`);
+    }
+    case '': {
+      const subject = subjectOf(scene, undefined);
+      return isSettled(subject) ? subject.quantity : { problem: subject.problem };
+    }
+    default:
+      return quantityById(concept);
+  }
+}
+
+/** Conditions of the other operand: the same signal, stage and dimming, its own unit and what "than the …" names. */
+function otherConditions(scene: Scene, unit: string | undefined, quantity: Quantity): StatedConditions {
+  const base = conditionsFor(scene, quantity);
+  const {
+    mode: _mode,
+    sample: _sample,
+    unit: _unit,
+    variantInches: _inches,
+    unmatched: _unmatched,
+    ...kept
+  } = base;
+  const origin: Record<string, 'named' | 'carried' | 'article'> = { ...base.origin };
+  for (const key of ['mode', 'sample', 'unit', 'variantInches']) delete origin[key];
+  const { unit: id, inches } = splitVariant(unit);
+  const result: StatedConditions = { ...kept, origin };
+  if (id !== undefined && id !== scene.context.own) {
+    result.unit = id;
+    origin.unit = 'named';
+  }
+  if (inches !== undefined) {
+    result.variantInches = inches;
+    origin.variantInches = 'named';
+  }
+  return result;
+}
+
+/** Conditions that "than before adjustment", "than in SDR" set for the other operand alone. */
+function thanConditions(scene: Scene): Partial<StatedConditions> | undefined {
+  const at = scene.items.findIndex((item) => isWord(item, 'than'));
+  if (at < 0) return undefined;
+  const rest = scene.items.slice(at + 1);
+  const result: Record<string, unknown> = {};
+  const stage = rest.find((item) => keyOf(item, 'stage'));
+  const signal = rest.find((item) => keyOf(item, 'signal'));
+  const mode = rest.find((item) => keyOf(item, 'mode'));
+  if (stage) result.stage = keyOf(stage, 'stage');
+  else if (rest.some((item) => isWord(item, 'before')) && scene.conditions.stage === 'adjusted')
+    result.stage = 'as-delivered';
+  if (signal) result.signal = keyOf(signal, 'signal');
+  if (mode) result.mode = keyOf(mode, 'mode');
+  return Object.keys(result).length > 0 ? (result as Partial<StatedConditions>) : undefined;
+}
+
+export function otherMention(scene: Scene): UnitMention | undefined {
+  return scene.units.find((mention) => mention.role === 'compared' || mention.role === 'possessive');
+}
+
+/** The operand on the other side of a comparison; undefined when the clause names none. */
+export function otherOperand(
+  scene: Scene,
+  quantity: Quantity,
+): { operand: Operand; items: Item[]; id?: string } | { problem: string; items: Item[] } | undefined {
+  const selector = selectorOf(scene, quantity, 'value');
+  const mention = otherMention(scene);
+  if (mention) {
+    const id = resolveMention(mention, scene.carry, scene.context);
+    if (id === undefined)
+      return { problem: `“${mention.item.text}” could be more than one set`, items: [mention.item] };
+    return {
+      operand: operandOf(scene, quantity, selector, otherConditions(scene, id, quantity)),
+      items: [mention.item],
+      id,
+    };
+  }
+  const than = thanConditions(scene);
+  if (than) {
+    const own = conditionsFor(scene, quantity);
+    const origin: Record<string, 'named' | 'carried' | 'article'> = { ...own.origin };
+    for (const key of Object.keys(than)) origin[key] = 'named';
+    return { operand: operandOf(scene, quantity, selector, { ...own, ...than, origin }), items: [] };
+  }
+  return undefined;
+}
+
+function multipleAt(
+  scene: Scene,
+): { item: Item; entry: { x: number; low: number; high: number } } | undefined {
+  for (const item of scene.items) {
+    const meaning = meaningOf(item, 'multiple');
+    if (meaning && !scene.used.has(item))
+      return { item, entry: meaning.data as { x: number; low: number; high: number } };
+  }
+  return undefined;
+}
+
+function hedgeBefore(scene: Scene, item: Item): Item | undefined {
+  let at = scene.items.indexOf(item) - 1;
+  while (at >= 0 && isWord(scene.items[at], 'a', 'the', 'be')) at -= 1;
+  return keyOf(scene.items[at], 'hedge') ? scene.items[at] : undefined;
+}
+
+const priceOthers = new Set(['fact:price']);
+
+/** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
+export function readRatiosAndDifferences(scene: Scene, findings: Findings): undefined {
+  const comparative = scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));
+  const equative = scene.items.find((item) => keyOf(item, 'equative'));
+  const entry = (meaningOf(comparative, 'comparative')?.data ?? meaningOf(equative, 'equative')?.data) as
+    | ComparativeEntry
+    | undefined;
+  const multiple = multipleAt(scene);
+  const number = scene.items.find(
+    (item) =>
+      item.number &&
+      !scene.used.has(item) &&
+      (['percent', 'times', 'points'].includes(item.number.dimension) ||
+        (comparative &&
+          ['luminance', 'money', 'de', 'temperature', 'time', 'power', 'noise', 'length', 'mass'].includes(
+            item.number.dimension,
+          ))) &&
+      !['axis', 'window', 'angle', 'ignored'].includes(item.number.role ?? ''),
+  );
+  if (!multiple && !number) return;
+  const other0 = otherMention(scene);
+  const before = scene.items.some((item) => isWord(item, 'than', 'as'));
+  if (
+    !comparative &&
+    !(
+      other0 &&
+      (multiple || number?.number?.dimension === 'times' || number?.number?.dimension === 'percent')
+    ) &&
+    !(multiple && equative)
+  )
+    return;
+  if (!comparative && number && number.number!.dimension === 'percent' && !isShareOfOther(scene, number))
+    return;
+  if (
+    comparative &&
+    !other0 &&
+    !before &&
+    !thanConditions(scene) &&
+    !scene.previous?.units.some((mention) => mention.role === 'compared')
+  ) {
+    if (!(keyOf(comparative, 'comparative') && (number ?? multiple) && scene.carry.rival)) return;
+  }
+  const quantity = entry ? comparedQuantity(scene, entry) : subjectQuantity(scene);
+  const anchor = number ?? multiple!.item;
+  const words: (Item | undefined)[] = [comparative ?? equative, anchor];
+  if ('problem' in quantity) return refuse(findings, scene, 'ratio', quantity.problem, words);
+  let other = otherOperand(scene, quantity);
+  if (!other) {
+    const id = scene.previous && previousOther(scene.previous);
+    if (id)
+      other = {
+        operand: operandOf(
+          scene,
+          quantity,
+          selectorOf(scene, quantity, 'value'),
+          otherConditions(scene, id, quantity),
+        ),
+        items: [],
+        id,
+      };
+  }
+  if (!other) return refuse(findings, scene, 'ratio', 'the words do not say what it is compared with', words);
+  if ('problem' in other) return refuse(findings, scene, 'ratio', other.problem, [...words, ...other.items]);
+  words.push(...other.items);
+  const a = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
+  const b = other.operand;
+  const concept = firstWith(scene, 'concept');
+  if (concept) words.push(concept);
+  const hedgeItem = hedgeBefore(scene, anchor);
+  if (hedgeItem) words.push(hedgeItem);
+  const lower = entry?.direction === 'lower';
+  if (number && !['percent', 'times'].includes(number.number!.dimension)) {
+    if (number.number!.dimension === 'points' && quantity.dimension !== 'percent')
+      return refuse(findings, scene, 'difference', 'points are a difference of two percentages', words);
+    const phrase = number.number!;
+    const stated = statedNumber(
+      {
+        x: phrase.x,
+        place: phrase.place,
+        factor: phrase.factor,
+        unit: phrase.unit,
+        ...(phrase.hedge && { hedge: phrase.hedge }),
+        ...(phrase.hedgeText && { hedgeText: phrase.hedgeText }),
+      },
+      priceOthers.has(quantity.id) ? 'price' : quantity.family,
+    );
+    const [first, second] = lower ? [b, a] : [a, b];
+    return propose(findings, scene, 'difference', { kind: 'difference', a: first, b: second, stated }, words);
+  }
+  if (number?.number?.dimension === 'percent' && quantity.dimension === 'percent' && comparative)
+    return refuse(
+      findings,
+      scene,
+      'difference',
+      'a difference of two percentages must say whether it means points',
+      words,
+    );
+  const stated = ratioStated(number, multiple, hedgeItem, comparative !== undefined, lower);
+  if (!stated) return;
+  const comparator = number ? number.number!.comparator : comparatorBefore(scene, anchor);
+  if (comparator && comparator !== 'upTo')
+    return refuse(findings, scene, 'ratio', 'a limit on a ratio is no check yet', words);
+  const ratio: Check = { kind: 'ratio', a, b, stated };
+  // "three times dearer" may mean three or four times: n times brighter = n by the house.
+  propose(findings, scene, 'ratio', ratio, words);
+}
+
+function comparatorBefore(scene: Scene, item: Item): string | undefined {
+  const before = scene.items[scene.items.indexOf(item) - 1];
+  return keyOf(before, 'hedge') ? undefined : keyOf(before, 'comparator');
+}
+
+function previousOther(scene: Scene): string | undefined {
+  const mention = otherMention(scene);
+  const id = mention && resolveMention(mention, scene.carry, scene.context);
+  return id ?? (scene.previous ? previousOther(scene.previous) : undefined);
+}
+
+/** "60 % of the Kasulind's contrast": the share is of another set's value. */
+function isShareOfOther(scene: Scene, number: Item): boolean {
+  const at = scene.items.indexOf(number);
+  if (!isWord(scene.items[at + 1], 'of')) return false;
+  return scene.units.some(
+    (mention) => mention.item.index > number.index && mention.item.index <= number.index + 5,
+  );
+}
+
+function subjectQuantity(scene: Scene): Quantity | { problem: string } {
+  const subject = subjectOf(scene, undefined);
+  return isSettled(subject) ? subject.quantity : { problem: subject.problem };
+}
+
+function ratioStated(
+  number: Item | undefined,
+  multiple: ReturnType<typeof multipleAt>,
+  hedgeItem: Item | undefined,
+  isComparative: boolean,
+  lower: boolean,
+): StatedNumber | undefined {
+  if (number) {
+    const phrase = number.number!;
+    if (phrase.dimension === 'times') {
+      const stated = statedNumber(
+        {
+          x: phrase.x,
+          place: phrase.place,
+          ...(phrase.hedge && { hedge: phrase.hedge }),
+          ...(phrase.hedgeText && { hedgeText: phrase.hedgeText }),
+        },
+        'plain',
+        true,
+      );
+      return isComparative && lower
+        ? { ...stated, x: tidy(1 / stated.x), low: tidy(1 / stated.high), high: tidy(1 / stated.low) }
+        : stated;
+    }
+    const stated = statedNumber(
+      {
+        x: phrase.x,
+        place: phrase.place,
+        ...(phrase.hedge && { hedge: phrase.hedge }),
+        ...(phrase.hedgeText && { hedgeText: phrase.hedgeText }),
+      },
+      'plain',
+    );
+    const map = (value: number) =>
+      tidy(isComparative ? (lower ? 1 - value / 100 : 1 + value / 100) : value / 100);
+    const flip = isComparative && lower;
+    return {
+      ...stated,
+      x: map(stated.x),
+      low: map(flip ? stated.high : stated.low),
+      high: map(flip ? stated.low : stated.high),
+      ...(flip && { lowOpen: stated.highOpen, highOpen: stated.lowOpen }),
+      place: tidy(phrase.place / 100),
+    };
+  }
+  if (!multiple) return undefined;
+  const { entry } = multiple;
+  const stated = statedMultiple(entry, keyOf(hedgeItem, 'hedge'), hedgeItem?.text);
+  if (!isComparative) return stated;
+  if (entry.x >= 1)
+    return lower
+      ? { ...stated, x: tidy(1 / entry.x), low: tidy(1 / stated.high), high: tidy(1 / stated.low) }
+      : stated;
+  return lower
+    ? {
+        ...stated,
+        x: tidy(1 - entry.x),
+        low: tidy(1 - stated.high),
+        high: tidy(1 - stated.low),
+        ...(stated.highOpen && { lowOpen: true, highOpen: undefined }),
+        ...(stated.lowOpen && { highOpen: true, lowOpen: undefined }),
+      }
+    : { ...stated, x: tidy(1 + entry.x), low: tidy(1 + stated.low), high: tidy(1 + stated.high) };
+}
+
+/** Who takes part in a ranking: price, year, number, exceptions. */
+export function cohortOf(scene: Scene): { cohort: Cohort; items: Item[] } {
+  const cohort: Cohort = {};
+  const items: Item[] = [];
+  const all = scene.items;
+  for (let at = 0; at < all.length; at += 1) {
+    const item = all[at]!;
+    if (item.number?.role === 'money') {
+      const comparator = item.number.comparator;
+      const price = { amount: item.number.x * item.number.factor, currency: item.number.unit };
+      if (comparator === '<' || comparator === '<=')
+        cohort.priceUnder = { ...price, ...(comparator === '<=' && { included: true }) };
+      else if (comparator === '>' || comparator === '>=')
+        cohort.priceOver = { ...price, ...(comparator === '>=' && { included: true }) };
+      else continue;
+      items.push(item);
+      item.number.role = 'cohort';
+    }
+    if (isWord(item, 'this') && isWord(all[at + 1], 'year') && scene.context.date) {
+      cohort.year = Number(scene.context.date.slice(0, 4));
+      items.push(item, all[at + 1]!);
+    }
+    if (isWord(item, 'last') && all[at + 1] && isWord(all[at + 1], 'year') && scene.context.date) {
+      cohort.year = Number(scene.context.date.slice(0, 4)) - 1;
+      items.push(item, all[at + 1]!);
+    } else if (isWord(item, 'last', 'past') && all[at + 1]?.number && all[at + 1]!.number!.dimension === '') {
+      cohort.last = all[at + 1]!.number!.x;
+      all[at + 1]!.number!.role = 'cohort';
+      items.push(item, all[at + 1]!);
+    }
+    if (item.number?.role === 'year' && isWord(all[at - 1], 'in', 'of')) {
+      cohort.year = item.number.x;
+      items.push(item);
+    }
+    if (item.number?.role === 'size' && all.some((entry) => keyOf(entry, 'superlative'))) {
+      cohort.diagonalInches = item.number.x;
+      items.push(item);
+    }
+    if (isWord(item, 'ips', 'va', 'oled')) {
+      cohort.panel = item.text.toUpperCase();
+      items.push(item);
+    }
+  }
+  const barred = scene.units.filter((mention) => mention.role === 'barred');
+  const except = barred
+    .map((mention) => resolveMention(mention, scene.carry, scene.context))
+    .filter((id) => id !== undefined);
+  if (except.length > 0) cohort.except = except;
+  items.push(...barred.map((mention) => mention.item));
+  return { cohort, items };
+}
+
+function orderCheck(
+  scene: Scene,
+  quantity: Quantity,
+  direction: 'higher' | 'lower',
+  rank: OrderCheck['rank'],
+  cohort: Cohort,
+  more: Partial<OrderCheck> = {},
+): OrderCheck {
+  return {
+    kind: 'order',
+    key: operandOf(scene, quantity, orderSelector(scene, quantity)),
+    direction,
+    rank,
+    cohort,
+    ...more,
+  };
+}
+
+function orderSelector(scene: Scene, quantity: Quantity) {
+  return selectorOf(scene, quantity, 'value');
+}
+
+export { ask, orderCheck };

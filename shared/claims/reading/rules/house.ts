@@ -1,0 +1,153 @@
+import type { Bound, Check } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import type { Item } from '../items.ts';
+import { isWord, keyOf } from '../items.ts';
+import type { Quantity } from '../quantity.ts';
+import { quantityById } from '../quantity.ts';
+import { firstWith, hasKey, type Scene } from '../scene.ts';
+import { isOffAxis, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
+import { limitCheck, limitWords } from './limit.ts';
+
+/** Words of seeing that are a limit only where the clause speaks of an error. */
+const weak =
+  /^(?:see|seen|be seen|show|shows|spot|notice|noticed|accuracy|detectable|in sight|over the line)$/;
+
+function errorQuantity(scene: Scene): { quantity: Quantity; items: Item[] } | undefined {
+  const subject = subjectOf(scene, undefined);
+  if (isSettled(subject)) {
+    if (subject.quantity.dimension === 'de') return { quantity: subject.quantity, items: subject.items };
+    if (subject.quantity.id === 'white.distance' || subject.quantity.id === 'white.cct') {
+      return isOffAxis(scene) ? { quantity: quantityById('angle.de2000'), items: subject.items } : undefined;
+    }
+    if (subject.quantity.id === 'angle.luminance' && !hasKey(scene, 'concept', 'luminance'))
+      return { quantity: quantityById('angle.de2000'), items: subject.items };
+    return undefined;
+  }
+  const colourWord = scene.items.find((item) => isWord(item, 'colour', 'colours'));
+  const greyWord = scene.items.find((item) => isWord(item, 'grey', 'greys', 'tones'));
+  if (
+    isOffAxis(scene) &&
+    scene.items.some((item) => isWord(item, 'shift', 'shifts', 'colour', 'colours', 'changes'))
+  )
+    return { quantity: quantityById('angle.de2000'), items: [] };
+  if (greyWord) return { quantity: quantityById('grey.de2000'), items: [greyWord] };
+  if (colourWord) return { quantity: quantityById('chart.de2000'), items: [colourWord] };
+  return undefined;
+}
+
+function referenceBounds(scene: Scene, quantity: Quantity, word: string): Bound[] {
+  const { limits } = scene.context.house;
+  const bound = (stat: 'average' | 'max', x: number): Bound => ({
+    operand: operandOf(scene, quantity, { ...selectorOf(scene, quantity, 'under'), stat }),
+    op: '<',
+    x,
+    unit: quantity.unit,
+  });
+  if (word === 'reference')
+    return [bound('average', limits.referenceAverage), bound('max', limits.referenceMaximum)];
+  if (word === 'closeToReference') return [bound('average', limits.closeToReferenceAverage)];
+  return [bound('average', limits.accurateAverage)];
+}
+
+/** House words that stand for a limit: visible, invisible, imperceptible, reference, accurate. */
+export function readHouseWords(scene: Scene, findings: Findings): undefined {
+  const { limits } = scene.context.house;
+  for (const item of scene.items) {
+    const word = keyOf(item, 'house');
+    if (!word || scene.used.has(item)) continue;
+    const isWeak = weak.test(item.text);
+    const found = errorQuantity(scene);
+    const negations = scene.items.filter(
+      (entry) =>
+        entry !== item &&
+        !scene.used.has(entry) &&
+        entry.index < item.index &&
+        (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')),
+    );
+    const inComparator = scene.items.find(
+      (entry) => entry.index === item.index - 1 || entry.index === item.index - 2,
+    );
+    if (
+      isWeak &&
+      (!found ||
+        (negations.length === 0 &&
+          !scene.items.some((entry) =>
+            isWord(entry, 'can', 'you', 'eye', 'begin', 'begins', 'start', 'starts'),
+          )))
+    )
+      continue;
+    if (!found) {
+      if (!isWeak) refuse(findings, scene, 'house', 'the words do not say which error is meant', [item]);
+      continue;
+    }
+    const { quantity } = found;
+    const words: (Item | undefined)[] = [item, ...found.items, ...limitWords(scene, quantity)];
+    // "the visible threshold of 3": the number only repeats the limit.
+    const limitNumber = scene.items.find(
+      (entry) =>
+        entry.number &&
+        entry.index > item.index &&
+        entry.index <= item.index + 2 &&
+        entry.number.dimension === '' &&
+        !entry.number.role,
+    );
+    const visible = quantity.id === 'grey.deitp' ? limits.visibleDeItp : limits.visibleDe2000;
+    if (word === 'visible' || word === 'invisible' || word === 'imperceptible') {
+      let past = word === 'visible';
+      if (past && (keyOf(inComparator, 'comparator') === '<' || keyOf(inComparator, 'comparator') === '<<'))
+        past = false;
+      if (negations.length % 2 === 1) {
+        past = !past;
+        words.push(...negations);
+      }
+      if (inComparator && keyOf(inComparator, 'comparator')) words.push(inComparator);
+      const x = word === 'imperceptible' ? limits.imperceptibleDe2000 : (limitNumber?.number?.x ?? visible);
+      if (limitNumber) words.push(limitNumber);
+      const check: Check = past
+        ? limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit })
+        : alwaysUnder(limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }));
+      propose(findings, scene, 'house', check, words);
+      continue;
+    }
+    if (quantity.dimension !== 'de' || hasKey(scene, 'superlative') || hasKey(scene, 'comparative')) {
+      if (!scene.items.some((entry) => keyOf(entry, 'superlative') ?? keyOf(entry, 'comparative')))
+        refuse(findings, scene, 'house', 'the words do not say which error is meant', words);
+      continue;
+    }
+    const negation = scene.items.find(
+      (entry) => entry.index < item.index && keyOf(entry, 'negation') !== undefined && !scene.used.has(entry),
+    );
+    propose(
+      findings,
+      scene,
+      'house',
+      {
+        kind: 'bound',
+        bounds: referenceBounds(scene, quantity, word),
+        houseWord: item.text,
+        ...(negation && { negated: true }),
+      },
+      [item, ...found.items, negation, firstWith(scene, 'stat')],
+    );
+  }
+}
+
+/** "invisible" binds every level, also after a clause about the average. */
+function alwaysUnder(check: Check): Check {
+  if (check.kind !== 'bound') return check;
+  return {
+    ...check,
+    bounds: check.bounds.map((bound) =>
+      bound.operand.type === 'quantity' &&
+      bound.operand.selector.stat !== 'at' &&
+      bound.operand.selector.stat !== 'scalar' &&
+      bound.operand.selector.stat !== 'all' &&
+      bound.operand.selector.stat !== 'average'
+        ? {
+            ...bound,
+            operand: { ...bound.operand, selector: { ...bound.operand.selector, stat: 'max' as const } },
+          }
+        : bound,
+    ),
+  };
+}

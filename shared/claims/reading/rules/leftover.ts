@@ -1,0 +1,94 @@
+import { type Findings, opine, refuse } from '../finding.ts';
+import type { Item } from '../items.ts';
+import { isWord, keyOf } from '../items.ts';
+import { firstWith, type Scene } from '../scene.ts';
+import { isSettled, subjectOf } from '../subject.ts';
+
+const tellingNouns =
+  /^(?:ways?|things?|reasons?|people|times?|of|hands?|sides?|more|days?|weeks?|hours?|minutes?|readers?|us|sets?|televisions?|tvs?|models?|units?|rivals?|runs?|words?|paragraphs?|the|a|and|or|is|was|to|in|that|who|makers?|samples?|sizes?|films?|scenes?|legs?|eyes?|points?|or|but|years?|months?|nights?|evenings?|mornings?|friends?|colleagues?|pages?|steps?|levels?|measurements?|readings?|patterns?|metres?|rooms?|other|others|such|so|last|first|next|thirds?)$/;
+
+/** Everything with a number, a comparative or a house word that no check covers: unproven, never ignored. */
+export function readLeftovers(scene: Scene, findings: Findings): undefined {
+  for (const item of scene.items) {
+    if (scene.used.has(item)) continue;
+    const number = item.number;
+    if (number) {
+      if (number.role && number.role !== 'value' && number.role !== 'money' && number.role !== 'axisOrValue')
+        continue;
+      const next = scene.items[scene.items.indexOf(item) + 1];
+      if (
+        number.spelled &&
+        number.dimension === '' &&
+        number.outOf === undefined &&
+        (number.x <= 1 || next === undefined || tellingNouns.test(next.text) || next.type === 'mark')
+      )
+        continue;
+      if (
+        number.role === 'axisOrValue' &&
+        findings.list.some((finding) =>
+          finding.words.some((word) => word.start <= item.start && word.end >= item.end),
+        )
+      )
+        continue;
+      const subject = subjectOf(scene, number.dimension, item);
+      refuse(
+        findings,
+        scene,
+        'leftover',
+        isSettled(subject) ? 'no rule reads this number' : subject.problem,
+        [item, ...(isSettled(subject) ? subject.items : [])],
+      );
+      continue;
+    }
+    if (keyOf(item, 'hedge') === 'vague' && firstWith(scene, 'concept') && nounAfter(scene, item))
+      refuse(findings, scene, 'leftover', 'the words give no number', [item]);
+    else if (
+      keyOf(item, 'multiple') &&
+      scene.items.some((other) => keyOf(other, 'concept') || keyOf(other, 'unit'))
+    )
+      refuse(findings, scene, 'leftover', 'the words do not say what the share is taken of', [item]);
+    else if (
+      keyOf(item, 'superlative') &&
+      scene.items.some((other) =>
+        isWord(other, 'tested', 'set', 'sets', 'we', 'televisions', 'class', 'rivals'),
+      )
+    )
+      refuse(findings, scene, 'leftover', 'no rule reads this comparison', [item]);
+  }
+  for (const item of scene.items) {
+    if (keyOf(item, 'opinion') === undefined || scene.used.has(item) || !isPredicate(scene, item)) continue;
+    opine(findings, scene, 'opinion', [item]);
+  }
+}
+
+function nounAfter(scene: Scene, item: Item): boolean {
+  const next = scene.items[scene.items.indexOf(item) + 1];
+  return (
+    next !== undefined &&
+    (keyOf(next, 'concept') !== undefined || isWord(next, 'percent', 'nits', 'degrees', '%'))
+  );
+}
+
+/** Adjectives said of the picture: "looks just as punchy", "blacks are inky". */
+function isPredicate(scene: Scene, item: Item): boolean {
+  const at = scene.items.indexOf(item);
+  const before = scene.items.slice(Math.max(0, at - 4), at);
+  return before.some((entry) =>
+    isWord(
+      entry,
+      'is',
+      'are',
+      'looks',
+      'look',
+      'was',
+      'were',
+      'feels',
+      'feel',
+      'seems',
+      'seem',
+      'sounds',
+      'appears',
+      'remains',
+    ),
+  );
+}

@@ -1,0 +1,262 @@
+import type { Bound, BoundOp, Check, Selector } from '../../../contract/check.ts';
+import type { AxisSpan } from '../axis.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import type { Item } from '../items.ts';
+import { isWord, keyOf } from '../items.ts';
+import type { Quantity } from '../quantity.ts';
+import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
+import { conditionsFor, isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
+
+const opposite: Readonly<Record<BoundOp, BoundOp>> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
+
+/** The inequality that the words around a number state; undefined when they state none. */
+export function operatorOf(
+  scene: Scene,
+  item: Item,
+): { op: BoundOp; scale: number; items: Item[] } | undefined {
+  const number = item.number!;
+  const at = scene.items.indexOf(item);
+  const items: Item[] = [];
+  let op: BoundOp | undefined;
+  let scale = 1;
+  const comparator = number.comparator;
+  if (comparator === '<<') {
+    op = '<';
+    scale = 0.8;
+  } else if (comparator === '>>') {
+    op = '>';
+    scale = 1.25;
+  } else if (comparator && comparator !== 'upTo') op = comparator as BoundOp;
+  if (op) {
+    for (let left = at - 1; left >= Math.max(0, at - 5); left -= 1) {
+      const entry = scene.items[left]!;
+      items.push(entry);
+      if (keyOf(entry, 'comparator')) break;
+    }
+    const after = scene.items.slice(at + 1, at + 6).find((entry) => keyOf(entry, 'trailing'));
+    if (after && !scene.items[at - 1]?.meanings.some((meaning) => meaning.kind === 'comparator'))
+      items.push(after);
+  }
+  // "exceeds 3", "tops 98 %": the verb itself is the comparator.
+  let left = at - 1;
+  while (left >= 0 && isWord(scene.items[left], 'the', 'a', 'an', 'even', 'ever')) left -= 1;
+  const before = scene.items[left];
+  if (!op && keyOf(before, 'verb') === 'exceed') {
+    op = '>';
+    items.push(before!);
+  }
+  if (!op) return undefined;
+  // Negation that stands before the comparator turns it: "no error rises above 3", "does not exceed".
+  const anchor = items.reduce((first, entry) => (entry.index < first.index ? entry : first), item);
+  const negations = scene.items.filter(
+    (entry) =>
+      entry.index < anchor.index &&
+      !scene.used.has(entry) &&
+      (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
+      keyOf(entry, 'comparator') === undefined,
+  );
+  if (negations.length % 2 === 1) {
+    op = opposite[op];
+    items.push(...negations);
+  }
+  return { op, scale, items };
+}
+
+function isNever(scene: Scene): boolean {
+  return (
+    ['none', 'never'].includes(statOf(scene) ?? '') ||
+    scene.items.some((item) => ['none', 'never'].includes(keyOf(item, 'stat') ?? ''))
+  );
+}
+
+/** Does the statement put the quantity on its bad side (an error over, a luminance under)? */
+function isPast(quantity: Quantity, op: BoundOp): boolean {
+  const over = op === '>' || op === '>=';
+  return quantity.better === 'lower' ? over : quantity.better === 'higher' ? !over : over;
+}
+
+function seriesAxis(scene: Scene, quantity: Quantity): AxisSpan | undefined {
+  const kind =
+    quantity.axis === 'angle'
+      ? 'angle'
+      : quantity.axis === 'stimulus' || quantity.axis === 'saturation'
+        ? 'stimulus'
+        : undefined;
+  return (
+    kind &&
+    scene.axes.find((axis) => axis.kind === kind && !axis.items.some((item) => item.number?.role === 'value'))
+  );
+}
+
+/** The check that a limit with its operator makes: an onset where one side of an axis is past it, else a bound. */
+export function limitCheck(
+  scene: Scene,
+  quantity: Quantity,
+  op: BoundOp,
+  x: number,
+  options: { houseWord?: string; unit?: string } = {},
+): Check {
+  const axis = seriesAxis(scene, quantity);
+  const mostly = hasKey(scene, 'stat', 'mostly');
+  const changes = hasKey(scene, 'verb', 'rise', 'fall', 'exceed', 'cut');
+  const stays = hasKey(scene, 'verb', 'stay', 'keep');
+  const ranged =
+    axis !== undefined && axis.at === undefined && (axis.from === undefined) !== (axis.to === undefined);
+  const becomes = scene.items.some((item) =>
+    isWord(
+      item,
+      'become',
+      'becomes',
+      'turns',
+      'start',
+      'starts',
+      'begins',
+      'begin',
+      'sets',
+      'first',
+      'appear',
+      'appears',
+    ),
+  );
+  const over = op === '>' || op === '>=';
+  const stat = statOf(scene);
+  if (
+    ranged &&
+    !axis.tone &&
+    !isNever(scene) &&
+    isPast(quantity, op) &&
+    !(stays && !changes) &&
+    stat !== 'average' &&
+    stat !== 'max' &&
+    !axis.free
+  ) {
+    return {
+      kind: 'onset',
+      operand: operandOf(scene, quantity, { stat: 'all' }),
+      limit: x,
+      side: over ? 'over' : 'under',
+      ...(axis.from !== undefined ? { from: axis.from } : { to: axis.to! }),
+      edge: axis.free
+        ? 'free'
+        : (axis.from !== undefined ? axis.fromIncluded : axis.toIncluded)
+          ? 'included'
+          : 'excluded',
+      ...(mostly && { mostly: true }),
+      ...(options.unit && { unit: options.unit }),
+      ...(options.houseWord && { houseWord: options.houseWord }),
+    };
+  }
+  if (
+    axis?.at !== undefined &&
+    !isNever(scene) &&
+    isPast(quantity, op) &&
+    (becomes ||
+      hasKey(scene, 'verb', 'rise', 'exceed') ||
+      (hasKey(scene, 'verb', 'cut') && options.houseWord)) &&
+    quantity.axis === 'stimulus' &&
+    !stays
+  ) {
+    return {
+      kind: 'onset',
+      operand: operandOf(scene, quantity, { stat: 'all' }),
+      limit: x,
+      side: over ? 'over' : 'under',
+      from: axis.at,
+      edge: 'included',
+      ...(options.unit && { unit: options.unit }),
+      ...(options.houseWord && { houseWord: options.houseWord }),
+    };
+  }
+  let selector: Selector = selectorOf(scene, quantity, over ? 'over' : 'under');
+  // "Errors exceed 3" says that some do; "every error exceeds 3" that all do.
+  if (over && quantity.better === 'lower' && selector.stat === 'min' && stat === undefined)
+    selector = { ...selector, stat: isPlural(scene) || changes || options.houseWord ? 'max' : 'average' };
+  if (!over && quantity.better === 'higher' && selector.stat === 'max' && stat === undefined && changes)
+    selector = { ...selector, stat: 'min' };
+  if (mostly && (selector.stat === 'max' || selector.stat === 'min'))
+    selector = { ...selector, stat: 'all', exceptions: 1 };
+  const bound: Bound = {
+    operand: operandOf(scene, quantity, selector),
+    op,
+    x,
+    ...(options.unit && { unit: options.unit }),
+  };
+  return { kind: 'bound', bounds: [bound], ...(options.houseWord && { houseWord: options.houseWord }) };
+}
+
+function isPlural(scene: Scene): boolean {
+  return scene.items.some(
+    (item) =>
+      keyOf(item, 'concept') !== undefined &&
+      /s$/.test(item.text) &&
+      !/(?:luminance|brightness|ss)$/.test(item.text),
+  );
+}
+
+/** Subject words, operator words and axis phrase of a limit statement, for its span. */
+export function limitWords(scene: Scene, quantity: Quantity): (Item | undefined)[] {
+  const words: (Item | undefined)[] = [];
+  const axis = seriesAxis(scene, quantity);
+  if (axis) words.push(...axis.items);
+  for (const item of scene.items) {
+    const stat = keyOf(item, 'stat');
+    if (stat && !scene.conditionItems.has(item)) words.push(item);
+    const verb = keyOf(item, 'verb');
+    if (verb && ['rise', 'fall', 'stay', 'exceed', 'keep', 'cut'].includes(verb) && !scene.used.has(item))
+      words.push(item);
+  }
+  return words;
+}
+
+/** Numbers with a limit: "the average stays under 3", "errors exceed 3 from 60 % upwards". */
+export function readLimits(scene: Scene, findings: Findings): undefined {
+  for (const item of valueNumbers(scene)) {
+    const found = operatorOf(scene, item);
+    if (!found) continue;
+    const number = item.number!;
+    if (number.dimension === 'points' || number.dimension === 'times' || number.outOf !== undefined) continue;
+    const subject = subjectOf(scene, number.dimension, item);
+    const words = [item, ...found.items];
+    if (!isSettled(subject)) {
+      refuse(findings, scene, 'limit', subject.problem, words);
+      continue;
+    }
+    const { quantity } = subject;
+    let x = number.x * number.factor * found.scale;
+    let op = found.op;
+    let unit = number.unit || quantity.unit;
+    const complement = complementOf(scene, quantity, item);
+    if (complement) {
+      x = 100 - x;
+      op = ({ '<': '>', '<=': '>=', '>': '<', '>=': '<=' } as const)[op];
+      unit = '%';
+      words.push(complement);
+    } else if (lossProblem(scene, quantity)) {
+      refuse(findings, scene, 'limit', 'the words do not say what the loss is taken of', words);
+      continue;
+    }
+    const check = limitCheck(scene, quantity, op, x, unit ? { unit } : {});
+    propose(findings, scene, 'limit', check, [...words, ...subject.items, ...limitWords(scene, quantity)]);
+  }
+}
+
+/** "loses 40 %" speaks of what is gone: the quantity itself is what is left. */
+export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item | undefined {
+  if (!/^(?:angle\..*luminance|peak\.hold)$/.test(quantity.id)) return undefined;
+  const lose = firstWith(scene, 'verb', 'lose');
+  if (lose) return lose;
+  const fall = firstWith(scene, 'verb', 'fall');
+  const at = scene.items.indexOf(item);
+  const towards = scene.items
+    .slice(Math.max(0, at - 3), at)
+    .some((entry) => isWord(entry, 'to', 'below', 'under'));
+  const by = scene.items.slice(Math.max(0, at - 3), at).some((entry) => isWord(entry, 'by'));
+  if (fall && (by || !towards)) return fall;
+  return scene.items.find((entry) => isWord(entry, 'dimmer', 'darker'));
+}
+
+function lossProblem(scene: Scene, quantity: Quantity): boolean {
+  return hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold|fact:)/.test(quantity.id);
+}
+
+export { conditionsFor };

@@ -1,0 +1,160 @@
+import { type Findings, propose } from '../finding.ts';
+import type { Item } from '../items.ts';
+import { isWord, keyOf, meaningOf } from '../items.ts';
+import type { Scene } from '../scene.ts';
+import { conditionsFor } from '../subject.ts';
+
+const existential = [
+  'is',
+  'are',
+  'was',
+  'were',
+  'there',
+  'shows',
+  'show',
+  'see',
+  'saw',
+  'seen',
+  'suffers',
+  'suffer',
+  'exhibits',
+  'exhibit',
+  'appears',
+  'appear',
+  'occurs',
+  'occur',
+  'spot',
+  'spotted',
+  'noticed',
+  'notice',
+  'remains',
+  'remain',
+  'creeps',
+  'crops',
+  'displays',
+  'betrays',
+  'some',
+  'mars',
+  'spoils',
+  'has',
+  'have',
+  'found',
+  'find',
+  'observed',
+  'visible',
+  'sets',
+  'crept',
+  'reveals',
+  'plagues',
+  'plagued',
+  'becomes',
+  'become',
+  'gets',
+  'bothers',
+  'disturbs',
+  'distracts',
+  'occasional',
+  'with',
+];
+
+/** Severities as words: [lowest, highest]; intensity adverbs come before plain "visible". */
+function severityOf(scene: Scene, topic: Item): { range: [number, number]; items: Item[] } | undefined {
+  const negations = scene.items.filter(
+    (item) =>
+      (keyOf(item, 'negation') !== undefined ||
+        ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
+        isWord(item, 'free', 'absent', 'absence')) &&
+      !scene.used.has(item),
+  );
+  const severities = scene.items.flatMap((item) => {
+    const meaning = meaningOf(item, 'severity');
+    return meaning && !['no', 'none', 'never', 'free'].includes(meaning.key)
+      ? [{ item, range: meaning.data as [number, number], key: meaning.key }]
+      : [];
+  });
+  const trained = severities.find((entry) => entry.range[1] <= 1 && entry.key.includes(' '));
+  if (trained) return { range: trained.range, items: [trained.item, ...negations] };
+  const specific =
+    severities.find((entry) => !['visible', 'visibly', 'noticeable', 'noticeably'].includes(entry.key)) ??
+    severities[0];
+  if (specific) {
+    const negated = negations.some(
+      (item) => item.index < specific.item.index && keyOf(item, 'hedge') === undefined,
+    );
+    if (!negated) return { range: specific.range, items: severities.map((entry) => entry.item) };
+    // "not visible" is unseen; "not distracting" may still be visible.
+    const plain = ['visible', 'visibly', 'noticeable', 'noticeably', 'just visible'].includes(specific.key);
+    return {
+      range: [0, plain ? 0 : Math.max(0, specific.range[0] - 1)],
+      items: [specific.item, ...negations],
+    };
+  }
+  if (negations.length > 0) return { range: [0, 0], items: negations };
+  const verb = scene.items.find(
+    (item) =>
+      isWord(item, ...existential) ||
+      keyOf(item, 'house') === 'visible' ||
+      (item.type === 'word' && existential.includes(item.text)),
+  );
+  const house = scene.items.find((item) => keyOf(item, 'house') === 'invisible');
+  if (house) return { range: [0, 0], items: [house] };
+  if (verb && !(isWord(verb, 'with') && scene.items.indexOf(topic) < scene.items.indexOf(verb)))
+    return { range: [1, 4], items: [verb] };
+  return undefined;
+}
+
+/** Topics of patterns and content: "You won't see blooming unless you go looking for it". */
+export function readObservations(scene: Scene, findings: Findings): undefined {
+  const topics = scene.items.filter((item) => keyOf(item, 'topic') !== undefined && !scene.used.has(item));
+  for (const item of topics) {
+    if (
+      isWord(
+        scene.items[scene.items.indexOf(item) + 1],
+        'test',
+        'tests',
+        'pattern',
+        'patterns',
+        'control',
+        'reduction',
+        'clip',
+      )
+    )
+      continue;
+    const severity = severityOf(scene, item);
+    if (!severity) continue;
+    const conditions = { ...conditionsFor(scene, undefined) };
+    if (conditions.window !== undefined) delete (conditions as { window?: number }).window;
+    const origin: Record<string, 'named' | 'carried' | 'article'> = { ...conditions.origin };
+    delete origin.window;
+    const offAxis = scene.items.some(
+      (entry, at) => isWord(entry, 'axis', 'centre') && isWord(scene.items[at - 1], 'off'),
+    );
+    const angleSpan = scene.axes.find((axis) => axis.kind === 'angle');
+    if (angleSpan?.from !== undefined && conditions.angle === undefined) {
+      conditions.angle = angleSpan.from;
+      origin.angle = 'named';
+    }
+    if (offAxis && conditions.angle === undefined)
+      conditions.unmatched = 'off axis, at an angle that it does not state';
+    propose(
+      findings,
+      scene,
+      'observed',
+      {
+        kind: 'observed',
+        topic: keyOf(item, 'topic')!,
+        severity: severity.range,
+        conditions: { ...conditions, origin },
+      },
+      [item, ...severity.items],
+    );
+  }
+  if (topics.some((item) => scene.used.has(item)))
+    for (const item of scene.items)
+      if (
+        keyOf(item, 'house') === 'visible' ||
+        keyOf(item, 'house') === 'invisible' ||
+        keyOf(item, 'severity')
+      )
+        scene.used.add(item);
+}

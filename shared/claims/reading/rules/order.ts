@@ -1,0 +1,346 @@
+import type { OrderCheck } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import type { Item } from '../items.ts';
+import { isWord, keyOf, meaningOf } from '../items.ts';
+import type { Quantity } from '../quantity.ts';
+import type { Scene } from '../scene.ts';
+import { resolveMention } from '../units.ts';
+import { type ComparativeEntry, cohortOf, comparedQuantity, orderCheck, otherMention } from './compare.ts';
+
+const sizeWords = [
+  'considerably',
+  'slightly',
+  'clearly',
+  'much',
+  'far',
+  'marginally',
+  'somewhat',
+  'notably',
+  'noticeably',
+  'significantly',
+  'visibly',
+  'markedly',
+  'substantially',
+  'decidedly',
+  'even',
+  'vastly',
+  'distinctly',
+];
+
+function sizeWordOf(scene: Scene, item: Item): { sizeWord?: string; item?: Item } {
+  const before = scene.items[scene.items.indexOf(item) - 1];
+  return before && sizeWords.includes(before.text) ? { sizeWord: before.text, item: before } : {};
+}
+
+/** "better": the side that is better for the quantity. */
+function betterDirection(
+  entry: ComparativeEntry,
+  key: string,
+  quantity: Quantity,
+): 'higher' | 'lower' | undefined {
+  if (entry.concept !== '') return entry.direction;
+  if (['better', 'best'].includes(key)) return quantity.better === 'target' ? undefined : quantity.better;
+  if (['worse', 'worst'].includes(key))
+    return quantity.better === 'target' ? undefined : quantity.better === 'higher' ? 'lower' : 'higher';
+  return entry.direction;
+}
+
+/** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
+export function readOrders(scene: Scene, findings: Findings): undefined {
+  readEquals(scene, findings);
+  for (const item of scene.items) {
+    if (scene.used.has(item)) continue;
+    const superlative = meaningOf(item, 'superlative');
+    const comparative = meaningOf(item, 'comparative');
+    if (superlative)
+      readSuperlative(scene, findings, item, superlative.key, superlative.data as ComparativeEntry);
+    else if (comparative)
+      readComparative(scene, findings, item, comparative.key, comparative.data as ComparativeEntry);
+  }
+}
+
+function readSuperlative(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  key: string,
+  entry: ComparativeEntry,
+): undefined {
+  const at = scene.items.indexOf(item);
+  const quantity = comparedQuantity(scene, entry);
+  const before = scene.items[at - 1];
+  const isRank =
+    isWord(before, 'the', 'our', 'its') ||
+    keyOf(before, 'ordinal') ||
+    isWord(
+      scene.items[at + 1],
+      'set',
+      'sets',
+      'television',
+      'televisions',
+      'tv',
+      'tvs',
+      'we',
+      'of',
+      'in',
+      'yet',
+      'ever',
+      'screen',
+      'screens',
+      'under',
+    );
+  if (!isRank) return;
+  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item]);
+  const direction = betterDirection(entry, key, quantity);
+  if (!direction)
+    return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item]);
+  const { cohort, items } = cohortOf(scene);
+  const window = scene.items.slice(Math.max(0, at - 6), at);
+  const among = window.find(
+    (entry_) =>
+      isWord(entry_, 'among', 'amongst') ||
+      (isWord(entry_, 'of') && isWord(scene.items[scene.items.indexOf(entry_) - 1], 'one')) ||
+      keyOf(entry_, 'stat') === 'any',
+  );
+  const ordinal = window
+    .map((entry_) => ({ entry: entry_, n: Number(keyOf(entry_, 'ordinal')) }))
+    .find((found) => Number.isFinite(found.n) && found.n > 1);
+  const rank: OrderCheck['rank'] = among
+    ? { type: 'among' }
+    : ordinal
+      ? { type: 'position', n: ordinal.n }
+      : { type: 'best' };
+  const negation = scene.items.find(
+    (entry_) => entry_.index < item.index && keyOf(entry_, 'negation') === 'not',
+  );
+  const subjectOther = scene.units.find((mention) => mention.role === 'compared');
+  if (subjectOther && cohort.except === undefined) {
+    const id = resolveMention(subjectOther, scene.carry, scene.context);
+    if (id && isWord(scene.items[at + 1], 'of')) cohort.units = [id];
+  }
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(scene, quantity, direction, rank, cohort, negation ? { negated: true } : {}),
+    [
+      item,
+      among,
+      ordinal?.entry,
+      negation,
+      ...items,
+      ...scene.items.filter(
+        (entry_) =>
+          entry_.index > item.index &&
+          isWord(entry_, 'tested', 'measured', 'seen', 'reviewed', 'ever', 'yet'),
+      ),
+    ],
+  );
+}
+
+function readComparative(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  key: string,
+  entry: ComparativeEntry,
+): undefined {
+  const at = scene.items.indexOf(item);
+  const than = scene.items.findIndex((other, index) => index > at && isWord(other, 'than'));
+  const nobody = scene.items.find(
+    (other, index) =>
+      index < at && (keyOf(other, 'stat') === 'none' || keyOf(other, 'negation') !== undefined),
+  );
+  const other = otherMention(scene);
+  const generic = ['higher', 'lower', 'better', 'worse'].includes(key);
+  const quantity = comparedQuantity(scene, entry);
+  const { sizeWord, item: sizeItem } = sizeWordOf(scene, item);
+  const more = sizeWord ? { sizeWord } : {};
+  // "no other set under £1,100 has been brighter this year"
+  const noOther =
+    nobody &&
+    scene.items.some(
+      (word) =>
+        isWord(word, 'other', 'set', 'television', 'tv', 'rival', 'nothing', 'screen') ||
+        isWord(word, 'nothing else'),
+    ) &&
+    keyOf(nobody, 'stat') === 'none' &&
+    than < 0;
+  if (
+    noOther ||
+    (nobody &&
+      keyOf(nobody, 'stat') === 'none' &&
+      than >= 0 &&
+      !other &&
+      !scene.unitNamed &&
+      scene.items.some((word) => isWord(word, 'it', 'set', 'other')))
+  ) {
+    if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, nobody]);
+    const direction = betterDirection(entry, key, quantity);
+    if (!direction)
+      return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item, nobody]);
+    const { cohort, items } = cohortOf(scene);
+    return propose(
+      findings,
+      scene,
+      'order',
+      orderCheck(scene, quantity, direction, { type: 'best' }, cohort, more),
+      [item, nobody, ...items],
+    );
+  }
+  if (than < 0 && !other) {
+    if (generic) return;
+    const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
+    const id = carried && resolveMention(carried, scene.carry, scene.context);
+    if (!id) {
+      if (
+        scene.items.some((word) => keyOf(word, 'pronoun') || keyOf(word, 'unit') || keyOf(word, 'maker')) ||
+        scene.unitNamed
+      )
+        refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item, sizeItem]);
+      return;
+    }
+    if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, sizeItem]);
+    const direction = betterDirection(entry, key, quantity);
+    if (!direction) return;
+    return propose(
+      findings,
+      scene,
+      'order',
+      orderCheck(
+        scene,
+        quantity,
+        direction,
+        { type: 'ahead' },
+        { units: [id] },
+        { ...more, ...negated(scene, item) },
+      ),
+      [item, sizeItem],
+    );
+  }
+  if (!other) {
+    if (generic && !scene.items.some((word) => keyOf(word, 'concept'))) return;
+    const last = scene.items
+      .slice(than)
+      .find(
+        (word) =>
+          keyOf(word, 'stage') || keyOf(word, 'signal') || keyOf(word, 'mode') || isWord(word, 'before'),
+      );
+    if (last)
+      return refuse(
+        findings,
+        scene,
+        'order',
+        'an order between two runs of one set is stated without a number',
+        [item, last],
+      );
+    if (!generic) refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item]);
+    return;
+  }
+  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, other.item]);
+  const direction = betterDirection(entry, key, quantity);
+  if (!direction)
+    return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item, other.item]);
+  const ids = scene.units
+    .filter((mention) => mention.role === 'compared' || mention.role === 'possessive')
+    .map((mention) => resolveMention(mention, scene.carry, scene.context));
+  if (ids.some((id) => id === undefined))
+    return refuse(findings, scene, 'order', `“${other.item.text}” could be more than one set`, [
+      item,
+      other.item,
+    ]);
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(
+      scene,
+      quantity,
+      direction,
+      { type: 'ahead' },
+      { units: ids as string[] },
+      { ...more, ...negated(scene, item) },
+    ),
+    [
+      item,
+      sizeItem,
+      ...scene.units.filter((mention) => mention.role !== 'subject').map((mention) => mention.item),
+      scene.items[than],
+      ...concepts(scene),
+    ],
+  );
+}
+
+function concepts(scene: Scene): Item[] {
+  return scene.items.filter((item) => keyOf(item, 'concept'));
+}
+
+function negated(scene: Scene, item: Item): { negated?: true } {
+  return scene.items.some(
+    (other) =>
+      other.index < item.index &&
+      (keyOf(other, 'negation') !== undefined || keyOf(other, 'stat') === 'never'),
+  )
+    ? { negated: true }
+    : {};
+}
+
+/** "matches the Kasulind", "as bright as the Veltrane". */
+function readEquals(scene: Scene, findings: Findings): undefined {
+  const other = otherMention(scene);
+  if (!other) return;
+  const at = scene.items.findIndex(
+    (item) =>
+      isWord(item, 'matches', 'match', 'matching', 'equals', 'rivals') || (isWord(item, 'on') && false),
+  );
+  const id = resolveMention(other, scene.carry, scene.context);
+  const equative = scene.items.find((item) => keyOf(item, 'equative') && !scene.used.has(item));
+  const entry = meaningOf(equative, 'equative')?.data as ComparativeEntry | undefined;
+  const asBefore = equative && isWord(scene.items[scene.items.indexOf(equative) - 1], 'as');
+  const hasNumber = scene.items.some(
+    (item) => keyOf(item, 'multiple') || (item.number && !item.number.role && item.number.dimension !== ''),
+  );
+  if (hasNumber) return;
+  if (equative && asBefore && entry) {
+    const quantity = comparedQuantity(scene, entry);
+    if ('problem' in quantity || !id)
+      return refuse(
+        findings,
+        scene,
+        'order',
+        'problem' in quantity ? quantity.problem : `“${other.item.text}” could be more than one set`,
+        [equative, other.item],
+      );
+    const negation = scene.items.find((item) => item.index < equative.index && keyOf(item, 'negation'));
+    const rank = negation ? ({ type: 'behind' } as const) : ({ type: 'matches' } as const);
+    return propose(
+      findings,
+      scene,
+      'order',
+      orderCheck(scene, quantity, entry.direction, rank, { units: [id] }),
+      [equative, negation, other.item],
+    );
+  }
+  if (at < 0) return;
+  const quantity = comparedQuantity(scene, {
+    concept: scene.items.some((item) => keyOf(item, 'concept') === 'price' || isWord(item, 'price'))
+      ? 'price'
+      : '',
+    direction: 'higher',
+  });
+  const verb = scene.items[at]!;
+  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [verb, other.item]);
+  if (!id)
+    return refuse(findings, scene, 'order', `“${other.item.text}” could be more than one set`, [
+      verb,
+      other.item,
+    ]);
+  const direction = quantity.better === 'lower' ? 'lower' : 'higher';
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(scene, quantity, direction, { type: 'matches' }, { units: [id] }, negated(scene, verb)),
+    [verb, other.item, ...concepts(scene)],
+  );
+}

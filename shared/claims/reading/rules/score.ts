@@ -1,0 +1,117 @@
+import type { ScoreCheck } from '../../../contract/check.ts';
+import { type Findings, propose } from '../finding.ts';
+import { isWord, keyOf } from '../items.ts';
+import { firstWith, type Scene } from '../scene.ts';
+import { statedNumber } from '../stated.ts';
+import { factConditions } from './fact.ts';
+
+const verbs = [
+  'scores',
+  'score',
+  'scored',
+  'gets',
+  'earns',
+  'receives',
+  'awarded',
+  'give',
+  'gives',
+  'deserves',
+  'rate',
+  'rates',
+  'rated',
+  'marks',
+  'worth',
+  'given',
+  'award',
+];
+
+/** "scores 7.5 out of 10", "7.5/10", "earns our award", "no award this time". */
+export function readScores(scene: Scene, findings: Findings): undefined {
+  const noun = firstWith(scene, 'concept', 'score');
+  const awardNoun = firstWith(scene, 'concept', 'award');
+  const verb = scene.items.find((item) => isWord(item, ...verbs));
+  const criterion = firstWith(scene, 'criterion');
+  for (const item of scene.items) {
+    const number = item.number;
+    if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
+    const next = scene.items[scene.items.indexOf(item) + 1];
+    const scaled = number.outOf !== undefined && [5, 6, 10, 20, 100].includes(number.outOf);
+    const starred =
+      isWord(next, 'stars', 'star', 'points') && verb !== undefined && number.dimension !== 'percent';
+    const named =
+      (noun || (verb && isWord(verb, 'scores', 'scored'))) &&
+      number.dimension === '' &&
+      number.outOf === undefined;
+    const pointsScore = number.dimension === 'points' && (noun || (verb && isWord(verb, 'scores', 'scored')));
+    if (!scaled && !starred && !named && !pointsScore) continue;
+    if (
+      scaled &&
+      next?.type === 'word' &&
+      !isWord(
+        next,
+        'for',
+        'and',
+        'from',
+        'is',
+        'in',
+        'overall',
+        'here',
+        'at',
+        'on',
+        'with',
+        'stars',
+        'points',
+        'to',
+        'as',
+        'feels',
+        'seems',
+        'but',
+        'it',
+        'because',
+      ) &&
+      !noun &&
+      !verb
+    )
+      continue;
+    const stated = statedNumber(
+      {
+        x: number.x,
+        place: number.place,
+        ...(number.hedge && { hedge: number.hedge }),
+        ...(number.hedgeText && { hedgeText: number.hedgeText }),
+      },
+      'plain',
+    );
+    const op =
+      number.comparator && ['<', '<=', '>', '>='].includes(number.comparator)
+        ? (number.comparator as '<')
+        : '=';
+    const check: ScoreCheck = {
+      kind: 'score',
+      criterion: keyOf(criterion, 'criterion') ?? 'total',
+      x: number.x,
+      ...(number.outOf !== undefined && { max: number.outOf }),
+      stated,
+      op,
+      conditions: factConditions(scene),
+    };
+    propose(findings, scene, 'score', check, [verb, noun, criterion, item, starred ? next : undefined]);
+  }
+  if (!awardNoun || scene.used.has(awardNoun)) return;
+  const given = scene.items.find(
+    (item) =>
+      keyOf(item, 'awardWord') !== undefined ||
+      isWord(item, 'earned', 'won', 'received', 'gets', 'take', 'misses', 'has', 'with', 'is', 'for'),
+  );
+  const negation = scene.items.find(
+    (item) => (keyOf(item, 'negation') || keyOf(item, 'stat') === 'none') && !scene.used.has(item),
+  );
+  if (!given && !negation) return;
+  propose(
+    findings,
+    scene,
+    'score',
+    { kind: 'score', criterion: 'award', x: !negation, conditions: factConditions(scene) },
+    [given, negation, awardNoun],
+  );
+}

@@ -1,0 +1,288 @@
+import type { StatedNumber } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import type { Item } from '../items.ts';
+import { isWord, keyOf, meaningOf } from '../items.ts';
+import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
+import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
+import { conditionsFor, isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
+import { complementOf } from './limit.ts';
+
+function complemented(stated: StatedNumber): StatedNumber {
+  return {
+    ...stated,
+    x: tidy(100 - stated.x),
+    low: tidy(100 - stated.high),
+    high: tidy(100 - stated.low),
+    ...(stated.highOpen
+      ? { lowOpen: true, highOpen: undefined }
+      : stated.lowOpen
+        ? { highOpen: true, lowOpen: undefined }
+        : {}),
+  };
+}
+
+/** "7 % short of its target" is −7 %; "12 % under" too. */
+function signOf(scene: Scene): { sign: number; item?: Item } {
+  const direction = firstWith(scene, 'direction', 'under', 'over');
+  if (direction) return { sign: keyOf(direction, 'direction') === 'under' ? -1 : 1, item: direction };
+  const word = scene.items.find(
+    (item) =>
+      isWord(item, 'short', 'low', 'dark', 'pale', 'down', 'under', 'below', 'dim', 'lacking', 'shy') ||
+      isWord(item, 'short of'),
+  );
+  if (word) return { sign: -1, item: word };
+  const up = scene.items.find((item) =>
+    isWord(item, 'over', 'high', 'above', 'bright', 'up', 'beyond', 'too'),
+  );
+  return up ? { sign: 1, item: up } : { sign: 1 };
+}
+
+/** "742 nits in a 10 % window": a plain number for a quantity. */
+export function readValues(scene: Scene, findings: Findings): undefined {
+  const numbers = valueNumbers(scene);
+  if (readFromTo(scene, findings, numbers)) return;
+  for (const item of valueNumbers(scene)) {
+    const number = item.number!;
+    if (number.outOf !== undefined) continue;
+    const subject = subjectOf(
+      scene,
+      number.dimension === '' && !hasNumberSubject(scene) ? '' : number.dimension,
+      item,
+    );
+    if (!isSettled(subject)) continue;
+    const { quantity } = subject;
+    // A lone number without unit needs a subject of its own clause, or a statistic.
+    if (number.dimension === '' && number.spelled && subject.items.length === 0 && !statOf(scene)) continue;
+    const words: (Item | undefined)[] = [item, ...subject.items];
+    if (quantity.id.startsWith('fact:')) continue;
+    if (/^(?:grey\.tint)$/.test(quantity.id) && number.dimension === '') continue;
+    let stated = statedOf(number, quantity.family);
+    if (!stated.unit && quantity.unit) stated.unit = quantity.unit;
+    if (quantity.signed && number.x > 0 && number.dimension !== '') {
+      const { sign, item: signItem } = signOf(scene);
+      if (sign < 0)
+        stated = {
+          ...stated,
+          x: -stated.x,
+          low: -stated.high,
+          high: -stated.low,
+          ...(stated.highOpen && { lowOpen: true, highOpen: undefined }),
+          ...(stated.lowOpen && { highOpen: true, lowOpen: undefined }),
+        };
+      words.push(signItem);
+    }
+    const complement = complementOf(scene, quantity, item);
+    if (complement) {
+      stated = complemented(stated);
+      words.push(complement);
+    } else if (hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold)/.test(quantity.id)) {
+      refuse(findings, scene, 'value', 'the words do not say what the loss is taken of', words);
+      continue;
+    }
+    const at = scene.items.indexOf(item);
+    if (number.comparator === 'upTo' && quantity.dimension === 'luminance') words.push(scene.items[at - 1]);
+    const selector = selectorOf(scene, quantity, 'value');
+    if (number.comparator === 'upTo' && selector.stat === 'average') selector.stat = 'max';
+    const stat = scene.items.find((entry) => ['average', 'max', 'min'].includes(keyOf(entry, 'stat') ?? ''));
+    const negation = scene.items.find(
+      (entry) =>
+        entry.index < item.index &&
+        keyOf(entry, 'negation') === 'not' &&
+        !scene.used.has(entry) &&
+        !keyOf(entry, 'hedge'),
+    );
+    const window = scene.items.filter(
+      (entry) =>
+        scene.conditionItems.has(entry) &&
+        (entry.number?.role === 'window' || keyOf(entry, 'fullScreen')) &&
+        Math.abs(entry.index - item.index) < 8,
+    );
+    const axisItems = scene.axes
+      .filter((axis) => quantity.axis !== null && !axis.tone)
+      .flatMap((axis) => axis.items);
+    const to = number.to;
+    const toStated =
+      to &&
+      statedNumber(
+        { x: to.x, place: to.place, factor: number.factor, ...(number.unit && { unit: number.unit }) },
+        quantity.family,
+      );
+    propose(
+      findings,
+      scene,
+      'value',
+      {
+        kind: 'value',
+        operand: operandOf(scene, quantity, selector),
+        stated,
+        ...(toStated && {
+          range: {
+            min: toStated.x < stated.x ? toStated : stated,
+            max: toStated.x < stated.x ? stated : toStated,
+          },
+        }),
+        ...(negation && { negated: true }),
+      },
+      [...words, stat, negation, ...window, ...axisItems, firstWith(scene, 'verb')],
+    );
+  }
+  readShares(scene, findings);
+}
+
+function hasNumberSubject(scene: Scene): boolean {
+  return hasKey(scene, 'concept');
+}
+
+/** "half of the luminance is gone at 50": a fraction of a quantity that is itself a share. */
+function readShares(scene: Scene, findings: Findings): undefined {
+  for (const item of scene.items) {
+    const meaning = meaningOf(item, 'multiple');
+    if (!meaning || scene.used.has(item)) continue;
+    const entry = meaning.data as { x: number; low: number; high: number };
+    if (entry.x >= 1) continue;
+    if (scene.units.some((mention) => mention.role === 'possessive' || mention.role === 'compared')) continue;
+    const subject = subjectOf(scene, 'percent', item);
+    if (!isSettled(subject) || !/^(?:angle\..*luminance|peak\.hold|coverage\.)/.test(subject.quantity.id))
+      continue;
+    const before = scene.items[scene.items.indexOf(item) - 1];
+    const hedge = keyOf(before, 'hedge');
+    const share = statedMultiple(entry, hedge, hedge ? before!.text : undefined);
+    let stated: StatedNumber = {
+      ...share,
+      x: tidy(share.x * 100),
+      low: tidy(share.low * 100),
+      high: tidy(share.high * 100),
+      unit: '%',
+    };
+    const complement = complementOf(scene, subject.quantity, item);
+    if (complement) stated = complemented(stated);
+    const comparator = keyOf(before, 'comparator');
+    const axisItems = scene.axes.flatMap((axis) => axis.items);
+    const words = [
+      item,
+      ...subject.items,
+      complement,
+      hedge ? before : undefined,
+      ...axisItems,
+      firstWith(scene, 'verb'),
+    ];
+    if (comparator && !hedge && comparator !== 'upTo') {
+      const base = comparator.startsWith('<') ? '<' : '>';
+      const strict = comparator.endsWith('=') ? '=' : '';
+      const op = (complement ? (base === '<' ? '>' : '<') : base) + strict;
+      propose(
+        findings,
+        scene,
+        'share',
+        {
+          kind: 'bound',
+          bounds: [
+            {
+              operand: operandOf(
+                scene,
+                subject.quantity,
+                selectorOf(scene, subject.quantity, op.startsWith('<') ? 'under' : 'over'),
+              ),
+              op: op as '<',
+              x: stated.x,
+              unit: '%',
+            },
+          ],
+        },
+        [...words, before],
+      );
+      continue;
+    }
+    propose(
+      findings,
+      scene,
+      'share',
+      {
+        kind: 'value',
+        operand: operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'value')),
+        stated,
+      },
+      words,
+    );
+  }
+}
+
+/** "falls from 4.1 to 0.6": the first number as delivered, the second as adjusted. */
+function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): boolean {
+  const item = numbers.find((entry) => entry.number!.rangeWord === 'from' && entry.number!.to);
+  if (!item) return false;
+  const number = item.number!;
+  const verb =
+    firstWith(scene, 'verb', 'fall', 'rise', 'cut') ??
+    scene.items.find((entry) =>
+      isWord(
+        entry,
+        'goes',
+        'improves',
+        'cuts',
+        'brings',
+        'brought',
+        'takes',
+        'took',
+        'moves',
+        'improved',
+        'went',
+      ),
+    );
+  if (!verb || number.dimension === 'money') return false;
+  const subject = subjectOf(scene, number.dimension, item);
+  if (!isSettled(subject)) {
+    refuse(findings, scene, 'fromTo', subject.problem, [item, verb]);
+    return true;
+  }
+  const { quantity } = subject;
+  const conditions = conditionsFor(scene, quantity);
+  if (conditions.stage !== 'adjusted' || conditions.origin.stage !== 'named') {
+    if (!(conditions.stage === 'adjusted')) {
+      refuse(
+        findings,
+        scene,
+        'fromTo',
+        'the words do not say under which conditions each of the two numbers was measured',
+        [item, verb, ...subject.items],
+      );
+      return true;
+    }
+  }
+  const selector = selectorOf(scene, quantity, 'value');
+  const stat = scene.items.find((entry) => ['average', 'max', 'min'].includes(keyOf(entry, 'stat') ?? ''));
+  const first = {
+    ...conditions,
+    stage: 'as-delivered',
+    origin: { ...conditions.origin, stage: 'named' as const },
+  };
+  const before = statedNumber(
+    { x: number.x, place: number.place, factor: number.factor, ...(number.unit && { unit: number.unit }) },
+    quantity.family,
+  );
+  const after = statedNumber(
+    {
+      x: number.to!.x,
+      place: number.to!.place,
+      factor: number.factor,
+      ...(number.unit && { unit: number.unit }),
+    },
+    quantity.family,
+  );
+  const words = [item, verb, stat, ...subject.items];
+  propose(
+    findings,
+    scene,
+    'fromTo',
+    { kind: 'value', operand: operandOf(scene, quantity, selector, first), stated: before },
+    words,
+  );
+  propose(
+    findings,
+    scene,
+    'fromTo',
+    { kind: 'value', operand: operandOf(scene, quantity, selector), stated: after },
+    words,
+  );
+  return true;
+}

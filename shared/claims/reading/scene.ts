@@ -1,0 +1,80 @@
+import type { ReadingContext } from '../../contract/articleText.ts';
+import type { StatedConditions } from '../../contract/check.ts';
+import type { AxisSpan } from './axis.ts';
+import type { Carry } from './carry.ts';
+import type { Item, Meaning, MeaningKind } from './items.ts';
+import { keyOf, meaningOf } from './items.ts';
+
+export interface UnitMention {
+  item: Item;
+  /** Unit id, with `@65` for another size of it; several joined by `|` when the name fits more than one */
+  id: string;
+  role: 'subject' | 'compared' | 'possessive' | 'barred' | 'maker';
+}
+
+/** One clause with everything that rules need: its items, axis phrases, conditions and units. */
+export interface Scene {
+  context: ReadingContext;
+  carry: Carry;
+  /** All items of the sentence; the clause is `items` */
+  sentence: readonly Item[];
+  items: readonly Item[];
+  index: number;
+  previous: Scene | null;
+  axes: AxisSpan[];
+  conditions: StatedConditions;
+  conditionItems: Set<Item>;
+  units: UnitMention[];
+  /** Unit the clause is about: id, `@` for a variant; undefined: the own one */
+  unit?: string;
+  /** Why the unit is not known */
+  unitProblem?: string;
+  /** The clause names its subject unit or a pronoun for it */
+  unitNamed: boolean;
+  /** "if", "would": says nothing about what was measured */
+  conditional: boolean;
+  used: Set<Item>;
+  /** Concept that the sentence's earlier clauses spoke of */
+  concept?: string;
+  hue?: string;
+  gamut?: string;
+}
+
+export function itemsWith(scene: Scene, kind: MeaningKind): Item[] {
+  return scene.items.filter((item) => keyOf(item, kind) !== undefined);
+}
+export function firstWith(scene: Scene, kind: MeaningKind, ...keys: string[]): Item | undefined {
+  return scene.items.find((item) => {
+    const key = keyOf(item, kind);
+    return key !== undefined && (keys.length === 0 || keys.includes(key));
+  });
+}
+export function hasKey(scene: Scene, kind: MeaningKind, ...keys: string[]): boolean {
+  return firstWith(scene, kind, ...keys) !== undefined;
+}
+export function meaningsWith(scene: Scene, kind: MeaningKind): { item: Item; meaning: Meaning }[] {
+  const result: { item: Item; meaning: Meaning }[] = [];
+  for (const item of scene.items) {
+    const meaning = meaningOf(item, kind);
+    if (meaning) result.push({ item, meaning });
+  }
+  return result;
+}
+
+/** Numbers of the clause that still stand for a value: no axis, window, date, name. */
+export function valueNumbers(scene: Scene): Item[] {
+  return scene.items.filter(
+    (item) =>
+      item.number !== undefined &&
+      !scene.used.has(item) &&
+      (item.number.role === undefined || item.number.role === 'value'),
+  );
+}
+
+export function isNegated(scene: Scene, before?: Item): boolean {
+  return scene.items.some(
+    (item) =>
+      (before === undefined || item.index < before.index) &&
+      (keyOf(item, 'negation') !== undefined || ['none', 'never'].includes(keyOf(item, 'stat') ?? '')),
+  );
+}

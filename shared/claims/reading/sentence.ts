@@ -1,0 +1,305 @@
+import type { ReadingContext } from '../../contract/articleText.ts';
+import type { Carry } from './carry.ts';
+import { carriedConcept } from './carry.ts';
+import type { Finding, Findings } from './finding.ts';
+import type { Item } from './items.ts';
+import { isWord, keyOf } from './items.ts';
+import { lexiconOf } from './lexiconTrie.ts';
+import { scenesOf } from './prepare.ts';
+import { readRatiosAndDifferences } from './rules/compare.ts';
+import { readDirections } from './rules/direction.ts';
+import { readFacts } from './rules/fact.ts';
+import { readHouseWords } from './rules/house.ts';
+import { readLeftovers } from './rules/leftover.ts';
+import { readLimits } from './rules/limit.ts';
+import { readObservations } from './rules/observed.ts';
+import { readOrders } from './rules/order.ts';
+import { readScores } from './rules/score.ts';
+import { readValues } from './rules/value.ts';
+import type { Scene } from './scene.ts';
+import { tagTokens } from './tag.ts';
+import { tokenise } from './tokens.ts';
+import { resolveMention } from './units.ts';
+
+/** One file a kind; the order decides who may take a number first. */
+const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
+  readScores,
+  readFacts,
+  readRatiosAndDifferences,
+  readOrders,
+  readObservations,
+  resolveDoubtfulAxes,
+  readLimits,
+  readHouseWords,
+  readDirections,
+  readValues,
+  readLeftovers,
+];
+
+/** "above 60 %" is a place on the axis unless the clause is about a percentage and states no other number. */
+function resolveDoubtfulAxes(scene: Scene): undefined {
+  for (const axis of scene.axes) {
+    if (!axis.doubtful) continue;
+    const number = axis.items.find((item) => item.number?.role === 'axisOrValue');
+    if (!number) continue;
+    const otherAnchor = scene.items.some(
+      (item) =>
+        item !== number &&
+        ((item.number !== undefined && (item.number.role === undefined || item.number.role === 'value')) ||
+          keyOf(item, 'house') ||
+          keyOf(item, 'direction') ||
+          keyOf(item, 'tint') ||
+          keyOf(item, 'lean')),
+    );
+    const percentConcept = scene.items.some(
+      (item) =>
+        [
+          'coverage',
+          'area',
+          'hold',
+          'uniformity',
+          'luminance',
+          'saturation',
+          'eotf',
+          'redBalance',
+          'greenBalance',
+          'blueBalance',
+        ].includes(keyOf(item, 'concept') ?? '') || keyOf(item, 'gamut'),
+    );
+    const carried = scene.concept ?? carriedConcept(scene.carry);
+    if (
+      otherAnchor ||
+      (!percentConcept &&
+        carried !== 'coverage' &&
+        carried !== 'uniformity' &&
+        carried !== 'hold' &&
+        carried !== 'luminance')
+    )
+      number.number!.role = 'axis';
+    else number.number!.role = 'value';
+  }
+}
+
+/** Masks what stands between quotation marks: somebody else's words, or a word held at arm's length. */
+function maskQuotations(items: Item[]): Item[] {
+  const marks = items.filter((item) => item.type === 'mark' && item.text === '"');
+  if (marks.length < 2) return items;
+  const masked = new Set<Item>();
+  for (let pair = 0; pair + 1 < marks.length; pair += 2)
+    for (const item of items)
+      if (item.index > marks[pair]!.index && item.index < marks[pair + 1]!.index) masked.add(item);
+  return items.map((item) =>
+    masked.has(item)
+      ? {
+          ...item,
+          type: 'word' as const,
+          meanings: [],
+          ...(item.number && { number: { ...item.number, role: 'ignored' as const } }),
+        }
+      : item,
+  );
+}
+
+const hearsay = new Set([
+  'reportedly',
+  'apparently',
+  'allegedly',
+  'supposedly',
+  'rumoured',
+  'rumour',
+  'rumours',
+  'forums',
+]);
+
+function isSecondHand(items: readonly Item[]): boolean {
+  return (
+    items.some((item) => hearsay.has(item.text)) ||
+    items.some(
+      (item, at) =>
+        isWord(
+          item,
+          'some',
+          'others',
+          'readers',
+          'people',
+          'many',
+          'owners',
+          'users',
+          'critics',
+          'colleagues',
+          'friend',
+          'colleague',
+          'reader',
+          'owner',
+        ) &&
+        (keyOf(items[at + 1], 'saying') !== undefined ||
+          isWord(
+            items[at + 1],
+            'think',
+            'thinks',
+            'believe',
+            'report',
+            'reports',
+            'find',
+            'complain',
+            'feel',
+            'argue',
+            'swear',
+            'insist',
+            'insists',
+            'believes',
+            'told',
+          )),
+    )
+  );
+}
+
+/** Reads one sentence and moves the carried state on. Offsets of findings are the sentence's own. */
+export function readSentence(
+  text: string,
+  context: ReadingContext,
+  carry: Carry,
+  isHeading: boolean,
+): Finding[] {
+  const lexicon = lexiconOf(context);
+  const tokens = tokenise(text, context.locale);
+  let items = tagTokens(tokens, lexicon, context.spoken ?? false);
+  items = maskQuotations(items);
+  const findings: Findings = { list: [] };
+  const angleTalk =
+    carriedConcept(carry) === 'angle' ||
+    items.some(
+      (item) =>
+        keyOf(item, 'concept') === 'angle' || (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
+    );
+  if (items[items.length - 1]?.text === '?' || isSecondHand(items)) return [];
+  const scenes = scenesOf(items, context, carry, angleTalk);
+  for (const scene of scenes) {
+    for (const mark of scene.conditionItems)
+      if (
+        keyOf(mark, 'stage') ||
+        keyOf(mark, 'signal') ||
+        keyOf(mark, 'mode') ||
+        keyOf(mark, 'dimming') ||
+        keyOf(mark, 'room')
+      )
+        scene.used.add(mark);
+    if (scene.previous) {
+      scene.concept ??= scene.previous.concept;
+      scene.hue ??= scene.previous.hue;
+      scene.gamut ??= scene.previous.gamut;
+    }
+    for (const rule of rules) rule(scene, findings);
+    noteConcept(scene, findings);
+  }
+  handOn(scenes, carry, context, isHeading);
+  return settleOverlaps(findings.list);
+}
+
+const carryable = new Set([
+  'greyError',
+  'error',
+  'chartError',
+  'deItp',
+  'gamma',
+  'eotf',
+  'cct',
+  'coverage',
+  'area',
+  'peak',
+  'sustained',
+  'luminance',
+  'sdrWhite',
+  'black',
+  'contrast',
+  'contrastChequer',
+  'contrastSequential',
+  'uniformity',
+  'colourUniformity',
+  'angle',
+  'lag',
+  'response',
+  'power',
+  'standby',
+  'noise',
+  'saturation',
+  'hueError',
+  'hold',
+  'whitePoint',
+  'duv',
+  'tint',
+]);
+
+/** What later clauses and sentences may mean by "the average" or "it". */
+function noteConcept(scene: Scene, findings: Findings): undefined {
+  const concept = scene.items
+    .map((item) => keyOf(item, 'concept'))
+    .find((key) => key !== undefined && carryable.has(key));
+  const spoke = findings.list
+    .map((finding) => finding.check)
+    .find((check) => check?.kind === 'bound' || check?.kind === 'value');
+  const operand =
+    spoke?.kind === 'bound' ? spoke.bounds[0]?.operand : spoke?.kind === 'value' ? spoke.operand : undefined;
+  if (operand?.type === 'quantity' && operand.id === 'grey.de2000') scene.concept ??= 'greyError';
+  if (concept)
+    scene.concept =
+      concept === 'error' &&
+      !scene.items.some((item) => keyOf(item, 'hue')) &&
+      scene.axes.every((axis) => axis.kind !== 'angle')
+        ? (scene.concept ?? 'error')
+        : concept;
+  else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
+    scene.concept ??= 'angle';
+  const hue = scene.items.find((item) => keyOf(item, 'hue'));
+  if (hue) scene.hue = keyOf(hue, 'hue')!;
+  const gamut = scene.items.find((item) => keyOf(item, 'gamut'));
+  if (gamut) {
+    scene.gamut = keyOf(gamut, 'gamut')!;
+    scene.concept ??= 'coverage';
+  }
+}
+
+function handOn(
+  scenes: readonly Scene[],
+  carry: Carry,
+  context: ReadingContext,
+  isHeading: boolean,
+): undefined {
+  const last = scenes[scenes.length - 1];
+  if (!last) return;
+  if (last.concept) carry.concept = last.concept;
+  carry.unit = last.unit;
+  if (last.unit === undefined) delete carry.unit;
+  for (const scene of scenes)
+    for (const mention of scene.units)
+      if (mention.role !== 'maker' || mention.id !== context.own) {
+        const id = resolveMention(mention, carry, context);
+        if (id && id !== context.own && !id.includes('@')) carry.rival = id;
+      }
+  if (isHeading) {
+    const conditions = { ...carry.paragraph };
+    for (const scene of scenes)
+      if (scene.conditions.stage && scene.conditions.origin.stage === 'named')
+        conditions.stage = scene.conditions.stage;
+    carry.headings[carry.headings.length] = {
+      level: 0,
+      conditions,
+      ...(carry.concept && { concept: carry.concept }),
+    };
+    carry.paragraph = {};
+    delete carry.concept;
+  }
+}
+
+/** Findings in order of the text; equal spans with equal checks are one. */
+function settleOverlaps(list: Finding[]): Finding[] {
+  const seen = new Set<string>();
+  return list
+    .filter((finding) => {
+      const key = `${finding.start}-${finding.end}-${JSON.stringify(finding.check)}-${finding.why ?? ''}`;
+      if (seen.has(key)) return false;
+      seen.add(key);
+      return true;
+    })
+    .sort((a, b) => a.start - b.start || a.end - b.end);
+}

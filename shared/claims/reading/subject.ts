@@ -1,0 +1,447 @@
+import type { Operand, Selector, StatedConditions } from '../../contract/check.ts';
+import { carriedConcept } from './carry.ts';
+import type { Item } from './items.ts';
+import { isWord, keyOf } from './items.ts';
+import { type Quantity, quantityById } from './quantity.ts';
+import { firstWith, hasKey, type Scene } from './scene.ts';
+
+/** Why no quantity could be settled, in words for a person. */
+export interface Unsettled {
+  problem: string;
+}
+export type Subject = { quantity: Quantity; items: Item[]; concept: string } | Unsettled;
+
+export function isSettled(
+  subject: Subject,
+): subject is { quantity: Quantity; items: Item[]; concept: string } {
+  return 'quantity' in subject;
+}
+
+/** Concepts that go with each dimension, so that "742 nits" never becomes a contrast. */
+const conceptsByDimension: Readonly<Record<string, readonly string[]>> = {
+  luminance: ['peak', 'sustained', 'luminance', 'sdrWhite', 'black', 'whitePoint'],
+  de: ['greyError', 'error', 'chartError', 'deItp', 'angle', 'cct'],
+  ratio: ['contrast', 'contrastChequer', 'contrastSequential'],
+  temperature: ['cct', 'whitePoint'],
+  time: ['lag', 'response'],
+  power: ['power', 'standby'],
+  noise: ['noise'],
+  percent: [
+    'coverage',
+    'area',
+    'luminance',
+    'peak',
+    'hold',
+    'uniformity',
+    'saturation',
+    'eotf',
+    'redBalance',
+    'greenBalance',
+    'blueBalance',
+    'angle',
+    'sustained',
+  ],
+  angle: ['hueError'],
+  duv: ['duv', 'whitePoint', 'colourUniformity', 'tint'],
+};
+
+const bareConcepts = new Set([
+  'greyError',
+  'error',
+  'chartError',
+  'deItp',
+  'gamma',
+  'gammaSlope',
+  'duv',
+  'contrast',
+  'contrastChequer',
+  'contrastSequential',
+  'whitePoint',
+  'colourUniformity',
+  'angle',
+  'cct',
+  'uniformity',
+]);
+
+function fits(concept: string, dimension: string | undefined): boolean {
+  if (dimension === undefined) return true;
+  if (dimension === '') return bareConcepts.has(concept);
+  return conceptsByDimension[dimension]?.includes(concept) ?? false;
+}
+
+/** The concept items of a clause that suit a dimension, nearest to the number first. */
+function conceptsFor(scene: Scene, dimension: string | undefined, near: Item | undefined): Item[] {
+  const found = scene.items.filter((item) => {
+    const concept = keyOf(item, 'concept');
+    return concept !== undefined && fits(concept, dimension);
+  });
+  if (!near) return found;
+  // What stands before the number is its subject more often than what follows.
+  const cost = (item: Item) =>
+    item.index < near.index ? near.index - item.index : (item.index - near.index) * 2.5;
+  return found.sort((a, b) => cost(a) - cost(b));
+}
+
+function hueOf(scene: Scene): { hue: string; item?: Item } | undefined {
+  const own = scene.items.filter((item) => keyOf(item, 'hue'));
+  if (own.length > 0) return { hue: keyOf(own[0], 'hue')!, item: own[0]! };
+  return undefined;
+}
+
+export function gamutOf(scene: Scene): { gamut: string; item?: Item } | undefined {
+  const item = firstWith(scene, 'gamut');
+  if (item) return { gamut: keyOf(item, 'gamut')!, item };
+  return scene.gamut ? { gamut: scene.gamut } : undefined;
+}
+
+/** Is the clause about looking from the side? */
+export function isOffAxis(scene: Scene): boolean {
+  return (
+    scene.axes.some((axis) => axis.kind === 'angle') ||
+    scene.conditions.angle !== undefined ||
+    hasKey(scene, 'concept', 'angle') ||
+    scene.items.some((item, at) => isWord(item, 'axis', 'centre') && isWord(scene.items[at - 1], 'off')) ||
+    (carriedConcept(scene.carry) === 'angle' && !hasKey(scene, 'concept', 'black', 'lag', 'contrastChequer'))
+  );
+}
+
+function settled(id: string, concept: string, items: (Item | undefined)[]): Subject {
+  return { quantity: quantityById(id), concept, items: items.filter((item) => item !== undefined) };
+}
+
+function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
+  const hue = hueOf(scene) ?? (scene.hue && concept === 'error' ? { hue: scene.hue } : undefined);
+  const total = firstWith(scene, 'concept', 'totalWord');
+  if (concept === 'deItp' || hasKey(scene, 'concept', 'deItp')) return settled('grey.deitp', 'deItp', [item]);
+  if (hasKey(scene, 'concept', 'chartError'))
+    return settled('chart.de2000', 'chartError', [firstWith(scene, 'concept', 'chartError')]);
+  if (hue && concept !== 'greyError') return settled(`sweep.${hue.hue}.de2000`, 'error', [item, hue.item]);
+  if (isOffAxis(scene) && concept !== 'greyError')
+    return settled(
+      scene.conditions.plane === 'vertical' ? 'angle.vertical.de2000' : 'angle.de2000',
+      concept,
+      [item],
+    );
+  if (total) return settled('grey.de2000.total', concept, [item, total]);
+  if (concept === 'chartError') return settled('chart.de2000', concept, [item]);
+  return settled('grey.de2000', concept === 'error' ? 'greyError' : concept, [item]);
+}
+
+function luminanceSubject(
+  scene: Scene,
+  concept: string,
+  item: Item | undefined,
+  dimension: string | undefined,
+): Subject {
+  const signal = scene.conditions.signal;
+  const hue = hueOf(scene);
+  if (dimension === 'percent') {
+    if (isOffAxis(scene))
+      return settled(
+        scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance',
+        'luminance',
+        [item],
+      );
+    if (hue) return settled(`sweep.${hue.hue}.luminance`, 'luminance', [item, hue.item]);
+    return { problem: 'the words do not say what the percentage of luminance is taken of' };
+  }
+  if (dimension === undefined && isOffAxis(scene) && concept === 'luminance')
+    return settled(
+      scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance',
+      'luminance',
+      [item],
+    );
+  if (dimension === 'luminance' && isOffAxis(scene))
+    return {
+      problem: 'luminance to the side is kept as a percentage of the luminance in front, not in cd/m²',
+    };
+  const minutes = scene.items.find(
+    (entry) => entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120,
+  );
+  const shortTime = scene.items.find(
+    (entry) =>
+      entry.number?.role === 'seconds' &&
+      entry.number.x * entry.number.factor > 10 &&
+      entry.number.x * entry.number.factor < 120,
+  );
+  if (concept === 'sustained' || (minutes && concept !== 'black'))
+    return settled('peak.sustained', 'sustained', [item, minutes]);
+  if (shortTime && concept !== 'black')
+    return { problem: 'no quantity stands for the luminance at that moment' };
+  if (concept === 'sdrWhite' || signal === 'SDR') return settled('white', 'sdrWhite', [item]);
+  return settled('peak', 'peak', [item]);
+}
+
+function byConcept(
+  scene: Scene,
+  concept: string,
+  item: Item | undefined,
+  dimension: string | undefined,
+): Subject {
+  const hue = hueOf(scene);
+  switch (concept) {
+    case 'greyError':
+    case 'error':
+    case 'chartError':
+    case 'deItp':
+      return errorSubject(scene, concept, item);
+    case 'angle':
+      if (dimension === 'percent') return luminanceSubject(scene, 'luminance', item, dimension);
+      return settled('angle.de2000', concept, [item]);
+    case 'tint':
+      return settled('grey.tint', concept, [item]);
+    case 'gamma':
+      return settled(scene.axes.some((axis) => axis.at !== undefined) ? 'gamma' : 'gamma.average', concept, [
+        item,
+      ]);
+    case 'gammaSlope':
+      return settled('gamma.slope', concept, [item]);
+    case 'eotf':
+      return settled('eotf.error', concept, [item]);
+    case 'rolloff':
+      return settled('eotf.rolloff', concept, [item]);
+    case 'cct':
+      return dimension === 'de' || dimension === ''
+        ? errorSubject(scene, 'greyError', item)
+        : settled('white.cct', concept, [item]);
+    case 'duv':
+      return settled('white.duv', concept, [item]);
+    case 'whitePoint':
+      if (dimension === 'temperature') return settled('white.cct', 'cct', [item]);
+      if (dimension === 'luminance') return luminanceSubject(scene, 'luminance', item, dimension);
+      return settled('white.distance', concept, [item]);
+    case 'coverage':
+    case 'area': {
+      const gamut = gamutOf(scene);
+      if (!gamut) return { problem: 'the words do not say which reference gamut is meant' };
+      const diagram = firstWith(scene, 'diagram');
+      const key = keyOf(diagram, 'diagram') ?? 'xy';
+      const base = `${concept}.${gamut.gamut}`;
+      const quantity = quantityById(`${base}.${key}`);
+      return {
+        quantity: { ...quantity, others: diagram ? [] : [`${base}.${key === 'xy' ? 'uv' : 'xy'}`] },
+        concept,
+        items: [item, gamut.item, diagram].filter((entry) => entry !== undefined),
+      };
+    }
+    case 'peak':
+    case 'sustained':
+    case 'luminance':
+    case 'sdrWhite':
+      return luminanceSubject(scene, concept, item, dimension);
+    case 'hold':
+      return settled('peak.hold', concept, [item]);
+    case 'black':
+      return settled('black', concept, [item]);
+    case 'contrast':
+      if (isOffAxis(scene))
+        return settled(
+          scene.conditions.plane === 'vertical' ? 'angle.vertical.contrast' : 'angle.contrast',
+          concept,
+          [item],
+        );
+      if (hasKey(scene, 'concept', 'contrastChequer'))
+        return settled('contrast.chequer', 'contrastChequer', [
+          item,
+          firstWith(scene, 'concept', 'contrastChequer'),
+        ]);
+      if (scene.conditions.dimming !== undefined && !['off', 'none'].includes(scene.conditions.dimming))
+        return settled('contrast.sequential', 'contrastSequential', [item]);
+      return settled('contrast.native', concept, [item]);
+    case 'contrastChequer':
+      return settled('contrast.chequer', concept, [item]);
+    case 'contrastSequential':
+      return settled('contrast.sequential', concept, [item]);
+    case 'uniformity':
+      return settled(
+        `uniformity.${scene.conditions.level ?? (/grey/.test(item?.text ?? '') ? 'grey50' : 'white')}`,
+        concept,
+        [item],
+      );
+    case 'colourUniformity':
+      return settled(`uniformity.${scene.conditions.level ?? 'white'}.colour`, concept, [item]);
+    case 'lag':
+      return settled('lag', concept, [item]);
+    case 'response':
+      return settled('response', concept, [item]);
+    case 'standby':
+      return settled('standby', concept, [item]);
+    case 'power': {
+      const standby = firstWith(scene, 'concept', 'standby');
+      if (standby) return settled('standby', 'standby', [item, standby]);
+      const mode =
+        scene.conditions.mode ??
+        (scene.conditions.signal && scene.conditions.signal !== 'SDR' ? 'hdr' : 'sdr');
+      return settled(`power.${mode.toLowerCase().replaceAll(' ', '-')}`, concept, [item]);
+    }
+    case 'noise':
+      return settled('noise', concept, [item]);
+    case 'saturation':
+      if (!hue)
+        return scene.hue
+          ? settled(`sweep.${scene.hue}.saturation`, concept, [item])
+          : { problem: 'the words do not say which hue’s saturation is meant' };
+      return settled(`sweep.${hue.hue}.saturation`, concept, [item, hue.item]);
+    case 'hueError':
+      if (!hue) return { problem: 'the words do not say which hue is meant' };
+      return settled(`sweep.${hue.hue}.hue`, concept, [item, hue.item]);
+    case 'redBalance':
+    case 'greenBalance':
+    case 'blueBalance':
+      return settled(`grey.balance.${concept.replace('Balance', '')}`, concept, [item]);
+    case 'price':
+      return settled('fact:price', concept, [item]);
+    default:
+      return { problem: `no quantity stands for “${item?.text ?? concept}”` };
+  }
+}
+
+/**
+ * The quantity that a number of this dimension (or a word without a number) speaks of: the clause's own words,
+ * else what the sentence, the paragraph or the heading speaks of.
+ */
+export function subjectOf(scene: Scene, dimension: string | undefined, near?: Item): Subject {
+  for (const item of conceptsFor(scene, dimension, near)) {
+    const concept = keyOf(item, 'concept')!;
+    if (concept === 'totalWord' || concept === 'price' || concept === 'score' || concept === 'award')
+      continue;
+    if (concept === 'whitePoint' && dimension === undefined && isOffAxis(scene))
+      return settled('angle.de2000', 'angle', [item]);
+    return byConcept(scene, concept, item, dimension);
+  }
+  const gamut = gamutOf(scene);
+  if (gamut?.item && (dimension === 'percent' || dimension === undefined))
+    return byConcept(scene, 'coverage', undefined, dimension);
+  const own = scene.items.find((item) => {
+    const key = keyOf(item, 'concept');
+    return (
+      key !== undefined && key !== 'totalWord' && key !== 'whitePoint' && key !== 'standby' && key !== 'black'
+    );
+  });
+  // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.
+  const carried = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
+  if (carried && fits(carried, dimension)) return byConcept(scene, carried, undefined, dimension);
+  if (
+    dimension === '' &&
+    near !== undefined &&
+    scene.conditions.origin.window === 'named' &&
+    !own &&
+    near.number !== undefined &&
+    near.number.x > 20
+  )
+    return luminanceSubject(scene, 'luminance', undefined, 'luminance');
+  // Plain words: an error is the greyscale's (`judging.md`, "Conditions").
+  if (
+    dimension === '' &&
+    !own &&
+    near?.number &&
+    near.number.x < 30 &&
+    ['average', 'max', 'min'].includes(statOf(scene) ?? '')
+  )
+    return errorSubject(scene, 'greyError', undefined);
+  if (dimension === 'luminance' && !own) return luminanceSubject(scene, 'luminance', undefined, dimension);
+  if (dimension === 'ratio' && !own) return byConcept(scene, 'contrast', undefined, dimension);
+  if (dimension === 'de') return errorSubject(scene, 'error', undefined);
+  if (dimension === 'temperature' && !own) return settled('white.cct', 'cct', []);
+  if (dimension === 'noise' && !own) return settled('noise', 'noise', []);
+  if (dimension === 'duv' && !own) return { problem: 'the words do not say which difference is meant' };
+  return { problem: 'the words do not say which quantity is meant' };
+}
+
+const windowed = new Set(['peak', 'peak.sustained', 'peak.hold', 'white']);
+
+/** Conditions that matter for this quantity; an angle says nothing about input lag. */
+export function conditionsFor(scene: Scene, quantity: Quantity | undefined): StatedConditions {
+  const result: StatedConditions & Record<string, unknown> = { ...scene.conditions, origin: {} };
+  const origin: Record<string, 'named' | 'carried' | 'article'> = { ...scene.conditions.origin };
+  const drop = (key: string) => {
+    delete result[key];
+    delete origin[key];
+  };
+  const id = quantity?.id ?? '';
+  if (!windowed.has(id)) drop('window');
+  if (quantity && !id.startsWith('angle.')) {
+    drop('angle');
+    drop('side');
+    drop('plane');
+  }
+  if (quantity && !id.startsWith('angle.') && !id.startsWith('uniformity.')) drop('level');
+  if (quantity) drop('room');
+  if (id.startsWith('contrast.native') && result.dimming === undefined) drop('dimming');
+  result.origin = origin;
+  return result;
+}
+
+export function operandOf(
+  scene: Scene,
+  quantity: Quantity,
+  selector: Selector,
+  conditions = conditionsFor(scene, quantity),
+): Operand {
+  if (quantity.id.startsWith('fact:')) return { type: 'fact', key: quantity.id.slice(5), conditions };
+  const id = levelled(quantity.id, conditions);
+  return {
+    type: 'quantity',
+    id,
+    ...(quantity.others && quantity.others.length > 0 && { others: quantity.others }),
+    selector,
+    conditions,
+  };
+}
+
+/** `angle.luminance` on another level than white has the level in its id. */
+function levelled(id: string, conditions: StatedConditions): string {
+  if (id.startsWith('angle.') && conditions.level && conditions.level !== 'white')
+    return id.replace('angle.', `angle.${conditions.level}.`);
+  return id;
+}
+
+/** Which value(s) of the series the clause speaks of. */
+export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'under' | 'over'): Selector {
+  if (quantity.axis === null) return { stat: 'scalar' };
+  const kind = quantity.axis === 'angle' ? 'angle' : 'stimulus';
+  const axis =
+    quantity.axis === 'patch' || quantity.axis === 'window'
+      ? undefined
+      : scene.axes.find(
+          (entry) => entry.kind === kind && !entry.items.some((item) => item.number?.role === 'value'),
+        );
+  const range: Partial<Selector> = {};
+  if (axis && axis.at === undefined) {
+    if (axis.from !== undefined) {
+      range.from = axis.from;
+      if (!axis.fromIncluded) range.fromIncluded = false;
+    }
+    if (axis.to !== undefined) {
+      range.to = axis.to;
+      if (!axis.toIncluded) range.toIncluded = false;
+    }
+  }
+  if (quantity.axis === 'window') {
+    const window = scene.conditions.window;
+    return window !== undefined ? { stat: 'at', at: window } : { stat: 'max' };
+  }
+  if (axis?.at !== undefined) return { stat: 'at', at: axis.at };
+  if (quantity.axis === 'angle' && scene.conditions.angle !== undefined)
+    return { stat: 'at', at: scene.conditions.angle };
+  const stat = statOf(scene);
+  if (stat === 'average' || stat === 'max' || stat === 'min') return { stat, ...range };
+  if (stat === 'all' || stat === 'none' || stat === 'never')
+    return { stat: use === 'over' ? 'min' : 'max', ...range };
+  if (stat === 'any') return { stat: use === 'over' ? 'max' : 'min', ...range };
+  if (use === 'value') return { stat: 'average', ...range };
+  return { stat: use === 'under' ? 'max' : 'min', ...range };
+}
+
+/** The statistic that the clause names, "any, no, never, all" after an average included. */
+export function statOf(scene: Scene): string | undefined {
+  const binding = scene.items.find(
+    (item) =>
+      ['none', 'never', 'all', 'any'].includes(keyOf(item, 'stat') ?? '') && !scene.conditionItems.has(item),
+  );
+  const named = scene.items.find(
+    (item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '') && !keyOf(item, 'trailing'),
+  );
+  if (named) return keyOf(named, 'stat');
+  return keyOf(binding, 'stat');
+}

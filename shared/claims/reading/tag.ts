@@ -1,0 +1,322 @@
+import type { Item, Meaning, NumberPhrase } from './items.ts';
+import { isWord, keyOf } from './items.ts';
+import { numberWords } from './lexicon/grammar.ts';
+import type { Lexicon } from './lexiconTrie.ts';
+import { readNumberPhrase } from './numberPhrases.ts';
+import type { Token } from './tokens.ts';
+
+const proper = new Set(['unit', 'maker', 'mode']);
+
+/** Meanings that hold for a phrase as it is written here: names need their capital, units of measure a number. */
+function usable(
+  meanings: readonly Meaning[],
+  tokens: readonly Token[],
+  at: number,
+  length: number,
+  spoken: boolean,
+): readonly Meaning[] {
+  const capital = spoken || tokens[at]!.capital || tokens[at]!.kind === 'number';
+  const fits = (meaning: Meaning): boolean => {
+    if (meaning.kind === 'measure' || meaning.kind === 'currency') return false;
+    if (
+      proper.has(meaning.kind) &&
+      !capital &&
+      !(meaning.kind === 'mode' && /^(?:mode|preset)$/.test(tokens[at + length]?.text ?? ''))
+    )
+      return false;
+    if (tokens[at]!.kind === 'number') {
+      if (length === 1) return false;
+      if (meaning.kind === 'level') return false;
+      if (meaning.kind === 'resolution') return tokens[at + 1]!.glued || length > 2;
+    }
+    return true;
+  };
+  return meanings.every(fits) ? meanings : meanings.filter(fits);
+}
+
+/** Words before a number that change nothing: "a mere 742", "just 742", "a deep 0.04". */
+const emphasis = new Set([
+  'just',
+  'only',
+  'mere',
+  'a',
+  'an',
+  'the',
+  'full',
+  'whole',
+  'deep',
+  'mere',
+  'measly',
+  'healthy',
+  'whopping',
+  'respectable',
+  'low',
+  'high',
+  'good',
+  'decent',
+  'solid',
+  'impressive',
+  'modest',
+  'mark',
+  'of',
+  'even',
+  'very',
+  'measured',
+  'fine',
+  'staggering',
+  'paltry',
+  'remarkable',
+  'reasonable',
+  'wide',
+  'excellent',
+  'tiny',
+  'huge',
+  'heady',
+  'still',
+]);
+
+function attachNeighbours(items: Item[]): void {
+  for (const item of items) {
+    const number = item.number;
+    if (!number) continue;
+    let at = item.index - 1;
+    while (at >= 0 && items[at]!.type === 'word' && emphasis.has(items[at]!.text)) at -= 1;
+    let before = items[at];
+    const hedge = keyOf(before, 'hedge');
+    if (hedge && !(keyOf(before, 'comparator') && hedge !== 'almost')) {
+      number.hedge = hedge;
+      number.hedgeText = before!.text;
+      at -= 1;
+      while (at >= 0 && items[at]!.type === 'word' && emphasis.has(items[at]!.text)) at -= 1;
+      before = items[at];
+    }
+    const comparator = keyOf(before, 'comparator');
+    if (comparator) number.comparator = comparator;
+    let after = items[item.index + 1];
+    // "60% of its luminance at most"
+    if (isWord(after, 'of', 'for'))
+      for (let ahead = item.index + 2; ahead < Math.min(items.length, item.index + 6); ahead += 1) {
+        if (items[ahead]!.type === 'mark' || items[ahead]!.number) break;
+        if (
+          keyOf(items[ahead], 'trailing') &&
+          /^(?:at (?:most|least|best|worst)|or (?:more|less|better))/.test(items[ahead]!.text)
+        )
+          after = items[ahead];
+      }
+    const trailing = keyOf(after, 'trailing');
+    if (
+      trailing &&
+      !(after!.text === '+' && !after!.glued) &&
+      after!.text !== 'upwards' &&
+      !number.comparator
+    )
+      number.comparator = trailing;
+    if (
+      isWord(after, 'or so', 'or thereabouts', 'give or take', 'more or less') ||
+      keyOf(after, 'hedge') === 'about'
+    )
+      number.hedge ??= 'about';
+  }
+}
+
+const namePrefixes = new Set([
+  'fig',
+  'figure',
+  'figures',
+  'table',
+  'chapter',
+  'page',
+  'section',
+  'version',
+  'firmware',
+  'part',
+  'no',
+  'number',
+  'issue',
+  'channel',
+  'episode',
+  'season',
+  'volume',
+  'note',
+  'appendix',
+  'item',
+  'question',
+  'bluetooth',
+  'wi-fi',
+  'fi',
+  'usb',
+  'android',
+  'series',
+  'generation',
+  'dolby',
+  'class',
+  'type',
+  'iso',
+  'ciede',
+  'cie',
+  'st',
+  'itu',
+  'delta',
+  'port',
+  'input',
+  'socket',
+  'paragraph',
+  'plate',
+  'chart',
+  'plot',
+  'graph',
+  'row',
+  'line',
+  'column',
+  'build',
+  'revision',
+]);
+const yearPrefixes = new Set([
+  'in',
+  'since',
+  'during',
+  'of',
+  'by',
+  'from',
+  'late',
+  'early',
+  'mid',
+  'until',
+  'spring',
+  'summer',
+  'autumn',
+  'winter',
+  'year',
+  'through',
+  'before',
+  'after',
+  'for',
+  'the',
+  'a',
+  'its',
+  'last',
+]);
+
+/** Numbers that are no measurements by where they stand: dates, years, times, figure numbers, names. */
+function settleObviousRoles(items: Item[]): void {
+  for (const item of items) {
+    const number = item.number;
+    if (!number || number.role) continue;
+    const before = items[item.index - 1];
+    const after = items[item.index + 1];
+    const bare = number.dimension === '' && number.outOf === undefined;
+    if (
+      bare &&
+      (keyOf(before, 'month') ||
+        (keyOf(after, 'month') && after!.capital) ||
+        (isWord(after, 'of') && items[item.index + 2]?.capital && keyOf(items[item.index + 2], 'month')))
+    )
+      number.role = 'date';
+    else if (bare && isWord(after, 'am', 'pm', 'a.m', 'p.m', "o'clock", 'a.m.', 'p.m.')) number.role = 'time';
+    else if (
+      bare &&
+      !number.spelled &&
+      Number.isInteger(number.x) &&
+      number.x >= 1990 &&
+      number.x <= 2060 &&
+      number.place === 1 &&
+      !item.text.includes(',') &&
+      (item.index === 0 ||
+        (before !== undefined && yearPrefixes.has(before.text)) ||
+        before?.number?.role === 'date' ||
+        isWord(before, ',', '('))
+    )
+      number.role = 'year';
+    else if (
+      bare &&
+      before &&
+      (namePrefixes.has(before.text) ||
+        (isWord(before, '.') && namePrefixes.has(items[item.index - 2]?.text ?? '')))
+    )
+      number.role = 'name';
+    else if (
+      bare &&
+      !number.spelled &&
+      before?.type === 'word' &&
+      before.capital &&
+      before.index > 0 &&
+      before.meanings.length === 0 &&
+      Number.isInteger(number.x) &&
+      !isWord(before, 'i')
+    )
+      number.role = 'name';
+    else if (number.dimension === 'hours' || number.dimension === 'calendar' || number.dimension === 'other')
+      number.role = number.dimension === 'other' ? 'value' : 'ignored';
+    else if (number.dimension === 'illuminance') number.role = 'lux';
+    else if (number.dimension === 'duration') number.role = 'seconds';
+    else if (number.dimension === 'inch') number.role = 'size';
+    else if (number.dimension === 'money') number.role = 'money';
+  }
+}
+
+/** Turns tokens into items: longest known phrase first, numbers with their units and hedges. */
+export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: boolean): Item[] {
+  const items: Item[] = [];
+  const push = (
+    type: Item['type'],
+    from: number,
+    to: number,
+    meanings: readonly Meaning[],
+    number?: NumberPhrase,
+  ) => {
+    const first = tokens[from]!;
+    const last = tokens[to - 1]!;
+    let text = first.text;
+    for (let at = from + 1; at < to; at += 1) text += ` ${tokens[at]!.text}`;
+    items.push({
+      type,
+      text,
+      meanings,
+      start: first.start,
+      end: last.end,
+      capital: first.capital,
+      glued: first.glued,
+      index: items.length,
+      ...(number && { number }),
+    });
+  };
+  for (let at = 0; at < tokens.length; ) {
+    const token = tokens[at]!;
+    const candidates = lexicon.match(tokens, at);
+    let taken = false;
+    for (const candidate of candidates ?? []) {
+      const meanings = usable(candidate.meanings, tokens, at, candidate.length, spoken);
+      if (meanings.length === 0) continue;
+      // "one of the 11 levels" must not hide a number, nor "some 742 nits".
+      push(
+        token.kind === 'mark' && candidate.length === 1 ? 'mark' : 'phrase',
+        at,
+        at + candidate.length,
+        meanings,
+      );
+      at += candidate.length;
+      taken = true;
+      break;
+    }
+    if (taken) continue;
+    if (
+      token.kind === 'number' ||
+      (token.kind === 'mark' && '£€$'.includes(token.text)) ||
+      Object.hasOwn(numberWords, token.text) ||
+      ((token.text === 'hundred' || token.text === 'thousand') && tokens[at - 1]?.text === 'a')
+    ) {
+      const read = readNumberPhrase(tokens, at, lexicon);
+      if (read) {
+        if (read.ordinal) push('phrase', at, read.next, [{ kind: 'ordinal', key: String(read.number.x) }]);
+        else push('number', at, read.next, [], read.number);
+        at = read.next;
+        continue;
+      }
+    }
+    push(token.kind === 'mark' ? 'mark' : 'word', at, at + 1, []);
+    at += 1;
+  }
+  settleObviousRoles(items);
+  attachNeighbours(items);
+  return items;
+}

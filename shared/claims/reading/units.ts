@@ -1,0 +1,239 @@
+import type { ReadingContext } from '../../contract/articleText.ts';
+import type { Carry } from './carry.ts';
+import type { Item } from './items.ts';
+import { isWord, keyOf } from './items.ts';
+import type { Scene, UnitMention } from './scene.ts';
+
+const comparedAfter = new Set([
+  'than',
+  'as',
+  'unlike',
+  'like',
+  'against',
+  'versus',
+  'vs',
+  'behind',
+  'over',
+  'alongside',
+  'beside',
+  'beats',
+  'beat',
+  'matches',
+  'match',
+  'equals',
+  'trails',
+  'outshines',
+  'with',
+  'to',
+  'of',
+  'twice',
+  'half',
+  'from',
+  'above',
+  'below',
+]);
+const barring = new Set(['bar', 'except', 'excluding', 'barring', 'save', 'besides']);
+
+/** Skips "the", "a", "its" and "new" leftwards from `at`. */
+function before(items: readonly Item[], at: number): number {
+  let left = at - 1;
+  while (
+    left >= 0 &&
+    isWord(
+      items[left],
+      'the',
+      'a',
+      'new',
+      'larger',
+      'smaller',
+      'its',
+      'current',
+      'old',
+      'older',
+      'similar',
+      'rival',
+      'pricier',
+      'cheaper',
+      'dearer',
+      'outgoing',
+      'our',
+    )
+  )
+    left -= 1;
+  return left;
+}
+
+function narrowed(id: string, context: ReadingContext): string {
+  if (!id.includes('|')) return id;
+  const ids = id.split('|');
+  return ids.includes(context.own) ? context.own : id;
+}
+
+/** Units that a clause names, each with its part in the statement. */
+export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
+  const mentions: UnitMention[] = [];
+  let verbSeen = false;
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
+    if (
+      keyOf(item, 'verb') ||
+      keyOf(item, 'comparative') ||
+      isWord(item, 'is', 'are', 'was', 'were', 'has', 'beats', 'matches', 'trails')
+    )
+      verbSeen = true;
+    const unit = keyOf(item, 'unit');
+    const maker = keyOf(item, 'maker');
+    const rival = keyOf(item, 'pronoun') === 'rival';
+    if (!unit && !maker && !rival) continue;
+    const next = items[at + 1];
+    if (
+      maker &&
+      !unit &&
+      (keyOf(next, 'saying') ||
+        keyOf(items[at - 1], 'saying') ||
+        (isWord(next, "'s") &&
+          isWord(
+            items[at + 2],
+            'claim',
+            'claims',
+            'claimed',
+            'promise',
+            'promised',
+            'quoted',
+            'figure',
+            'own',
+            'data',
+          )))
+    ) {
+      mentions.push({ item, id: narrowed(maker, context), role: 'maker' });
+      continue;
+    }
+    const left = items[before(items, at)];
+    const possessive = isWord(next, "'s") || next?.text === "'";
+    const twoBefore = items[before(items, at) - 1];
+    let role: UnitMention['role'];
+    if (
+      left &&
+      (barring.has(left.text) ||
+        (isWord(left, 'from') && isWord(twoBefore, 'apart', 'aside')) ||
+        (isWord(left, 'than') && isWord(twoBefore, 'other')) ||
+        (isWord(left, 'but') && at > 1 && verbSeen) ||
+        (isWord(left, 'for') && isWord(twoBefore, 'except', 'save', 'but')))
+    )
+      role = 'barred';
+    else if (
+      left &&
+      (comparedAfter.has(left.text) ||
+        keyOf(left, 'multiple') ||
+        keyOf(left, 'comparator') ||
+        keyOf(left, 'verb') === 'exceed')
+    )
+      role = possessive && (keyOf(left, 'multiple') || isWord(left, 'of')) ? 'possessive' : 'compared';
+    else if (
+      left &&
+      isWord(left, 'and', 'or') &&
+      mentions.length > 0 &&
+      mentions[mentions.length - 1]!.role !== 'subject' &&
+      before(items, at) > 0 &&
+      mentions[mentions.length - 1]!.item.index >= left.index - 2
+    )
+      role = mentions[mentions.length - 1]!.role;
+    else if (!verbSeen && !mentions.some((mention) => mention.role === 'subject')) role = 'subject';
+    else if (left && isWord(left, 'in', 'on', 'does', 'do', 'did')) role = 'compared';
+    else role = verbSeen ? (possessive ? 'possessive' : 'compared') : 'compared';
+    mentions.push({ item, id: rival && !unit && !maker ? 'rival' : narrowed(unit ?? maker!, context), role });
+  }
+  return mentions;
+}
+
+/** The unit that "its rival" means: the one last compared with, or the only other one. */
+export function rivalOf(carry: Carry, context: ReadingContext): string | undefined {
+  if (carry.rival) return carry.rival;
+  const others = context.units.filter((unit) => unit.id !== context.own);
+  return others.length === 1 ? others[0]!.id : undefined;
+}
+
+export function resolveMention(
+  mention: UnitMention,
+  carry: Carry,
+  context: ReadingContext,
+): string | undefined {
+  if (mention.id === 'rival') return rivalOf(carry, context);
+  return mention.id.includes('|') ? undefined : mention.id;
+}
+
+/** Splits "id@65" into the unit and another size of it. */
+export function splitVariant(id: string | undefined): { unit?: string; inches?: number } {
+  if (id === undefined) return {};
+  const at = id.indexOf('@');
+  return at < 0 ? { unit: id } : { unit: id.slice(0, at), inches: Number(id.slice(at + 1)) };
+}
+
+/** Diagonals named in the clause: "the 65-inch version". */
+function sizeNamed(items: readonly Item[]): { inches: number; item: Item } | undefined {
+  for (const item of items)
+    if (item.number?.role === 'size' && item.number.x >= 20) return { inches: item.number.x, item };
+  return undefined;
+}
+
+/** Decides whom the clause speaks of: a name, another size, a pronoun, or by ellipsis the unit before. */
+export function settleUnit(scene: Scene): void {
+  const { context, carry, previous } = scene;
+  const subject = scene.units.find((mention) => mention.role === 'subject');
+  const earlier = previous ? previous.unit : carry.unit;
+  const size = sizeNamed(scene.items);
+  const pronoun = scene.items.find((item) => keyOf(item, 'pronoun') && keyOf(item, 'pronoun') !== 'rival');
+  const pronounKey = keyOf(pronoun, 'pronoun');
+  if (subject) {
+    const id = resolveMention(subject, carry, context);
+    scene.unitNamed = true;
+    scene.conditionItems.add(subject.item);
+    if (id === undefined) scene.unitProblem = `“${subject.item.text}” could be more than one set`;
+    else if (id !== context.own) scene.unit = id;
+    else scene.unit = undefined;
+  } else if (pronounKey === 'own') {
+    scene.unitNamed = true;
+    scene.unit = undefined;
+  } else if (pronounKey === 'it') {
+    scene.unitNamed = true;
+    scene.unit = earlier;
+  } else if (earlier !== undefined) {
+    if (previous && !previous.unitNamed && previous.unitProblem === undefined) scene.unit = earlier;
+    else if (previous) scene.unit = startsWithVerb(scene.items) ? earlier : earlier;
+    else
+      scene.unitProblem = 'the sentence before is about another set and this one does not say which it means';
+    if (previous && !startsWithVerb(scene.items) && !isElliptic(scene.items))
+      scene.unitProblem = 'the words before are about another set and these do not say which they mean';
+  }
+  if (size) {
+    const unitId = splitVariant(scene.unit).unit ?? context.own;
+    const named = context.units.find((unit) => unit.id === unitId);
+    scene.conditionItems.add(size.item);
+    if (named && named.diagonalInches !== size.inches) {
+      const sibling = context.units.find(
+        (unit) =>
+          unit.id !== unitId &&
+          unit.maker === named.maker &&
+          unit.diagonalInches === size.inches &&
+          unit.model.split(' ')[0] === named.model.split(' ')[0],
+      );
+      scene.unit = sibling ? sibling.id : `${unitId}@${size.inches}`;
+      scene.unitNamed = true;
+      scene.unitProblem = undefined;
+    }
+  }
+}
+
+function startsWithVerb(items: readonly Item[]): boolean {
+  const first = items.find((item) => !isWord(item, 'and', 'but', 'also', 'yet', 'then', 'even', 'still'));
+  return (
+    first !== undefined &&
+    (keyOf(first, 'verb') !== undefined ||
+      isWord(first, 'is', 'has', 'draws', 'weighs', 'offers', 'supports', 'costs', 'keeps', 'scores'))
+  );
+}
+
+/** Only a number with its conditions: "… and 160 nits full screen". */
+function isElliptic(items: readonly Item[]): boolean {
+  return !items.some((item) => keyOf(item, 'concept') || keyOf(item, 'topic') || keyOf(item, 'hue'));
+}
