@@ -19,7 +19,7 @@ export function articleOfRow({ context, text }: Row): { meta: Article; markdown:
     date: '2026-11-06',
     locale: context.locale ?? 'en-GB',
     conditions: {
-      SDR: { mode, stage: 'as-delivered' },
+      SDR: { mode, stage: 'as-delivered', dimming: context.unit === 'nocthale-umbra-55' ? 'none' : 'off' },
       HDR10: { mode: `HDR ${mode}`, stage: 'as-delivered' },
     },
     score: 8,
@@ -28,5 +28,6 @@ export function articleOfRow({ context, text }: Row): { meta: Article; markdown:
     ...context.article,
   };
   const heading = context.heading ? `## ${context.heading}\n\n` : '';
+  if (context.markdown) return { meta, markdown: context.markdown.replace('{{}}', () => text) };
   return { meta, markdown: `${heading}${context.before ? `${context.before} ` : ''}${text}\n` };
 }

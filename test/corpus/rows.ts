@@ -25,6 +25,8 @@ export const rowSchema = z.strictObject({
     /** Sentence(s) before it in the same paragraph */
     before: z.string().optional(),
     locale: z.string().optional(),
+    /** The whole small article with `{{}}` where the text stands; for tables, lists, headings, captions */
+    markdown: z.string().includes('{{}}').optional(),
     article: articleSchema.partial().optional(),
   }),
   text: z.string().min(1),
