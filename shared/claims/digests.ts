@@ -2,6 +2,7 @@ import type { Check } from '../contract/check.ts';
 import type { AcceptedProof } from '../contract/claim.ts';
 import type { House } from '../contract/house.ts';
 import { canonicalJson } from './canonical.ts';
+import { normaliseQuote } from './normaliseQuote.ts';
 import { sha256 } from './sha256.ts';
 
 /** What a proof rested on, as SHA-256 (hex); any difference makes it stale. */
@@ -9,7 +10,7 @@ export type ProofDigests = AcceptedProof['digests'];
 
 /** Digest of a sentence as printed. Runs of white space count as one space: a line break carries no meaning. */
 export function sentenceDigest(text: string): string {
-  return sha256(text.replace(/\s+/gu, ' ').trim());
+  return sha256(normaliseQuote(text));
 }
 
 /**

@@ -52,6 +52,8 @@ export type ClaimOrigin = 'proposed' | 'accepted' | 'manual';
 /** A claim under judgement: a proposal, or an accepted or hand-made one with its stored proof. */
 export interface Claim extends Proposal {
   id: string;
+  /** The whole sentence that it stands in, as printed; a proof is bound to it. */
+  sentenceText?: string;
   origin: ClaimOrigin;
   accepted?: AcceptedProof;
   /** What became of the anchor after outside edits. */

@@ -3,6 +3,7 @@ import { bt1886Eotf } from '../../colour/transfer/bt1886.ts';
 import { srgbEotf } from '../../colour/transfer/srgb.ts';
 import { isWhiteName, whiteXy } from '../../colour/whites.ts';
 import type { RunEvidence } from '../../contract/evidence.ts';
+import type { Axis, MeasuredSeries, RunMeasurements } from '../../contract/measurement.ts';
 import type { OperandValue } from './operand.ts';
 import type { Sight } from './sight.ts';
 
@@ -14,19 +15,46 @@ export function targetCct(run: RunEvidence): number | null {
   return 'cct' in found ? found.cct : null;
 }
 
+/** What a signed quantity would be of a perfect set; null where none is defined. */
+export function targetOf(
+  { id, values }: Pick<MeasuredSeries, 'id' | 'values'>,
+  run: RunEvidence,
+  measurements: RunMeasurements,
+): number | null {
+  if (id === 'white.cct') return targetCct(run);
+  if (id === 'gamma.average' || id === 'gamma.slope') {
+    const series = measurements.get('gamma');
+    const levels = series?.state === 'measured' ? levelsOf(series.values.filter(isMiddle)) : [];
+    const gamma = gammaOfTarget(run, levels);
+    return typeof gamma === 'number' ? gamma : null;
+  }
+  if (id === 'gamma') {
+    const gamma = gammaOfTarget(run, levelsOf(values.filter(({ counts }) => counts)));
+    return typeof gamma === 'number' ? gamma : null;
+  }
+  return /^(eotf\.error|sweep\..*\.(saturation|hue|luminance))$/.test(id) ? 0 : null;
+}
+
+/** {@link gammaOfTarget} over the levels that a gamma was found from. */
+export function targetGamma(value: OperandValue, sight: Sight): number | string {
+  const run = value.run!;
+  if (value.id === 'gamma') return gammaOfTarget(run, levelsOf(value.levels));
+  const series = sight.measurement(value.unit, run, 'gamma');
+  return gammaOfTarget(run, series?.state === 'measured' ? levelsOf(series.values.filter(isMiddle)) : []);
+}
+
 /**
  * The gamma that a perfect set would show under the run's target EOTF, by the same definition and over the same
  * levels: the exponent itself for a power law; for BT.1886 and sRGB the average of ln(Yt/Yw)/ln V, since neither is
- * a power law (`quantities.md`, "Greyscale").
+ * a power law (`docs/measuring.md`, "Greyscale").
+ * @param levels V between 0 and 1
  * @returns a reason where the target has no gamma or a level is missing
  */
-export function targetGamma(value: OperandValue, sight: Sight): number | string {
-  const run = value.run!;
+export function gammaOfTarget(run: RunEvidence, levels: readonly number[]): number | string {
   const { eotf } = run.conditions.target;
   const power = /^gamma (\d+(?:\.\d+)?)$/.exec(eotf)?.[1];
   if (power !== undefined) return Number(power);
   if (eotf !== 'BT.1886' && eotf !== 'sRGB') return `a ${eotf} target has no gamma`;
-  const levels = levelsOf(value, sight);
   if (levels.length === 0) return 'no level from 10 to 90 % was measured';
   const white = luminanceAt(run, 100);
   if (white === null) return 'no 100 % level';
@@ -37,14 +65,14 @@ export function targetGamma(value: OperandValue, sight: Sight): number | string 
   return gammas.reduce((sum, gamma) => sum + gamma, 0) / gammas.length;
 }
 
-function levelsOf(value: OperandValue, sight: Sight): number[] {
-  if (value.id === 'gamma')
-    return value.levels.flatMap(({ axis }) => (typeof axis === 'number' ? [axis / 100] : []));
-  const series = sight.measurement(value.unit, value.run!, 'gamma');
-  if (series?.state !== 'measured') return [];
-  return series.values.flatMap(({ axis, counts }) =>
-    counts && typeof axis === 'number' && axis >= 10 && axis <= 90 ? [axis / 100] : [],
-  );
+type Placed = { axis?: Axis | undefined; counts: boolean };
+
+function isMiddle({ axis, counts }: Placed): boolean {
+  return counts && typeof axis === 'number' && axis >= 10 && axis <= 90;
+}
+
+function levelsOf(values: readonly Placed[]): number[] {
+  return values.flatMap(({ axis }) => (typeof axis === 'number' ? [axis / 100] : []));
 }
 
 /** Mean luminance of the greys at one stimulus, cd/m². */
