@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'react';
 import type { UnitEvidence } from '../../shared/contract/evidence.ts';
+import { registerCommands } from '../commands/registry.ts';
 import { go, hashOf, useRoute } from '../shell/route.ts';
 import { InNav, InStatusLine } from '../shell/Slots.tsx';
 import { useEvidence } from '../stores/evidence.ts';
 import { unitName, useLibrary } from '../stores/library.ts';
 import { BenchContents } from './BenchContents.tsx';
+import { benchCommands } from './benchCommands.ts';
 import { FactNotes } from './FactNotes.tsx';
 import { NewRunForm } from './NewRunForm.tsx';
 import { NewUnitForm } from './NewUnitForm.tsx';
@@ -64,6 +66,7 @@ function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | nul
   const units = useLibrary((state) => state.units);
   const [newRun, setNewRun] = useState(false);
   const runs = entryOrder(unit.runs);
+  useEffect(() => registerCommands(benchCommands(() => setNewRun(true))), []);
   return (
     <div className="bench-page">
       <InNav>
@@ -104,7 +107,8 @@ function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | nul
             <p className="bench-do">
               <button type="button" className="act" onClick={() => setNewRun(true)}>
                 Begin another run
-              </button>
+              </button>{' '}
+              <kbd>Alt+R</kbd>
             </p>
           )}
         </div>

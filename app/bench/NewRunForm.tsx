@@ -1,4 +1,4 @@
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { UnitEvidence } from '../../shared/contract/evidence.ts';
 import { type Run, runSchema } from '../../shared/contract/run.ts';
 import { door } from '../door/door.ts';
@@ -15,6 +15,7 @@ export function NewRunForm({ unit, onDone }: { unit: UnitEvidence; onDone: () =>
   )[0]?.conditions;
   const [signal, setSignal] = useState(last?.signal ?? 'SDR');
   const [trouble, setTrouble] = useState<string | null>(null);
+  const form = useRef<HTMLFormElement>(null);
   const hdr = signal !== 'SDR';
 
   const submit = async (event: FormEvent<HTMLFormElement>) => {
@@ -62,8 +63,13 @@ export function NewRunForm({ unit, onDone }: { unit: UnitEvidence; onDone: () =>
     go('bench', [unit.id, id]);
   };
 
+  useEffect(() => {
+    form.current?.scrollIntoView({ block: 'center' });
+    form.current?.querySelector<HTMLElement>('[name=mode]')?.focus();
+  }, []);
+
   return (
-    <form className="bench-form" aria-label="Begin a run" onSubmit={submit}>
+    <form ref={form} className="bench-form" aria-label="Begin a run" onSubmit={submit}>
       <h2>Begin a run</h2>
       <label>
         <span>Picture mode</span>

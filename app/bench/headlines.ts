@@ -51,7 +51,8 @@ export function headlineLabel(headline: Headline): string {
 /** "grey error, worst": for lines where many stand together. */
 export function headlineShort(headline: Headline): string {
   const entry = catalogueEntry(headline.id);
-  const name = entry?.short ?? headline.id;
+  const diagram = headline.id.endsWith('.uv') ? ', u′v′' : headline.id.endsWith('.xy') ? ', xy' : '';
+  const name = (entry?.short ?? headline.id) + diagram;
   if (headline.stat === 'average') return `${name}, average`;
   return headline.stat === 'max' && entry?.direction === 'lower' ? `${name}, worst` : name;
 }

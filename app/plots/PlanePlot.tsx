@@ -27,20 +27,22 @@ export function PlanePlot({
   const shift = (box.right - box.left - scale * (right - left)) / 2;
   const x = (value: number) => box.left + shift + (value - left) * scale;
   const y = (value: number) => box.bottom - (value - low) * scale;
-  const across = roundTicks(left, right, 3).filter((tick) => x(tick) >= box.left && x(tick) <= box.right);
-  const up = roundTicks(low, high, 3).filter((tick) => y(tick) >= box.top && y(tick) <= box.bottom);
+  const allAcross = roundTicks(left, right, 3);
+  const allUp = roundTicks(low, high, 3);
+  const across = allAcross.filter((tick) => x(tick) >= box.left && x(tick) <= box.right);
+  const up = allUp.filter((tick) => y(tick) >= box.top && y(tick) <= box.bottom);
   return (
     <>
       <g className="plot-ticks">
         <line className="plot-ground" x1={box.left} x2={box.right} y1={box.bottom} y2={box.bottom} />
         {across.map((tick) => (
           <text key={tick} x={x(tick)} y={box.bottom + 14} textAnchor="middle">
-            {numberText(tick, tickDecimals(across))}
+            {numberText(tick, tickDecimals(allAcross))}
           </text>
         ))}
         {up.map((tick) => (
           <text key={tick} x={box.left - 6} y={y(tick) + 3.5} textAnchor="end">
-            {numberText(tick, tickDecimals(up))}
+            {numberText(tick, tickDecimals(allUp))}
           </text>
         ))}
       </g>

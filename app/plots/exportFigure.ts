@@ -59,7 +59,7 @@ export function standaloneSvg(svg: SVGSVGElement, figure: Figure): string {
   };
   text(figure.title, -20, 15, 600, root.getPropertyValue('--serif').trim(), body.color);
   const quiet = getComputedStyle(svg.querySelector('.plot-ticks text, .plot-cell-text') ?? svg).fill;
-  text(figure.note, height + 16, 11, 400, root.getPropertyValue('--sans').trim(), quiet);
+  text(`${figure.note}; ${figure.runs}`, height + 16, 11, 400, root.getPropertyValue('--sans').trim(), quiet);
   return new XMLSerializer().serializeToString(copy);
 }
 

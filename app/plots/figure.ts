@@ -66,8 +66,10 @@ interface FigureBase {
   title: string;
   /** The question that the plot answers, for the list of plots and for screen readers */
   question: string;
-  /** Definition and run, in quiet type below */
+  /** Definition, in quiet type below */
   note: string;
+  /** The set and the run or runs, for a picture that leaves the page */
+  runs: string;
 }
 
 /** Values along a numeric axis. */

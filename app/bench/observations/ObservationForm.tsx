@@ -4,6 +4,7 @@ import type { UnitEvidence } from '../../../shared/contract/evidence.ts';
 import { observationSchema } from '../../../shared/contract/observation.ts';
 import { door, person } from '../../door/door.ts';
 import { useEvidence } from '../../stores/evidence.ts';
+import { flashingCaution, needsFlashing } from '../protocol/cautions.ts';
 import { readAgain, tellFaults } from '../saveUnit.ts';
 import { freeObservationId } from './observationText.ts';
 import { addPhoto, picturesIn, usePhoto } from './photos.ts';
@@ -17,6 +18,7 @@ export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: st
   const [severity, setSeverity] = useState<number | null>(null);
   const [photo, setPhoto] = useState<string | undefined>();
   const [over, setOver] = useState(false);
+  const [written, setWritten] = useState(topic);
   const form = useRef<HTMLFormElement>(null);
   const thumbnail = usePhoto(unit.id, photo);
   const modes = [...new Set(unit.runs.map((run) => run.conditions.mode))];
@@ -41,12 +43,11 @@ export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: st
       const typed = text(name)?.replace('−', '-');
       return typed === undefined ? undefined : Number(typed);
     };
-    const written = text('topic') ?? '';
     const parsed = observationSchema.safeParse(
       Object.fromEntries(
         Object.entries({
-          id: freeObservationId(written, new Set(unit.observations.map((each) => each.id))),
-          topic: written,
+          id: freeObservationId(written.trim(), new Set(unit.observations.map((each) => each.id))),
+          topic: written.trim(),
           severity: severity ?? -1,
           pattern: text('pattern'),
           mode: text('mode'),
@@ -111,13 +112,24 @@ export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: st
     >
       <label className="wide">
         <span>What</span>
-        <input name="topic" list="observation-topics" defaultValue={topic} required />
+        <input
+          name="topic"
+          list="observation-topics"
+          value={written}
+          onChange={(event) => setWritten(event.target.value)}
+          required
+        />
         <datalist id="observation-topics">
           {topics.map((each) => (
             <option key={each} value={each} />
           ))}
         </datalist>
       </label>
+      {needsFlashing(written) && (
+        <p className="caution wide" role="note">
+          {flashingCaution}
+        </p>
+      )}
       <fieldset className="wide">
         <legend>How bad</legend>
         {severityWords.map((word, step) => (

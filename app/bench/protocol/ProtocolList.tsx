@@ -96,7 +96,7 @@ function Step({ unit, standing }: { unit: UnitEvidence; standing: StepStanding }
         <span className="step-sentence">
           {' '}
           {state === 'out of date' ? `Out of date: ${sentence}.` : sentence}
-          {step.cautions.length > 0 && (
+          {step.cautions.length > 0 && (state !== 'done' || mustBeReadFirst(step.cautions)) && (
             <>
               {' '}
               <button
@@ -109,7 +109,7 @@ function Step({ unit, standing }: { unit: UnitEvidence; standing: StepStanding }
               </button>
             </>
           )}
-          {topic !== undefined && (
+          {topic !== undefined && state === 'missing' && (
             <>
               {' '}
               <button
@@ -118,7 +118,7 @@ function Step({ unit, standing }: { unit: UnitEvidence; standing: StepStanding }
                 aria-label={`Note what was seen: ${step.title}`}
                 onClick={() => (mustBeReadFirst(step.cautions) && !read ? setAsking(true) : note())}
               >
-                {state === 'missing' ? 'Note it' : 'Note more'}
+                Note it
               </button>
             </>
           )}

@@ -7,6 +7,14 @@ export const liftCaution = {
   text: 'By the frame and upright, never by the panel. On a level surface that bears it, with the strap against tipping fastened. A wall fixing suits wall and weight and is put up by a qualified person where local codes ask for one. The back stays on: parts inside hold a charge after the plug is out.',
 } as const;
 
+export const flashingCaution =
+  'Flashing patterns can cause seizures in people with photosensitive epilepsy. Warn everyone in the room, keep it lit, look away at any unease, and stop. Nothing here starts such a pattern: a person in the room does.';
+
+/** Topics that are looked for with flashing patterns. */
+export function needsFlashing(topic: string): boolean {
+  return /flicker|flash|strobe|black frame/i.test(topic);
+}
+
 /** Does a caution speak of flashing? Such a step is never begun without a person having read it. */
 export function mustBeReadFirst(cautions: readonly string[]): boolean {
   return cautions.some((caution) => /flash|seizure|epilep/i.test(caution));

@@ -58,7 +58,7 @@ export function angleLuminance(subjects: readonly Subject[]): LevelsFigure | nul
     title: half
       ? `More than half of the luminance is gone at ${angleText(half.x)}`
       : `Keeps ${withUnit(widest.y, '%', 0)} of its luminance at ${angleText(widest.x)}`,
-    note: noteText('white, luminance of the 0° reading = 100', subjects),
+    ...noteText('white, luminance of the 0° reading = 100', subjects),
     x: angles(first.points),
     y: linearAxis(
       'luminance kept',
@@ -86,7 +86,7 @@ export function angleError(subjects: readonly Subject[], limits: House['limits']
     title: out
       ? `White shifts visibly at ${angleText(out.x)}`
       : `White stays under the visible threshold; most ${numberText(worst.y, 1)} at ${angleText(worst.x)}`,
-    note: noteText('ΔE2000 to the 0° reading, equal luminance', subjects),
+    ...noteText('ΔE2000 to the 0° reading, equal luminance', subjects),
     x: angles(first.points),
     y: linearAxis('shift', 'ΔE2000', [...lines.flatMap((line) => reach(line.points)), limit], {
       fromZero: true,

@@ -55,7 +55,7 @@ export function saturationSweep(subjects: readonly Subject[], limits: Limits): L
     title: inside
       ? `Every colour is within ${numberText(limits.saturationPercent, 0)}${thin}% of its saturation target`
       : `${worst.hue.name} is ${numberText(Math.abs(y), 0)}${thin}% ${y < 0 ? 'short of' : 'over'} its saturation target at ${withUnit(x, '%', 0)}`,
-    note: noteText('chroma C*ab against target', [subject]),
+    ...noteText('chroma C*ab against target', [subject]),
     x: fixedAxis('saturation', '%', [0, 25, 50, 75, 100]),
     y: linearAxis(
       'off target',
@@ -125,10 +125,7 @@ export function gamutReach(
     title: coverage
       ? `Covers ${withUnit(coverage.value, '%', 1)} of ${covered?.name ?? name} in ${diagramName}`
       : `Primaries against ${covered?.name ?? name} in ${diagramName}`,
-    note: noteText(
-      diagram === 'xy' ? 'CIE 1931 xy, full amplitude' : 'CIE 1976 u′v′, full amplitude',
-      subjects,
-    ),
+    ...noteText(diagram === 'xy' ? 'CIE 1931 xy, full amplitude' : 'CIE 1976 u′v′, full amplitude', subjects),
     areas: [{ label: covered?.name ?? name, weight: 'calm', dash: 'dashed', corners }, ...areas],
     marks: [{ label: 'white', at: place(whiteXy('D65')) }],
   };
@@ -169,7 +166,7 @@ export function chartPatches(subjects: readonly Subject[], limits: Limits): Patc
       out === 0
         ? `No patch passes the visible threshold; the worst is patch ${worst.label} at ${numberText(worst.value, 1)}`
         : `${out} of ${patches.length} patches ${out === 1 ? 'passes' : 'pass'} the visible threshold, patch ${worst.label} worst at ${numberText(worst.value, 1)}`,
-    note: noteText('ΔE2000 with luminance, worst first', [subject]),
+    ...noteText('ΔE2000 with luminance, worst first', [subject]),
     unit: series.unit,
     decimals: 1,
     patches,
@@ -200,7 +197,7 @@ export function sweepError(subjects: readonly Subject[], limits: Limits): Levels
       names.length === 0
         ? `No colour of the sweep passes the visible threshold; the largest error is ${numberText(worst.point.y, 1)}`
         : `${worst.hue.name} is furthest off, ${numberText(worst.point.y, 1)} at ${withUnit(worst.point.x, '%', 0)}`,
-    note: noteText('ΔE2000 with luminance', [subject]),
+    ...noteText('ΔE2000 with luminance', [subject]),
     x: fixedAxis('saturation', '%', [0, 25, 50, 75, 100]),
     y: linearAxis('error', 'ΔE2000', [...found.flatMap((hue) => reach(hue.points)), limit], {
       fromZero: true,

@@ -34,7 +34,7 @@ export function greyscaleError(subjects: readonly Subject[], limits: Limits): Le
     id: 'greyscale-error',
     question: 'Where does the error of the greyscale become visible?',
     title: lines.length > 1 ? comparedAverages(subjects) : errorFinding(lines[0]!.points, limit, 'grey'),
-    note: noteText(`ΔE2000, colour only${hollowNote(lines)}`, subjects),
+    ...noteText(`ΔE2000, colour only${hollowNote(lines)}`, subjects),
     x: stimulus(),
     y: { ...y, min: 0 },
     lines,
@@ -111,7 +111,7 @@ export function channelBalance(subjects: readonly Subject[]): LevelsFigure | nul
     id: 'channel-balance',
     question: 'Which channel pulls the greys off white?',
     title: `${worst.channel.name} is ${numberText(Math.abs(off), 0)}${thin}% ${off > 0 ? 'over' : 'under'} balance at ${withUnit(worst.point.x, '%', 0)}, the furthest of the three`,
-    note: noteText('channel amplitude, target white = 100; luminance plays no part', [subject]),
+    ...noteText('channel amplitude, target white = 100; luminance plays no part', [subject]),
     x: stimulus(),
     y: linearAxis(
       'amplitude',

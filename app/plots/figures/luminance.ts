@@ -32,7 +32,7 @@ export function peakByWindow(subjects: readonly Subject[]): LevelsFigure | null 
     title: `${withUnit(brightest.y, 'cd/m²', 0)} in a ${withUnit(brightest.x, '%', 0)} window${
       full && full !== brightest ? `, ${numberText(full.y, 0)} with the whole screen lit` : ''
     }`,
-    note: noteText('peak luminance, black surround', subjects),
+    ...noteText('peak luminance, black surround', subjects),
     x: fixedAxis('of the screen', '%', [1, 2, 5, 10, 25, 50, 100], 'log'),
     y: linearAxis(
       'luminance',
@@ -53,7 +53,7 @@ export function peakOverTime(subjects: readonly Subject[]): LevelsFigure | null 
     (reading) => reading.series === 'window' && reading.seconds !== undefined && reading.Y !== null,
   );
   const windows = [...new Set(timed.map((reading) => reading.window ?? 100))].sort((a, b) => a - b);
-  const lines = windows.flatMap((window, index): FigureLine[] => {
+  const held = windows.flatMap((window): { window: number; points: FigurePoint[] }[] => {
     const points = timed
       .filter((reading) => (reading.window ?? 100) === window)
       .map(
@@ -67,17 +67,17 @@ export function peakOverTime(subjects: readonly Subject[]): LevelsFigure | null 
         }),
       )
       .sort((a, b) => a.x - b.x);
-    if (points.length < 2) return [];
-    return [
-      {
-        label: `${withUnit(window, '%', 0)} window`,
-        weight: index === 0 ? 'strong' : 'plain',
-        mark: index === 0 ? 'disc' : 'ring',
-        dash: index === 0 ? 'solid' : 'dashed',
-        points,
-      },
-    ];
+    return points.length < 2 ? [] : [{ window, points }];
   });
+  const lines = held.map(
+    ({ window, points }, index): FigureLine => ({
+      label: `${withUnit(window, '%', 0)} window`,
+      weight: index === 0 ? 'strong' : 'plain',
+      mark: index === 0 ? 'disc' : 'ring',
+      dash: index === 0 ? 'solid' : 'dashed',
+      points,
+    }),
+  );
   if (lines.length === 0) return null;
   const hold = scalarOf(subject, 'peak.hold');
   const longest = Math.max(...lines.flatMap((line) => line.points.map((point) => point.x)));
@@ -88,7 +88,7 @@ export function peakOverTime(subjects: readonly Subject[]): LevelsFigure | null 
     title: hold
       ? `Keeps ${withUnit(hold.value, '%', 0)} of its peak from two minutes on`
       : `Watched for ${withUnit(longest, 's', 0)}, too short to say whether the peak lasts`,
-    note: noteText('luminance since the pattern came up', [subject]),
+    ...noteText('luminance since the pattern came up', [subject]),
     x: linearAxis(
       'since the pattern came up',
       's',
@@ -146,7 +146,7 @@ export function uniformityMap(subjects: readonly Subject[], level = 'white'): Gr
     id: `uniformity-${level}`,
     question: 'Which part of the screen is darker or brighter?',
     title: `${where(level, name)} is ${size}${thin}% ${worst.value.value < 0 ? 'darker' : 'brighter'} than the centre`,
-    note: noteText(`${level}, luminance against the centre`, [subject]),
+    ...noteText(`${level}, luminance against the centre`, [subject]),
     unit: '%',
     decimals: 0,
     rows,

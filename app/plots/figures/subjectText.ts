@@ -12,14 +12,10 @@ export function unitName(subject: Pick<Subject, 'unit'>): string {
   return `${subject.unit.unit.maker} ${subject.unit.unit.model}`;
 }
 
-/** Quiet line below a plot: the definition, then the run or runs it is drawn from. */
-export function noteText(definition: string, subjects: readonly Subject[]): string {
-  const runs = subjects.map((subject) =>
-    subjects.length > 1 && subjects[0]?.unit.id !== subjects[1]?.unit.id
-      ? `${unitName(subject)}, ${conditionsText(subject.run.conditions)}`
-      : conditionsText(subject.run.conditions),
-  );
-  return `${definition}; ${runs.join(' against ')}`;
+/** The quiet lines of a plot: its definition, and the run or runs that it is drawn from. */
+export function noteText(definition: string, subjects: readonly Subject[]): { note: string; runs: string } {
+  const runs = subjects.map((subject) => `${unitName(subject)}, ${conditionsText(subject.run.conditions)}`);
+  return { note: definition, runs: runs.join(' against ') };
 }
 
 /**

@@ -47,7 +47,7 @@ export function gammaByLevel(subjects: readonly Subject[], limits: Limits): Leve
     title: average
       ? `Gamma averages ${plusMinus(average.value, average.u, '', 2)}, ${spread}`
       : `Gamma runs ${spread}`,
-    note: noteText('ln(Y/Yw)/ln V, black not subtracted', subjects),
+    ...noteText('ln(Y/Yw)/ln V, black not subtracted', subjects),
     x: stimulus(),
     y: linearAxis(
       'gamma',
@@ -81,7 +81,7 @@ export function eotfError(subjects: readonly Subject[], limits: Limits): LevelsF
     id: 'eotf-error',
     question: 'Which greys are darker or brighter than they should be?',
     title: toneFinding(worst, limit, target, rolloff?.value ?? null),
-    note: noteText(`luminance against ${target}`, subjects),
+    ...noteText(`luminance against ${target}`, subjects),
     x: stimulus(),
     y: linearAxis(
       'off target',
