@@ -147,7 +147,9 @@ export function openSession(document: ArticleDocument, library: string, place: H
   function rebuildChecker(): void {
     const { evidence, house } = useEvidence.getState();
     bench = evidence && house ? benchOf(id, meta, evidence, house, source) : null;
-    checker = bench && checkerOf(bench);
+    if (!bench) checker = null;
+    else if (checker) checker.rebase(bench);
+    else checker = checkerOf(bench);
     if (bench && !useArticle.getState().following) refreshMeasuredValues(view, bench);
     loop.soon();
   }

@@ -16,6 +16,7 @@ export function SheetFrame({
     const element = dialog.current!;
     const before = document.activeElement;
     element.showModal();
+    element.querySelector<HTMLElement>('[data-first]')?.focus();
     return () => {
       element.close();
       if (before instanceof HTMLElement) before.focus();

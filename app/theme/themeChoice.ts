@@ -40,7 +40,7 @@ export const useLook = create<LookStore>((set, get) => ({
   setContrast: (contrast) => set({ contrast }),
   stepZoom: (step) => {
     if (step === 0) return set({ zoom: 1 });
-    const at = zoomSteps.findIndex((value) => value === get().zoom) + step;
+    const at = zoomSteps.indexOf(get().zoom as (typeof zoomSteps)[number]) + step;
     set({ zoom: zoomSteps[Math.min(Math.max(at, 0), zoomSteps.length - 1)]! });
   },
 }));

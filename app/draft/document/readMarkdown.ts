@@ -34,7 +34,9 @@ function isTight(tokens: readonly Token[], at: number): boolean {
 }
 
 function alignOf(token: Token): { align: string | null } {
-  return { align: /text-align:\s*(left|right|center)/.exec(token.attrGet('style') ?? '')?.[1] ?? null };
+  return {
+    align: /text-align:\s*(left|right|center)/.exec(String(token.attrGet('style') ?? ''))?.[1] ?? null,
+  };
 }
 
 let lastTokens: Token[] = [];

@@ -27,7 +27,11 @@ function writeTable(state: MarkdownSerializerState, table: Node): void {
     const cells: string[] = [];
     row.forEach((cell) => {
       if (rowIndex === 0) aligns.push(cell.attrs.align as string | null);
-      const text = captured(state, () => cell.forEach((paragraph) => state.renderInline(paragraph, false)));
+      const text = captured(state, () =>
+        cell.forEach((paragraph) => {
+          state.renderInline(paragraph, false);
+        }),
+      );
       cells.push(text.replace(/\\\n|\n/g, ' ').replace(/\|/g, '\\|'));
     });
     rows.push(cells);

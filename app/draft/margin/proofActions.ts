@@ -30,7 +30,10 @@ export function performOn(key: string, action: ProofAction): void {
   if (!session || !item) return;
   const { view } = session;
   const bench: JudgingBench | null = session.bench();
-  if (action === 'show') return showProof(item);
+  if (action === 'show') {
+    showProof(item);
+    return;
+  }
   if (action === 'opinion') markAsOpinion(view, item);
   else if (action === 'suggest') writeSuggestion(view, item);
   else if (action === 'let-go') letGo(view, item);
@@ -78,8 +81,8 @@ export function goToProblem(step: 1 | -1): void {
   const session = currentSession();
   if (!session) return;
   const item = nextProblem(session.view.state, step);
-  if (!item) return announce('No problem in this article.');
-  goToItem(item);
+  if (item) goToItem(item);
+  else announce('No problem in this article.');
 }
 
 /** Puts the cursor at a claim's first word and gives its proof the attention. */

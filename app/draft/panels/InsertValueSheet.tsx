@@ -40,7 +40,7 @@ export function InsertValueSheet() {
       <div className="sheet-body">
         <h2>Insert a measured value</h2>
         <input
-          autoFocus
+          data-first
           value={sought}
           aria-label="Which value"
           placeholder="peak, contrast, grey 60 …"

@@ -43,7 +43,7 @@ export function NewArticleSheet() {
         <h2>New article</h2>
         <label>
           <span>Title</span>
-          <input value={title} required autoFocus onChange={(event) => setTitle(event.target.value)} />
+          <input value={title} required data-first onChange={(event) => setTitle(event.target.value)} />
         </label>
         <label>
           <span>Set under review</span>

@@ -33,7 +33,10 @@ export function createCheckLoop(view: EditorView, checker: () => ArticleChecker 
     waitingSince = 0;
     const check = checker();
     if (!check || view.isDestroyed) return;
-    if (view.composing) return soon();
+    if (view.composing) {
+      soon();
+      return;
+    }
     const { doc } = view.state;
     const map = textMapOf(doc);
     const verdicts = check.check(map.text, storedClaimsOf(doc, map));

@@ -73,7 +73,10 @@ export function readAgain(view: EditorView, item: ProofItem, bench: JudgingBench
   const { claim } = item;
   const accepted = claim.accepted?.digests.sentence;
   const sameWords = claim.anchor !== 'changed' && accepted === digestsOf(claim, bench).sentence;
-  if (!sameWords || !claim.check) return letGo(view, item);
+  if (!sameWords || !claim.check) {
+    letGo(view, item);
+    return;
+  }
   setClaim(view, item, { id: claim.id, origin: 'manual', check: claim.check, opinion: false, proof: null });
 }
 

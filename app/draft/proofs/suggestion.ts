@@ -5,7 +5,7 @@ export interface Replacement {
   text: string;
 }
 
-const preposition = String.raw`(?:from|above|below|over|past|until|till|up to|down to|at|beyond|under|short of)`;
+const preposition = `(?:from|above|below|over|past|until|till|up to|down to|at|beyond|under|short of)`;
 const amount = String.raw`(?:[£€$]\s?)?[\u2212-]?\d[\d.,\u202f\u2009\u00a0]*\d|\d`;
 const unit = String.raw`(?:[\s\u2009\u00a0\u202f]?(?:%|per cent|percent|degrees?|°|nits?|cd\/m²|K|ms|mm|W|points?|:1))`;
 
