@@ -68,13 +68,13 @@ export function parseCgats(text: string, file: string): Result<CgatsFile> {
         );
     } else if (word === 'BEGIN_DATA') {
       const { taken, closed } = untilWord('END_DATA');
-      takeSets(table, taken, fault);
+      const complete = takeSets(table, taken, fault);
       const last = taken.at(-1)?.line ?? token.line;
       if (!closed) fault(last, 'END_DATA is missing: the file is cut off.', 'Export the file again.');
-      if (declaredSets !== null && declaredSets.count !== table.sets.length)
+      if (declaredSets !== null && declaredSets.count !== complete)
         fault(
           declaredSets.line,
-          `NUMBER_OF_SETS says ${declaredSets.count}; ${table.sets.length} complete sets were read.`,
+          `NUMBER_OF_SETS says ${declaredSets.count}; the file has ${complete} complete sets.`,
           'Export the file again.',
         );
       tables.push(table);
@@ -104,14 +104,14 @@ function emptyTable(): CgatsTable {
   return { keywords: new Map(), fields: [], sets: [], lines: [], formatLine: 1 };
 }
 
-/** Sets may wrap: tokens are counted. A set that begins a line short of tokens is told by the next line's sample. */
+/** Sets may wrap over lines, so tokens are counted. Returns the number of complete sets, readable or not. */
 function takeSets(
   table: CgatsTable,
   tokens: readonly Token[],
   fault: (line: number, sentence: string, mend: string) => void,
-): void {
+): number {
   const width = table.fields.length;
-  if (width === 0) return;
+  if (width === 0) return 0;
   for (let start = 0; start < tokens.length; start += width) {
     const set = tokens.slice(start, start + width);
     const line = set[0]!.line;
@@ -137,6 +137,7 @@ function takeSets(
     table.sets.push(set.map(({ text }) => text));
     table.lines.push(line);
   }
+  return Math.floor(tokens.length / width);
 }
 
 function tokenise(text: string, notes: string[]): Token[] {
