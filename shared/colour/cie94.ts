@@ -12,6 +12,7 @@ export const cie94Parameters = {
 /**
  * CIE94 colour difference of `sample` from `reference`. Not symmetric: the weights follow the chroma of the
  * reference. Source: CIE 116-1995, from memory.
+ * Precondition: finite coordinates (a NaN comes out as NaN).
  */
 export function cie94(
   reference: Lab,

@@ -44,6 +44,7 @@ export function ictcpToXyz(ictcp: ICtCp): Xyz {
 /**
  * ΔE_ITP = 720·√(ΔI² + ΔT² + ΔP²) with T = Ct/2 and P = Cp; 1 is about a just noticeable difference. Symmetric.
  * Source: Rec. ITU-R BT.2124-0 Annex 1; clause from memory.
+ * Precondition: finite numbers (a NaN comes out as NaN).
  */
 export function deltaEItp(one: ICtCp, other: ICtCp): number {
   return itpDistance(one[0] - other[0], one[1] - other[1], one[2] - other[2]);

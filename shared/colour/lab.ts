@@ -39,7 +39,10 @@ export function labToXyz([L, a, b]: Lab, white: Xyz): Xyz {
   ];
 }
 
-/** C*ab (or C*uv): distance from the neutral axis in the plane of the two opponent coordinates. */
+/**
+ * C*ab (or C*uv): distance from the neutral axis in the plane of the two opponent coordinates.
+ * Precondition here and below: finite numbers.
+ */
 export function chroma([, a, b]: readonly [number, number, number]): number {
   return Math.hypot(a, b);
 }

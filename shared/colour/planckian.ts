@@ -1,5 +1,5 @@
 import { cie1931, firstWavelengthNm } from './cie1931.ts';
-import { requirePositive } from './domain.ts';
+import { requireFinite } from './domain.ts';
 import type { Xy } from './xyz.ts';
 
 /** Second radiation constant in nm·K: 1.4388e-2 m·K of the temperature scale ITS-90, as CIE 15 takes it. */
@@ -7,20 +7,18 @@ const c2 = 1.4388e7;
 
 /**
  * Chromaticity of a black body at `kelvin`, from Planck's law and the CIE 1931 functions at 1 nm.
- * @throws RangeError unless the temperature is finite and above 0
+ * @throws RangeError for a temperature that is not finite or below 100 K, where the visible power is lost in rounding
  */
 export function planckianXy(kelvin: number): Xy {
-  requirePositive(kelvin, 'temperature');
+  if (requireFinite(kelvin, 'temperature') < 100)
+    throw new RangeError(`a black body of ${kelvin} K shows no colour`);
   const { xBar, yBar, zBar } = cie1931;
   let X = 0;
   let Y = 0;
   let Z = 0;
   for (let i = 0; i < yBar.length; i += 1) {
     const wavelength = firstWavelengthNm + i;
-    // Taken relative to 560 nm, so that cold bodies do not underflow.
-    const exponent = c2 / (wavelength * kelvin);
-    const power =
-      ((560 / wavelength) ** 5 * Math.exp(c2 / (560 * kelvin) - exponent)) / -Math.expm1(-exponent);
+    const power = wavelength ** -5 / Math.expm1(c2 / (wavelength * kelvin));
     X += xBar[i]! * power;
     Y += yBar[i]! * power;
     Z += zBar[i]! * power;

@@ -9,7 +9,7 @@ function turn(a: Point, b: Point, c: Point): number {
   return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 }
 
-/** Area of a triangle; corners on one line give 0. */
+/** Area of a triangle; corners on one line give 0. Precondition: finite coordinates. */
 export function triangleArea([a, b, c]: Triangle): number {
   return Math.abs(turn(a, b, c)) / 2;
 }
@@ -22,7 +22,8 @@ function clipToLeft(polygon: readonly Point[], a: Point, b: Point): Point[] {
     const here = turn(a, b, point);
     const there = turn(a, b, next);
     if (here >= 0) kept.push(point);
-    if (here > 0 !== there > 0 && here !== 0 && there !== 0) {
+    // A corner on the line itself may come twice, which changes no area.
+    if (here > 0 !== there > 0) {
       const along = here / (here - there);
       kept.push([point[0] + along * (next[0] - point[0]), point[1] + along * (next[1] - point[1])]);
     }
@@ -43,10 +44,9 @@ function polygonArea(polygon: readonly Point[]): number {
  * Precondition: finite coordinates.
  */
 export function intersectionArea(one: Triangle, other: Triangle): number {
-  const direction = turn(...other);
-  if (direction === 0 || triangleArea(one) === 0) return 0;
-  const [a, b, c] = direction > 0 ? other : ([other[0], other[2], other[1]] as const);
+  const [a, b, c] = turn(...other) > 0 ? other : ([other[0], other[2], other[1]] as const);
   const clipped = clipToLeft(clipToLeft(clipToLeft(one, a, b), b, c), c, a);
-  // Rounding of the cut points can pass the smaller triangle by a few last digits.
+  // Nothing cuts on the lines of a triangle without area, and rounding of the cut points can pass the smaller triangle
+  // by a few last digits; the smaller area is right in both cases.
   return Math.min(polygonArea(clipped), triangleArea(one), triangleArea(other));
 }
