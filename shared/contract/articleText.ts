@@ -45,6 +45,8 @@ export interface NamedUnit {
   modes: readonly { mode: string; signal: string; stage: string }[];
   /** Fact keys it has */
   facts: readonly string[];
+  /** Ids of single values that its runs name with a mode: `power.calm`, `lag.game` */
+  quantities?: readonly string[];
   /** Topics it has observations on */
   topics: readonly string[];
   /** Criteria ids of the score sheet, the same for all */

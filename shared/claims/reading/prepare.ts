@@ -140,7 +140,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const signal = keyOf(item, 'signal');
     if (signal) {
       if (origin.signal === 'named' && conditions.signal !== signal)
-        conditions.unmatched = 'both signals at once';
+        conditions.unmatched = 'in both signals at once';
       set('signal', signal, item);
       named.signal = signal;
     }
@@ -170,7 +170,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
       set('mode', mode.mode, item);
       named.mode = mode.mode;
     } else if (mode?.unknown && origin.mode !== 'named') {
-      conditions.unmatched = `the mode “${mode.unknown}”`;
+      conditions.unmatched = `in a mode called “${mode.unknown}”`;
       scene.conditionItems.add(item);
     }
   }
@@ -228,6 +228,20 @@ function modeAt(items: readonly Item[], at: number): { mode?: string; unknown?: 
       return null;
     if (!notModes.has(item.text)) return { unknown: item.text };
   }
+  // "In Vivid it reaches …": a name that no run knows must not fall back to another mode.
+  const before = items[at - 1];
+  if (
+    item.type === 'word' &&
+    item.capital &&
+    item.text.length > 2 &&
+    isWord(before, 'in', 'using') &&
+    item.meanings.length === 0 &&
+    !/^(?:the|our|this|its|that|these|all|both|ips|va|oled|lcd|led|eotf|cie|itu|tv|uk|eu|us|usa)$/.test(
+      item.text,
+    ) &&
+    !items[at + 1]?.number
+  )
+    return { unknown: item.text };
   return null;
 }
 

@@ -4,6 +4,7 @@ import type { Item } from './items.ts';
 import { isWord, keyOf } from './items.ts';
 import { type Quantity, quantityById } from './quantity.ts';
 import { firstWith, hasKey, type Scene } from './scene.ts';
+import { splitVariant } from './units.ts';
 
 /** Why no quantity could be settled, in words for a person. */
 export interface Unsettled {
@@ -260,8 +261,16 @@ function byConcept(
       );
     case 'colourUniformity':
       return settled(`uniformity.${scene.conditions.level ?? 'white'}.colour`, concept, [item]);
-    case 'lag':
+    case 'lag': {
+      const mode = scene.conditions.mode ?? scene.conditions.unmatched?.match(/“(.+)”/)?.[1];
+      const id = mode && `lag.${mode.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')}`;
+      const unit = scene.context.units.find(
+        (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
+      );
+      if (id && unit?.quantities?.includes(id)) return settled(id, concept, [item]);
+      if (id && unit?.facts.includes(id)) return settled(`fact:${id}`, concept, [item]);
       return settled('lag', concept, [item]);
+    }
     case 'response':
       return settled('response', concept, [item]);
     case 'standby':
@@ -269,10 +278,7 @@ function byConcept(
     case 'power': {
       const standby = firstWith(scene, 'concept', 'standby');
       if (standby) return settled('standby', 'standby', [item, standby]);
-      const mode =
-        scene.conditions.mode ??
-        (scene.conditions.signal && scene.conditions.signal !== 'SDR' ? 'hdr' : 'sdr');
-      return settled(`power.${mode.toLowerCase().replaceAll(' ', '-')}`, concept, [item]);
+      return settled(powerId(scene), concept, [item]);
     }
     case 'noise':
       return settled('noise', concept, [item]);
@@ -343,12 +349,57 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   if (dimension === 'ratio' && !own) return byConcept(scene, 'contrast', undefined, dimension);
   if (dimension === 'de') return errorSubject(scene, 'error', undefined);
   if (dimension === 'temperature' && !own) return settled('white.cct', 'cct', []);
+  if (dimension === 'power' && !own) return byConcept(scene, 'power', undefined, dimension);
+  if (
+    dimension === '' &&
+    near?.number &&
+    near.number.x < 30 &&
+    scene.items.some((item) =>
+      isWord(item, 'level', 'levels', 'step', 'steps', 'grey', 'greys', 'tone', 'tones'),
+    )
+  )
+    return errorSubject(scene, 'greyError', undefined);
+  if (
+    dimension === 'percent' &&
+    !own &&
+    firstWith(scene, 'hue') &&
+    scene.items.some((item) => /satur/.test(item.text))
+  )
+    return byConcept(scene, 'saturation', undefined, dimension);
   if (dimension === 'noise' && !own) return settled('noise', 'noise', []);
   if (dimension === 'duv' && !own) return { problem: 'the words do not say which difference is meant' };
+  if (
+    dimension === undefined &&
+    scene.items.some(
+      (item) => isWord(item, 'level', 'levels', 'step', 'steps') && item.meanings.length === 0,
+    ) &&
+    firstWith(scene, 'house')
+  )
+    return errorSubject(scene, 'greyError', undefined);
   return { problem: 'the words do not say which quantity is meant' };
 }
 
 const windowed = new Set(['peak', 'peak.sustained', 'peak.hold', 'white']);
+
+/** Power is named with its mode: the sentence's, else the article's for the signal, else the signal itself. */
+export function powerId(scene: Scene): string {
+  const signal = scene.conditions.signal ?? 'SDR';
+  const stated = scene.context.conditions ?? {};
+  const key = signal === 'HDR' ? Object.keys(stated).find((name) => name !== 'SDR') : signal;
+  const unit = scene.context.units.find(
+    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
+  );
+  const known = unit?.quantities?.filter((id) => id.startsWith('power.')) ?? [];
+  const own = scene.unit === undefined && key !== undefined ? stated[key]?.mode : undefined;
+  const slugs = [scene.conditions.mode, own, signal, signal === 'SDR' ? undefined : 'hdr']
+    .filter((name) => name !== undefined)
+    .map((name) => `power.${name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')}`);
+  const fitting = slugs.find((id) => known.includes(id));
+  if (fitting) return fitting;
+  if (scene.conditions.mode === undefined && scene.conditions.signal === undefined && known.length === 1)
+    return known[0]!;
+  return slugs[0]!;
+}
 
 /** Conditions that matter for this quantity; an angle says nothing about input lag. */
 export function conditionsFor(scene: Scene, quantity: Quantity | undefined): StatedConditions {
@@ -429,7 +480,10 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
   if (stat === 'all' || stat === 'none' || stat === 'never')
     return { stat: use === 'over' ? 'min' : 'max', ...range };
   if (stat === 'any') return { stat: use === 'over' ? 'max' : 'min', ...range };
-  if (use === 'value') return { stat: 'average', ...range };
+  // "The error is 2.4" may mean the average or the maximum: the checker asks.
+  if (use === 'value' && quantity.signed) return { stat: 'average', ...range };
+  if (use === 'value')
+    return { stat: range.from === undefined && range.to === undefined ? 'scalar' : 'average', ...range };
   return { stat: use === 'under' ? 'max' : 'min', ...range };
 }
 

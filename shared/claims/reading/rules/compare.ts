@@ -127,6 +127,17 @@ export function otherOperand(
       id,
     };
   }
+  // "The Kasulind is 30 % brighter": than this review's own set.
+  if (
+    scene.unit !== undefined &&
+    !scene.items.some((item) => isWord(item, 'than')) &&
+    thanConditions(scene) === undefined
+  )
+    return {
+      operand: operandOf(scene, quantity, selector, otherConditions(scene, scene.context.own, quantity)),
+      items: [],
+      id: scene.context.own,
+    };
   const than = thanConditions(scene);
   if (than) {
     const own = conditionsFor(scene, quantity);
@@ -194,11 +205,17 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     !other0 &&
     !before &&
     !thanConditions(scene) &&
+    scene.unit === undefined &&
     !scene.previous?.units.some((mention) => mention.role === 'compared')
   ) {
     if (!(keyOf(comparative, 'comparative') && (number ?? multiple) && scene.carry.rival)) return;
   }
-  const quantity = entry ? comparedQuantity(scene, entry) : subjectQuantity(scene);
+  const money = number?.number?.dimension === 'money';
+  const quantity = money
+    ? quantityById('fact:price')
+    : entry
+      ? comparedQuantity(scene, entry)
+      : subjectQuantity(scene);
   const anchor = number ?? multiple!.item;
   const words: (Item | undefined)[] = [comparative ?? equative, anchor];
   if ('problem' in quantity) return refuse(findings, scene, 'ratio', quantity.problem, words);

@@ -92,6 +92,7 @@ function readCounts(scene: Scene, findings: Findings): undefined {
       items.push(noun);
     const count = scene.items
       .slice(Math.max(0, at - 4), at)
+      .filter((entry) => !scene.used.has(entry))
       .reverse()
       .find(
         (entry) =>
@@ -151,6 +152,36 @@ function readCounts(scene: Scene, findings: Findings): undefined {
     }
     const x = negated ? 0 : (count.number?.x ?? (isWord(count, 'both') ? 2 : 1));
     const fullKey = version ? `${key}.${version}` : key;
+    // "three of the four ports support HDMI 2.1": the part has the version, the whole is the count.
+    const part = scene.items.find(
+      (entry, index) =>
+        entry.number &&
+        entry.index < count.index &&
+        isWord(scene.items[index + 1], 'of') &&
+        !scene.used.has(entry),
+    );
+    if (part && !version) {
+      const versionItem = scene.items.find(
+        (entry) => entry.index > item.index && (entry.number?.place ?? 1) < 1,
+      );
+      if (versionItem) {
+        versionItem.number!.role = 'name';
+        propose(
+          findings,
+          scene,
+          'fact',
+          {
+            kind: 'fact',
+            key: `${key}.${versionItem.text}`,
+            op: opOf(part),
+            x: part.number!.x,
+            conditions: factConditions(scene),
+          },
+          [part, item, versionItem],
+        );
+        for (const entry of scene.items) if (isWord(entry, 'hdmi', 'usb')) scene.used.add(entry);
+      }
+    }
     const check: FactCheck = {
       kind: 'fact',
       key: fullKey,
@@ -216,7 +247,7 @@ function readMeasures(scene: Scene, findings: Findings): undefined {
         ...(unit && { unit }),
         conditions: factConditions(scene),
       },
-      [item, noun, stand],
+      [item, noun, key === 'stand.width' ? stand : undefined],
     );
   }
   for (const item of scene.items) {
@@ -330,8 +361,24 @@ function readFormats(scene: Scene, findings: Findings): undefined {
   );
   const excluded = (missing ? 1 : 0) + (negation && negation !== verb ? 1 : 0);
   const only = scene.items.find((item) => isWord(item, 'only', 'solely', 'just'));
-  const names = formats.map((item) => keyOf(item, 'format')!);
   const conditions = factConditions(scene);
+  const turn = scene.items.find(
+    (item) =>
+      keyOf(item, 'negation') === 'not' &&
+      item.index > formats[0]!.index &&
+      item.index < formats[formats.length - 1]!.index,
+  );
+  const left = turn ? formats.filter((item) => item.index > turn.index) : [];
+  for (const item of left)
+    propose(
+      findings,
+      scene,
+      'fact',
+      { kind: 'fact', key: 'hdr.formats', op: 'excludes', x: [keyOf(item, 'format')!], conditions },
+      [turn, item],
+    );
+  const kept = formats.filter((item) => !left.includes(item));
+  const names = kept.map((item) => keyOf(item, 'format')!);
   if (excluded % 2 === 1) {
     for (const item of formats)
       propose(
@@ -347,7 +394,7 @@ function readFormats(scene: Scene, findings: Findings): undefined {
     ? { kind: 'fact', key: 'hdr.formats', op: '=', x: names, conditions }
     : { kind: 'fact', key: 'hdr.formats', op: 'includes', x: names, conditions };
   propose(findings, scene, 'fact', check, [
-    ...formats,
+    ...kept,
     verb,
     only,
     scene.items.find((item) => keyOf(item, 'fact') === 'hdr.formats'),
@@ -450,7 +497,7 @@ function readMakerClaims(scene: Scene, findings: Findings): undefined {
         'maker',
         {
           kind: 'fact',
-          key: subject.quantity.id,
+          key: makerKey(scene, subject.quantity.id),
           op: opOf(item),
           x: stated.x,
           stated,
@@ -495,4 +542,13 @@ function readMakerClaims(scene: Scene, findings: Findings): undefined {
     },
     [got],
   );
+}
+
+/** The key under which the maker's number is kept: the quantity's own, or without its diagram or window. */
+function makerKey(scene: Scene, id: string): string {
+  const unit = scene.context.units.find(
+    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
+  );
+  const shorter = id.replace(/\.(?:xy|uv|native)$/, '');
+  return [id, shorter].find((key) => unit?.facts.includes(key)) ?? id;
 }

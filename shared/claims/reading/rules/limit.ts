@@ -5,7 +5,8 @@ import type { Item } from '../items.ts';
 import { isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
-import { conditionsFor, isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
+import { tidy } from '../stated.ts';
+import { isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
 
 const opposite: Readonly<Record<BoundOp, BoundOp>> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
 
@@ -222,7 +223,7 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       continue;
     }
     const { quantity } = subject;
-    let x = number.x * number.factor * found.scale;
+    let x = tidy(number.x * number.factor * found.scale);
     let op = found.op;
     let unit = number.unit || quantity.unit;
     const complement = complementOf(scene, quantity, item);
@@ -258,5 +259,3 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
 function lossProblem(scene: Scene, quantity: Quantity): boolean {
   return hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold|fact:)/.test(quantity.id);
 }
-
-export { conditionsFor };

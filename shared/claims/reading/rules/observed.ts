@@ -135,7 +135,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       origin.angle = 'named';
     }
     if (offAxis && conditions.angle === undefined)
-      conditions.unmatched = 'off axis, at an angle that it does not state';
+      conditions.unmatched = 'off axis at an angle that is not stated';
     propose(
       findings,
       scene,

@@ -191,7 +191,10 @@ function readComparative(
   if (than < 0 && !other) {
     if (generic) return;
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
-    const id = carried && resolveMention(carried, scene.carry, scene.context);
+    const id =
+      scene.unit !== undefined && scene.unit !== scene.context.own
+        ? scene.context.own
+        : carried && resolveMention(carried, scene.carry, scene.context);
     if (!id) {
       if (
         scene.items.some((word) => keyOf(word, 'pronoun') || keyOf(word, 'unit') || keyOf(word, 'maker')) ||

@@ -94,7 +94,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     const window = scene.items.filter(
       (entry) =>
         scene.conditionItems.has(entry) &&
-        (entry.number?.role === 'window' || keyOf(entry, 'fullScreen')) &&
+        (entry.number?.role === 'window' || keyOf(entry, 'fullScreen') !== undefined || keyOf(entry, 'stage') !== undefined) &&
         Math.abs(entry.index - item.index) < 8,
     );
     const axisItems = scene.axes
