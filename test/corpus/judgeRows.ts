@@ -4,12 +4,12 @@ import { readDossier } from '../../main/dossier/readDossier.ts';
 import { plainTextOfMarkdown } from '../../shared/article/plainText.ts';
 import { createMeasurer } from '../../shared/certainty/index.ts';
 import { judge } from '../../shared/claims/checking/index.ts';
+import { readingContextOf } from '../../shared/claims/context.ts';
 import { defaultHouse } from '../../shared/claims/house/defaults.ts';
 import { readArticle } from '../../shared/claims/reading/index.ts';
 import type { Article } from '../../shared/contract/article.ts';
 import type { ArticleRecord, Evidence } from '../../shared/contract/evidence.ts';
 import { articleOfRow } from './articleOfRow.ts';
-import { readingContextOf } from './readingContext.ts';
 import type { Row } from './rows.ts';
 import { type Found, type RowOutcome, scoreRow } from './scoring.ts';
 
