@@ -3,7 +3,7 @@ import { dirname, resolve } from 'node:path';
 import Database from 'better-sqlite3';
 import { fail, type Result, succeed } from '../../../shared/contract/fault.ts';
 import { databaseFault } from './databaseFault.ts';
-import { migrations } from './migrations/index.ts';
+import { migrations as shipped } from './migrations/index.ts';
 
 /** "NTPF": tells a Nitproof library from other SQLite files. */
 const applicationId = 0x4e545046;
@@ -12,8 +12,8 @@ export interface OpenDatabaseOptions {
   /** Default true: a missing file is created */
   create?: boolean;
   readOnly?: boolean;
-  /** Schema to stop at; for tests of migrations */
-  schema?: number;
+  /** Default: the shipped ones; tests of migrating pass their own */
+  migrations?: readonly string[];
 }
 
 /**
@@ -24,6 +24,7 @@ export async function openDatabase(
   file: string,
   options: OpenDatabaseOptions = {},
 ): Promise<Result<Database.Database>> {
+  const migrations = options.migrations ?? shipped;
   const isNew = !existsSync(file);
   if (isNew && (options.create === false || options.readOnly))
     return fail({
@@ -50,7 +51,7 @@ export async function openDatabase(
       });
     database = options.readOnly ? openToRead(file) : new Database(file, { timeout: 5000 });
     database.pragma('foreign_keys = ON');
-    const known = recognise(database, file);
+    const known = recognise(database, file, migrations.length);
     if (!known.ok) {
       database.close();
       return known;
@@ -67,9 +68,9 @@ export async function openDatabase(
     if (options.readOnly) return succeed(database);
     database.pragma('journal_mode = WAL');
     database.pragma('synchronous = FULL');
-    const wanted = options.schema ?? migrations.length;
-    if (known.value > 0 && known.value < wanted) await backupBeforeMigrating(database, file, known.value);
-    migrate(database, known.value, wanted);
+    if (known.value > 0 && known.value < migrations.length)
+      await backupDatabase(database, `${file}.schema-${known.value}.backup`);
+    migrate(database, known.value, migrations);
     return succeed(database);
   } catch (error) {
     database?.close();
@@ -105,7 +106,7 @@ function openToRead(file: string): Database.Database {
 }
 
 /** The schema number, 0 for an empty file. Refuses files of other programs and of a newer Nitproof. */
-function recognise(database: Database.Database, file: string): Result<number> {
+function recognise(database: Database.Database, file: string, newest: number): Result<number> {
   const schema = database.pragma('user_version', { simple: true }) as number;
   const id = database.pragma('application_id', { simple: true }) as number;
   const tables = database.prepare('SELECT count(*) FROM sqlite_schema').pluck().get() as number;
@@ -116,35 +117,25 @@ function recognise(database: Database.Database, file: string): Result<number> {
       mend: 'Name a Nitproof library.',
       place: { file },
     });
-  if (schema > migrations.length)
+  if (schema > newest)
     return fail({
       code: 'newer-library',
-      sentence: `This library was last opened by a newer Nitproof (schema ${schema}; this one knows ${migrations.length}).`,
+      sentence: `This library was last opened by a newer Nitproof (schema ${schema}; this one knows ${newest}).`,
       mend: 'Open it with that Nitproof and export a dossier from it, which this one can import; or restore an older backup. The file was not touched.',
       place: { file },
     });
   return succeed(tables === 0 ? 0 : schema);
 }
 
-function migrate(database: Database.Database, from: number, to: number): void {
-  if (from >= to) return;
+function migrate(database: Database.Database, from: number, migrations: readonly string[]): void {
+  if (from >= migrations.length) return;
   database
     .transaction(() => {
-      for (const migration of migrations.slice(from, to)) database.exec(migration);
+      for (const migration of migrations.slice(from)) database.exec(migration);
       database.pragma(`application_id = ${applicationId}`);
-      database.pragma(`user_version = ${to}`);
+      database.pragma(`user_version = ${migrations.length}`);
     })
     .exclusive();
-}
-
-/** `<file>.schema-<n>.backup`, whole and verified, or an error: without it nothing is migrated. */
-async function backupBeforeMigrating(
-  database: Database.Database,
-  file: string,
-  schema: number,
-): Promise<void> {
-  const target = `${file}.schema-${schema}.backup`;
-  await backupDatabase(database, target);
 }
 
 /** Copies a live database and verifies the copy before it takes its name. Returns its size in bytes. */
