@@ -1,5 +1,7 @@
 import type { SeriesName } from '../contract/reading.ts';
-import { catalogueRows } from './catalogueRows.ts';
+import { colourRows } from './catalogueOfColours.ts';
+import { greyRows } from './catalogueOfGreys.ts';
+import { lightRows } from './catalogueOfLight.ts';
 
 /** Keys of the house's limits that a quantity is held against where a sentence names none. */
 export type LimitKey =
@@ -33,6 +35,8 @@ export interface CatalogueRow {
 export interface CatalogueEntry extends CatalogueRow {
   id: string;
 }
+
+const catalogueRows: readonly CatalogueRow[] = [...greyRows, ...colourRows, ...lightRows];
 
 const wordsOf: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   gamut: { bt709: 'BT.709', p3: 'P3', bt2020: 'BT.2020' },

@@ -4,9 +4,10 @@ import { apply3 } from '../colour/rgb.ts';
 import { whiteXy } from '../colour/whites.ts';
 import { type Xyz, xyYToXyz } from '../colour/xyz.ts';
 import type { Reading } from '../contract/reading.ts';
-import { de2000 } from './colourDifference.ts';
+import { de2000, labOf } from './colourDifference.ts';
 import { type ColourTarget, targetOfSignal } from './colourTarget.ts';
 import type { TargetColours } from './conditions.ts';
+import { oldDifferencePlans } from './oldDifferences.ts';
 import { type Outcome, planOf, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
@@ -25,9 +26,9 @@ export function planChart(run: PreparedRun): Outcome[] {
   if (!colours) return ids.map((id) => undefinedQuantity(id, `the target white "${whiteName}" is not known`));
   const white = whiteOfRun(run);
   const labWhite = labWhiteOfRun(run);
-  if (!white || !labWhite) return ids.map((id) => undefinedQuantity(id, 'no white in this run'));
+  if (!labWhite) return ids.map((id) => undefinedQuantity(id, 'no white in this run'));
 
-  const notes = [...seriesNotes(run, 'chart'), `Yw from the ${white.name}`];
+  const notes = [...seriesNotes(run, 'chart'), ...(white ? [`Yw from the ${white.name}`] : [])];
   const patches: { patch: string; point: number; target: ColourTarget }[] = [];
   const left = { outside: [] as string[], unknown: [] as string[], dim: [] as string[] };
   for (const point of members) {
@@ -35,7 +36,7 @@ export function planChart(run: PreparedRun): Outcome[] {
     const patch = reading.patch ?? '';
     const target = targetOfPatch(run, colours, reading);
     if (target === 'outside') left.outside.push(patch);
-    else if (target === undefined) left.unknown.push(patch);
+    else if (target === undefined || (target.needsWhite && !white)) left.unknown.push(patch);
     else if (!usableXy(run, point)) left.dim.push(patch);
     else patches.push({ patch, point, target });
   }
@@ -47,7 +48,7 @@ export function planChart(run: PreparedRun): Outcome[] {
   const items = patches.map(({ patch, point }) => ({
     axis: patch,
     inputs: [point],
-    lights: [...new Set([white.point, labWhite.point])],
+    lights: [...new Set([labWhite.point, white?.point ?? labWhite.point])],
   }));
   const common = {
     items,
@@ -56,14 +57,30 @@ export function planChart(run: PreparedRun): Outcome[] {
     notes,
     otherwise: 'no patch has a reading and a target',
   } as const;
+  const targetY = (w: World, i: number) => patches[i]!.target.luminance(white ? w.Y[white.point]! : 0);
   const error = (w: World, i: number, equal: boolean) => {
     const { point: p, target } = patches[i]!;
-    const Yt = equal ? w.Y[p]! : target.luminance(w.Y[white.point]!);
+    const Yt = equal ? w.Y[p]! : targetY(w, i);
     return de2000(colours, w.Y[labWhite.point]!, w.x[p]!, w.y[p]!, w.Y[p]!, target.x, target.y, Yt);
   };
   return [
     planOf(run, { ...common, id: 'chart.de2000', value: (w, i) => error(w, i, false) }),
     planOf(run, { ...common, id: 'chart.de2000.colour', value: (w, i) => error(w, i, true) }),
+    ...oldDifferencePlans(
+      run,
+      'chart',
+      items,
+      (w, i) => {
+        const { point: p, target } = patches[i]!;
+        const Yr = w.Y[labWhite.point]!;
+        return [
+          labOf(colours, Yr, w.x[p]!, w.y[p]!, w.Y[p]!),
+          labOf(colours, Yr, target.x, target.y, targetY(w, i)),
+        ];
+      },
+      notes,
+      common.otherwise,
+    ),
   ];
 
   function list(names: string[], what: string): void {

@@ -5,7 +5,7 @@ import { type Outcome, scalarPlan, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
 
-const references = { bt709: 'BT.709', p3: 'P3-D65', bt2020: 'BT.2020' } as const;
+export const gamutReferences = { bt709: 'BT.709', p3: 'P3-D65', bt2020: 'BT.2020' } as const;
 const hues = ['red', 'green', 'blue'] as const;
 
 /** Coverage and area ratio of three reference gamuts in two diagrams, from the full-amplitude primaries. */
@@ -21,7 +21,7 @@ export function planGamutSize(run: PreparedRun): Outcome[] {
   const missing = hues.filter((_, i) => points[i] === undefined || !usableXy(run, points[i]!));
   const [red, green, blue] = points;
   const notes = seriesNotes(run, 'primaries');
-  return Object.entries(references).flatMap(([name, reference]) =>
+  return Object.entries(gamutReferences).flatMap(([name, reference]) =>
     (['xy', 'uv'] as const).flatMap((diagram) =>
       (['coverage', 'area'] as const).map((kind): Outcome => {
         const id = `${kind}.${name}.${diagram}`;

@@ -1,8 +1,9 @@
 import { deltaEItp, xyzToICtCp } from '../colour/ictcp.ts';
 import { degreesOfDirection, hueDifference } from '../colour/lab.ts';
 import { xyToUv, xyYToXyz } from '../colour/xyz.ts';
-import { de2000OfGrey } from './colourDifference.ts';
+import { de2000OfGrey, labOf } from './colourDifference.ts';
 import type { TargetColours } from './conditions.ts';
+import { oldDifferencePlans } from './oldDifferences.ts';
 import { type Item, type Law, type Outcome, planOf, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, usableXy } from './prepare.ts';
@@ -111,6 +112,20 @@ function errorPlans(
         notes,
         otherwise: noColour,
       }),
+    );
+    outcomes.push(
+      ...oldDifferencePlans(
+        run,
+        'grey',
+        itemsOf(greys, reference),
+        (w, i) => {
+          const p = greys[i]!.point;
+          const reading = labOf(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!);
+          return [reading, [reading[0], 0, 0]];
+        },
+        notes,
+        noColour,
+      ),
     );
     outcomes.push(
       noTarget === undefined

@@ -30,6 +30,20 @@ export function planPeak(run: PreparedRun): Outcome[] {
       otherwise: `no full-signal window was read within ${peakWithinSeconds} s`,
     }),
   ];
+  const brightest = brightestOf(run, full);
+  if (full.length > 1 && brightest !== undefined)
+    outcomes.push(
+      planOf(run, {
+        ...common,
+        id: 'peak.abl',
+        items: full.map((entry) => ({
+          ...axis(entry),
+          inputs: entry.peak === brightest ? [brightest] : [entry.peak!, brightest],
+        })),
+        value: (w, i) => (100 * w.Y[full[i]!.peak!]!) / w.Y[brightest]!,
+        otherwise: 'no window has a luminance',
+      }),
+    );
   if (!members.some((point) => run.points.at[point]!.seconds !== undefined)) return outcomes;
   outcomes.push(
     planOf(run, {
@@ -48,6 +62,13 @@ export function planPeak(run: PreparedRun): Outcome[] {
     }),
   );
   return outcomes;
+}
+
+function brightestOf(run: PreparedRun, windows: readonly Window[]): number | undefined {
+  const { Y } = run.points.found;
+  let best: number | undefined;
+  for (const { peak } of windows) if (best === undefined || Y[peak!]! > Y[best]!) best = peak;
+  return best !== undefined && Y[best]! > 0 ? best : undefined;
 }
 
 /** Full-signal readings by window, ascending; the highest early reading is the peak. */

@@ -105,11 +105,12 @@ export function scalarPlan(
   run: PreparedRun,
   draft: Omit<PlanDraft, 'items' | 'value' | 'isSeries'> & {
     inputs: readonly number[];
+    lights?: readonly number[];
     value(world: World): number;
   },
 ): Plan | UndefinedQuantity {
-  const { inputs, ...rest } = draft;
-  return planOf(run, { ...rest, isSeries: false, items: [{ inputs }] });
+  const { inputs, lights = noLights, ...rest } = draft;
+  return planOf(run, { ...rest, isSeries: false, items: [{ inputs, lights }] });
 }
 
 export function undefinedQuantity(id: string, reason: string): UndefinedQuantity {

@@ -1,4 +1,5 @@
 import { planChart } from './chart.ts';
+import { planColourVolume } from './colourVolume.ts';
 import { planContrast } from './contrast.ts';
 import { planGamutSize } from './gamutSize.ts';
 import { planGreyscale } from './greyscale.ts';
@@ -18,6 +19,7 @@ const planners = [
   planWhitePoint,
   planToneCurve,
   planGamutSize,
+  planColourVolume,
   planSweeps,
   planChart,
   planPeak,

@@ -1,7 +1,9 @@
+import { deltaE2000Parts } from '../colour/deltaE2000.ts';
 import { hueAngle, hueDifference, type Lab } from '../colour/lab.ts';
 import { de2000, labOf } from './colourDifference.ts';
 import { type ColourTarget, type SaturationHue, targetOfSaturation, targetOfSignal } from './colourTarget.ts';
 import type { TargetColours } from './conditions.ts';
+import { oldDifferencePlans } from './oldDifferences.ts';
 import { type Item, type Outcome, planOf, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
@@ -156,7 +158,27 @@ function plansOfHue(
           },
         })
       : undefinedQuantity(id('luminance'), 'no white in this run'),
+    ...(anchored
+      ? [...differenceParts(), ...oldDifferencePlans(run, `sweep.${hue}`, items, labs, notes, otherwise)]
+      : []),
   ];
+
+  /** ΔL′/SL, ΔC′/SC and ΔH′/SH of CIEDE2000, reading minus target: what makes the error large. */
+  function differenceParts(): Outcome[] {
+    const share = { L: ['deltaL', 'SL'], C: ['deltaC', 'SC'], H: ['deltaH', 'SH'] } as const;
+    return (['L', 'C', 'H'] as const).map((part) =>
+      planOf(run, {
+        ...common,
+        id: `${id('de2000')}.${part}`,
+        law: 'smooth',
+        value: (w, i) => {
+          const [reading, target] = labs(w, i);
+          const parts = deltaE2000Parts(target, reading);
+          return parts[share[part][0]] / parts[share[part][1]];
+        },
+      }),
+    );
+  }
 
   function luminanceItems(): Item[] {
     const anchor = absolute || !white ? [] : [white.point];

@@ -1,3 +1,4 @@
+import { angleLimitPlan } from './angleLimit.ts';
 import { de2000 } from './colourDifference.ts';
 import { type Outcome, planOf, undefinedQuantity } from './plan.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
@@ -11,6 +12,9 @@ function stem(plane: Plane, level: string): string {
     .filter(Boolean)
     .join('.');
 }
+
+/** Where the angle at a limit is given: half the luminance, a visible colour shift. */
+const angleLimits: Readonly<Record<string, number>> = { luminance: 50, de2000: 3 };
 
 /** Luminance, contrast and colour off axis, for each plane and level. */
 export function planViewingAngle(run: PreparedRun): Outcome[] {
@@ -30,9 +34,20 @@ export function planViewingAngle(run: PreparedRun): Outcome[] {
   const outcomes: Outcome[] = [];
   for (const [key, directions] of [...groups].sort((one, other) => (one[0] < other[0] ? -1 : 1))) {
     const [plane, level] = key.split('|') as [Plane, string];
-    outcomes.push(
-      ...plansOfLevel(run, stem(plane, level), directions, onAxis(plane, level), onAxis(plane, 'white')),
+    const plans = plansOfLevel(
+      run,
+      stem(plane, level),
+      directions,
+      onAxis(plane, level),
+      onAxis(plane, 'white'),
     );
+    outcomes.push(...plans);
+    if (level === 'white')
+      for (const plan of plans) {
+        const limit = angleLimits[plan.id.slice(plan.id.lastIndexOf('.') + 1)];
+        if (plan.state === 'plan' && limit !== undefined)
+          outcomes.push(angleLimitPlan(run, plan, limit, plane === 'vertical'));
+      }
     const black = groups.get(`${plane}|black`);
     if (level === 'white' && black) outcomes.push(contrastPlan(run, plane, directions, black));
   }

@@ -1,0 +1,51 @@
+import { crossingOf } from './monotoneCurve.ts';
+import { type Outcome, type Plan, planOf } from './plan.ts';
+import type { World } from './points.ts';
+import type { PreparedRun } from './prepare.ts';
+
+type Side = { name: string; members: readonly number[] };
+
+/**
+ * The angle at which an off-axis quantity first passes a limit, on each side: `angle.luminance.at50`,
+ * `angle.de2000.at3`. Interpolated between directions, never beyond the last one.
+ */
+export function angleLimitPlan(run: PreparedRun, of: Plan, limit: number, vertical: boolean): Outcome {
+  const angles = of.axes.map(Number);
+  const side = (name: string, sign: 1 | -1): Side => ({
+    name,
+    members: angles
+      .map((_, i) => i)
+      .filter((i) => angles[i]! * sign >= 0)
+      .sort((one, other) => Math.abs(angles[one]!) - Math.abs(angles[other]!)),
+  });
+  const sides = (vertical ? [side('down', -1), side('up', 1)] : [side('left', -1), side('right', 1)]).filter(
+    ({ members }) => members.length > 1,
+  );
+  const points = (members: readonly number[], from: Plan['inputs']) => members.flatMap((i) => from[i]!);
+  const widest = angles.reduce((most, angle) => Math.max(most, Math.abs(angle)), 0);
+  return planOf(run, {
+    id: `${of.id}.at${limit}`,
+    items: sides.map(({ name, members }) => {
+      const inputs = [...new Set(points(members, of.inputs))];
+      return {
+        axis: name,
+        inputs,
+        lights: [...new Set(points(members, of.lights))].filter((point) => !inputs.includes(point)),
+      };
+    }),
+    value: (w: World, i: number) => {
+      const { members } = sides[i]!;
+      const values = members.map((member) => of.value(w, member));
+      const at = crossingOf(
+        members.map((member) => Math.abs(angles[member]!)),
+        values,
+        limit,
+      );
+      return at ?? Number.NaN;
+    },
+    uses: of.uses,
+    law: 'drawn',
+    notes: ['interpolated between the measured directions (monotone cubic)', ...of.notes],
+    otherwise: `${limit}${of.id.endsWith('luminance') ? ' %' : ''} is not passed within ${widest}°`,
+  });
+}
