@@ -121,6 +121,9 @@ describe('CIEDE2000', () => {
       1e-10,
     );
     expect(deltaE2000Parts([50, 0, 0], [50, 0, -5])).toMatchObject({ deltaL: 0, deltaH: 0 });
+    // The mean hue is then that of the other colour: h̄′ = 270°, T = 0.720753, C̄′ = 2.5, by hand.
+    for (const parts of [deltaE2000Parts([50, 0, 0], [50, 0, -5]), deltaE2000Parts([50, 0, -5], [50, 0, 0])])
+      expectClose([parts.SH], [1 + 0.015 * 2.5 * 0.720753], 1e-7);
   });
 
   test('is symmetric, 0 for equal colours only, and grows with lightness alone', () => {
