@@ -16,7 +16,7 @@ const stateWords: Record<ArticleSummary['state'], string> = {
 
 /** An article about a set: its title, where it stands, and how many of its claims have each verdict. */
 export function ArticleLine({ article }: { article: ArticleSummary }) {
-  const totals = useCitations((state) => state.totals.get(article.id));
+  const totals = useCitations((state) => state.byArticle.get(article.id)?.totals);
   return (
     <p className="article-line">
       <a href={hashOf('draft', [article.id])}>{article.title}</a>

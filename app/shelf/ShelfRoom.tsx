@@ -1,6 +1,7 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import { go, hashOf, useRoute } from '../shell/route.ts';
 import { InNav, InStatusLine } from '../shell/Slots.tsx';
+import { useCitations } from '../stores/citations.ts';
 import { useEvidence } from '../stores/evidence.ts';
 import { unitName, useLibrary } from '../stores/library.ts';
 import { Beside } from './Beside.tsx';
@@ -19,6 +20,9 @@ export function ShelfRoom() {
   const [filter, setFilter] = useState<ShelfFilter>({ words: '', maker: '', panel: '', priceUnder: null });
   const [sort, setSort] = useState<SortKey>('latest');
   const [chosen, setChosen] = useState<readonly string[]>([]);
+  useEffect(() => {
+    if (evidence && house && articles.length > 0) void useCitations.getState().gather();
+  }, [evidence, house, articles]);
   const beside = (route.query.beside ?? '').split(',').filter(Boolean);
   const entries = useMemo(() => shelfEntries(units, articles, evidence), [units, articles, evidence]);
   const shown = useMemo(

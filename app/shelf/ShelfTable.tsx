@@ -7,6 +7,7 @@ import { numberText } from '../plots/numberText.ts';
 import { hashOf } from '../shell/route.ts';
 import { unitName } from '../stores/library.ts';
 import { ArticleLine } from './ArticleLine.tsx';
+import { OpenSentences } from './OpenSentences.tsx';
 import {
   columnValue,
   type ShelfColumn,
@@ -151,6 +152,7 @@ function Line({
           <td />
           <td colSpan={6}>
             <ArticleLine article={article} />
+            {due && article.state !== 'released' && <OpenSentences article={article.id} />}
           </td>
         </tr>
       ))}

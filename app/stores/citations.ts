@@ -1,22 +1,17 @@
 import { create } from 'zustand';
-import type { Verdict } from '../../shared/contract/claim.ts';
-import type { Standing } from '../theme/VerdictGlyph.tsx';
-
-/** A sentence that rests on a piece of evidence. */
-export interface Citation {
-  article: string;
-  title: string;
-  sentence: string;
-  /** UTF-16 offset of the claim in the article's plain text */
-  start: number;
-  verdict: Standing;
-}
+import type { Evidence } from '../../shared/contract/evidence.ts';
+import type { House } from '../../shared/contract/house.ts';
+import { door } from '../door/door.ts';
+import type { ArticleFindings, Citation, CitationsReply, CitationsRequest } from './articleFindings.ts';
+import { useEvidence } from './evidence.ts';
+import { useLibrary } from './library.ts';
 
 interface CitationStore {
   state: 'idle' | 'gathering' | 'ready';
+  /** By evidence key, across all articles */
   byEvidence: ReadonlyMap<string, readonly Citation[]>;
-  /** Claims of each verdict, by article */
-  totals: ReadonlyMap<string, Readonly<Record<Verdict, number>>>;
+  byArticle: ReadonlyMap<string, ArticleFindings>;
+  /** Reads and judges every article once for a state of the library; without a change it does nothing. */
   gather(): Promise<void>;
 }
 
@@ -25,9 +20,68 @@ export function citationKey(unit: string, run: string, row: number): string {
   return `unit/${unit}/run/${run}#${row}`;
 }
 
-export const useCitations = create<CitationStore>(() => ({
+interface Basis {
+  evidence: Evidence;
+  house: House;
+  revisions: string;
+}
+
+let basis: Basis | null = null;
+let worker: Worker | null = null;
+
+/** What the articles say about the evidence: which sentences rest on a reading, and how each article stands. */
+export const useCitations = create<CitationStore>((set, get) => ({
   state: 'idle',
   byEvidence: new Map(),
-  totals: new Map(),
-  async gather() {},
+  byArticle: new Map(),
+  async gather() {
+    const { evidence, house } = useEvidence.getState();
+    const { articles } = useLibrary.getState();
+    if (!evidence || !house) return;
+    const revisions = articles.map((article) => `${article.id}@${article.revision}`).join(' ');
+    if (basis?.evidence === evidence && basis.house === house && basis.revisions === revisions) return;
+    const mine: Basis = { evidence, house, revisions };
+    basis = mine;
+    set({ state: 'gathering' });
+    const documents = await Promise.all(articles.map(({ id }) => door.ask('article.read', { article: id })));
+    if (basis !== mine) return;
+    worker?.terminate();
+    worker = new Worker(new URL('./citationsWorker.ts', import.meta.url), { type: 'module' });
+    const byArticle = new Map<string, ArticleFindings>();
+    worker.onmessage = ({ data }: MessageEvent<CitationsReply>) => {
+      if (basis !== mine) return;
+      if (data.type === 'article') {
+        byArticle.set(data.findings.article, data.findings);
+        set({ byArticle: new Map(byArticle), byEvidence: indexed(byArticle) });
+        return;
+      }
+      set({ state: 'ready', byArticle: new Map(byArticle), byEvidence: indexed(byArticle) });
+      worker?.terminate();
+      worker = null;
+    };
+    worker.onerror = () => {
+      basis = null;
+      set({ state: get().byArticle.size > 0 ? 'ready' : 'idle' });
+    };
+    worker.postMessage({
+      units: [...evidence.units.values()],
+      articles: evidence.articles,
+      house,
+      documents: documents.flatMap((reply) => (reply.ok ? [reply.value] : [])),
+    } satisfies CitationsRequest);
+  },
 }));
+
+function indexed(byArticle: ReadonlyMap<string, ArticleFindings>): Map<string, Citation[]> {
+  const index = new Map<string, Citation[]>();
+  for (const { citations } of byArticle.values()) {
+    for (const citation of citations) {
+      for (const key of citation.evidence) {
+        const list = index.get(key);
+        if (list) list.push(citation);
+        else index.set(key, [citation]);
+      }
+    }
+  }
+  return index;
+}
