@@ -73,7 +73,7 @@ const samples: Sample[] = [
   },
   {
     name: 'a peak that stays is unproven without an adjusted HDR run',
-    text: 'In SDR we then adjusted the greyscale error. After adjustment the average falls from 4.1 to 0.6, and peak luminance stays at 742 nits.',
+    text: 'In the Natural mode we went through the greyscale errors. After adjustment the average falls from 4.1 to 0.6, and peak luminance stays at 742 nits.',
     verdicts: [
       ['4.1', 'holds'],
       ['0.6', 'holds'],
