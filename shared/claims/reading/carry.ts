@@ -21,6 +21,8 @@ export interface Carry {
   /** Hues and gamut that came with it */
   hue?: string;
   gamut?: string;
+  /** Statistic of the sentence before ("the average … it falls to") */
+  stat?: string;
   /** Unit that the sentence before was about; absent: the article's own */
   unit?: string;
   /** The other unit last compared with, for "its rival" */

@@ -33,7 +33,7 @@ function unitAt(
     const data = meaning.data as UnitData;
     if (first.text === '"' && !first.glued) continue;
     if (shortUnits.has(first.text) && candidate.length === 1) {
-      if (first.text === 'k' && (x < 1000 || !(first.capital || first.glued))) continue;
+      if (first.text === 'k' && (x < 20 || !(first.capital || first.glued))) continue;
       if (
         first.text !== 'points' &&
         first.text !== 'point' &&

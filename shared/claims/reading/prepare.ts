@@ -27,6 +27,12 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
       number.x <= 89 &&
       isWord(items[at - 1], 'at', 'from', 'beyond', 'past', 'by', 'until');
     if (bareAngle) number.dimension = 'angle';
+    if (
+      number.dimension === 'angle' &&
+      items.some((item) => keyOf(item, 'concept') === 'hueError') &&
+      !items.some((item, index) => isWord(item, 'axis', 'centre') && isWord(items[index - 1], 'off'))
+    )
+      continue;
     const span = axisPhrase(items, at);
     if (!span) continue;
     if (number.dimension === '' && !spans.length && span.doubtful) continue;
@@ -245,6 +251,49 @@ function modeAt(items: readonly Item[], at: number): { mode?: string; unknown?: 
   return null;
 }
 
+const withUnits = new Set(['luminance', 'ratio', 'percent', 'temperature', 'time', 'power', 'noise', 'de']);
+
+/** "the Plain manages 412 nits, the Hearth 742": a bare number takes the unit of the one before. */
+function settleEllipsis(scene: Scene): void {
+  const { previous } = scene;
+  if (
+    !previous ||
+    scene.items.some(
+      (item) => keyOf(item, 'concept') || ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''),
+    )
+  )
+    return;
+  const model = previous.items
+    .filter(
+      (item) =>
+        item.number &&
+        withUnits.has(item.number.dimension) &&
+        (item.number.role === undefined || item.number.role === 'value'),
+    )
+    .at(-1);
+  if (!model) return;
+  const cued =
+    scene.units.length > 0 ||
+    scene.items.some(
+      (item) =>
+        keyOf(item, 'stage') ||
+        keyOf(item, 'signal') ||
+        keyOf(item, 'mode') ||
+        keyOf(item, 'fullScreen') ||
+        item.number?.role === 'window' ||
+        isWord(item, 'measured', 'found', 'saw', 'got', 'meter', 'ours', 'there'),
+    );
+  if (!cued) return;
+  for (const item of scene.items) {
+    const number = item.number;
+    if (!number || number.role || number.dimension !== '' || number.outOf !== undefined || number.spelled)
+      continue;
+    number.dimension = model.number!.dimension;
+    number.unit = model.number!.unit;
+    number.factor = model.number!.factor;
+  }
+}
+
 /** Tone words ("highlights") as axis spans, unless numbers name one. */
 function toneSpans(items: readonly Item[]): AxisSpan[] {
   const spans: AxisSpan[] = [];
@@ -301,6 +350,7 @@ export function scenesOf(
       ...(previous?.gamut && { gamut: previous.gamut }),
     };
     settleUnit(scene);
+    settleEllipsis(scene);
     const { named } = settleConditions(scene);
     Object.assign(carry.paragraph, named);
     scenes.push(scene);

@@ -77,6 +77,7 @@ export function quantityById(id: string): Quantity {
     const others = id.endsWith('.xy') ? [id.replace(/\.xy$/, '.uv')] : id.endsWith('.uv') ? [] : undefined;
     return quantity(id, 'percent', '%', null, 'higher', others?.length ? { others } : {});
   }
+  if (id.endsWith('.cell')) return quantity(id, 'percent', '%', 'patch', 'target', { signed: true });
   if (id.startsWith('uniformity.'))
     return id.endsWith('.colour')
       ? quantity(id, 'duv', 'Δu′v′', null, 'lower')

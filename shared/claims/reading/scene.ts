@@ -38,6 +38,8 @@ export interface Scene {
   concept?: string;
   hue?: string;
   gamut?: string;
+  /** Statistic that "it" refers back to */
+  stat?: string;
 }
 
 export function itemsWith(scene: Scene, kind: MeaningKind): Item[] {

@@ -17,6 +17,7 @@ import { readOrders } from './rules/order.ts';
 import { readScores } from './rules/score.ts';
 import { readValues } from './rules/value.ts';
 import type { Scene } from './scene.ts';
+import { statOf } from './subject.ts';
 import { tagTokens } from './tag.ts';
 import { tokenise } from './tokens.ts';
 import { resolveMention } from './units.ts';
@@ -191,6 +192,8 @@ export function readSentence(
     }
     for (const rule of rules) rule(scene, findings);
     noteConcept(scene, findings);
+    const stat = statOf(scene);
+    if (stat === 'average' || stat === 'max' || stat === 'min') scene.stat = stat;
   }
   handOn(scenes, carry, context, isHeading);
   return settleOverlaps(findings.list);
@@ -268,6 +271,8 @@ function handOn(
   const last = scenes[scenes.length - 1];
   if (!last) return;
   if (last.concept) carry.concept = last.concept;
+  if (last.stat) carry.stat = last.stat;
+  else delete carry.stat;
   carry.unit = last.unit;
   if (last.unit === undefined) delete carry.unit;
   for (const scene of scenes)

@@ -144,6 +144,7 @@ function luminanceSubject(
         [item],
       );
     if (hue) return settled(`sweep.${hue.hue}.luminance`, 'luminance', [item, hue.item]);
+    if (firstWith(scene, 'direction', 'over', 'under')) return settled('eotf.error', 'eotf', [item]);
     return { problem: 'the words do not say what the percentage of luminance is taken of' };
   }
   if (dimension === undefined && isOffAxis(scene) && concept === 'luminance')
@@ -307,6 +308,8 @@ function byConcept(
  * else what the sentence, the paragraph or the heading speaks of.
  */
 export function subjectOf(scene: Scene, dimension: string | undefined, near?: Item): Subject {
+  const corner = dimension === 'percent' ? cellOf(scene) : undefined;
+  if (corner) return corner;
   for (const item of conceptsFor(scene, dimension, near)) {
     const concept = keyOf(item, 'concept')!;
     if (concept === 'totalWord' || concept === 'price' || concept === 'score' || concept === 'award')
@@ -401,6 +404,23 @@ export function powerId(scene: Scene): string {
   return slugs[0]!;
 }
 
+/** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
+function cellOf(scene: Scene): Subject | undefined {
+  const corner = scene.items.find((item) =>
+    isWord(item, 'corner', 'corners', 'edge', 'edges', 'side', 'border', 'borders'),
+  );
+  if (!corner || !scene.items.some((item) => isWord(item, 'centre', 'middle'))) return undefined;
+  return settled(`uniformity.${scene.conditions.level ?? 'white'}.cell`, 'uniformity', [corner]);
+}
+
+/** Where the corner lies, in words; the darkest or the corners in general: the lowest cell. */
+function cellSelector(scene: Scene): Selector {
+  const words = scene.items
+    .filter((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'))
+    .map((item) => ({ upper: 'top', lower: 'bottom' })[item.text] ?? item.text);
+  return words.length > 0 ? { stat: 'at', at: words.join(' ') } : { stat: 'min' };
+}
+
 /** Conditions that matter for this quantity; an angle says nothing about input lag. */
 export function conditionsFor(scene: Scene, quantity: Quantity | undefined): StatedConditions {
   const result: StatedConditions & Record<string, unknown> = { ...scene.conditions, origin: {} };
@@ -449,6 +469,7 @@ function levelled(id: string, conditions: StatedConditions): string {
 
 /** Which value(s) of the series the clause speaks of. */
 export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'under' | 'over'): Selector {
+  if (quantity.id.endsWith('.cell')) return cellSelector(scene);
   if (quantity.axis === null) return { stat: 'scalar' };
   const kind = quantity.axis === 'angle' ? 'angle' : 'stimulus';
   const axis =
@@ -497,5 +518,14 @@ export function statOf(scene: Scene): string | undefined {
     (item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '') && !keyOf(item, 'trailing'),
   );
   if (named) return keyOf(named, 'stat');
-  return keyOf(binding, 'stat');
+  if (binding) return keyOf(binding, 'stat');
+  const peaking = scene.items.find(
+    (item) => keyOf(item, 'verb') === 'reach' && /^(?:peak|top|max|bottom)/.test(item.text),
+  );
+  if (peaking && !scene.items.some((item) => keyOf(item, 'concept') === 'peak'))
+    return peaking.text.startsWith('bottom') ? 'min' : 'max';
+  const refersBack =
+    !scene.items.some((item) => keyOf(item, 'concept')) &&
+    scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
+  return refersBack ? (scene.previous ? scene.previous.stat : scene.carry.stat) : undefined;
 }

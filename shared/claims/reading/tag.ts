@@ -24,6 +24,12 @@ function usable(
       !(meaning.kind === 'mode' && /^(?:mode|preset)$/.test(tokens[at + length]?.text ?? ''))
     )
       return false;
+    if (
+      meaning.kind === 'comparator' &&
+      tokens[at + length - 1]!.text === 'than' &&
+      !leadsToNumber(tokens, at + length)
+    )
+      return false;
     if (tokens[at]!.kind === 'number') {
       if (length === 1) return false;
       if (meaning.kind === 'level') return false;
@@ -32,6 +38,21 @@ function usable(
     return true;
   };
   return meanings.every(fits) ? meanings : meanings.filter(fits);
+}
+
+/** "more than 120 W" limits; "20 W less than the rival" compares. */
+function leadsToNumber(tokens: readonly Token[], at: number): boolean {
+  for (let ahead = at; ahead < Math.min(tokens.length, at + 3); ahead += 1) {
+    const token = tokens[ahead]!;
+    if (token.kind === 'number' || (token.kind === 'mark' && '£€$'.includes(token.text))) return true;
+    if (
+      Object.hasOwn(numberWords, token.text) ||
+      /^(?:half|twice|third|quarter|double|threshold|hundred|thousand)$/.test(token.text)
+    )
+      return true;
+    if (!/^(?:a|an|the|about|around|roughly|just|visible|some|its|our)$/.test(token.text)) return false;
+  }
+  return false;
 }
 
 /** Words before a number that change nothing: "a mere 742", "just 742", "a deep 0.04". */
@@ -251,6 +272,8 @@ function settleObviousRoles(items: Item[]): void {
     else if (number.dimension === 'duration') number.role = 'seconds';
     else if (number.dimension === 'inch') number.role = 'size';
     else if (number.dimension === 'money') number.role = 'money';
+    if (bare && isWord(after, 'and', 'or', ',', 'to') && items[item.index + 2]?.number?.dimension === 'inch')
+      number.role = 'size';
   }
 }
 

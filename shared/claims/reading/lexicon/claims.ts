@@ -112,12 +112,12 @@ export const superlativeWords: Readonly<
   Record<string, { phrases: string; concept: string; direction: 'higher' | 'lower' }>
 > = {
   brightest: {
-    phrases: `brightest; most luminous; the highest peak luminance; highest peak luminance; highest peak brightness; the most light`,
+    phrases: `brightest; most luminous; highest peak luminance; highest peak brightness`,
     concept: 'peak',
     direction: 'higher',
   },
   dimmest: {
-    phrases: `dimmest; least bright; the lowest peak luminance; lowest peak luminance; lowest peak brightness`,
+    phrases: `dimmest; least bright; lowest peak luminance; lowest peak brightness`,
     concept: 'peak',
     direction: 'lower',
   },
@@ -236,7 +236,7 @@ export const tintWords: Readonly<Record<string, string>> = {
   blue: `bluish; blueish; blue tint; blue cast; blue tinge; too blue; blue push`,
   magenta: `magenta tint; magenta cast; magenta tinge; pinkish; pink tint; pink cast; purplish; too magenta; pink tinge; purple tint; purple cast`,
   none: `neutral; no tint; no cast; no colour cast; untinted; free of tint; free of any tint; free of colour casts; free of any cast; free of casts; tint free; without a tint; without any tint; without a cast; without tint; without any cast; no visible tint; no tint at all; free from tint; no trace of a tint; no hint of a tint; no tinge; perfectly neutral; without a colour cast; no trace of tint; free of any colour cast; no tints; no casts; no real tint; no tint to speak of; free of tints; free of a tint; no discernible tint; not tinted`,
-  tinted: `tinted; off neutral; a tint; not neutral; a colour cast; a cast`,
+  tinted: `tinted; lose their neutrality; loses its neutrality; lose neutrality; loses neutrality; off neutral; a tint; not neutral; a colour cast; a cast`,
 };
 
 /** Directions of an error. */
@@ -258,7 +258,7 @@ export const idiomLines = `
 
 /** Adjectives without a definition: opinion candidates, and what drift looks at. */
 export const opinionWords = `
-  punchy; dim; gorgeous; beautiful; impressive; disappointing; excellent; superb; stunning; vivid; lifeless; dull; rich; natural; crisp; sharp; smooth; stylish; elegant; ugly; sturdy; flimsy; solid; mediocre; decent; respectable; poor; weak; strong; fantastic; great; good; bad; inky; deep; bright; bright enough; dazzling; blinding; searing; glorious; lacklustre; pleasing; pleasant; convincing; unconvincing; brilliant; terrific; wonderful; awful; terrible; muddy; murky; flat; lively; lifelike; immersive; striking; remarkable; outstanding; acceptable; passable; ordinary; handsome; attractive; sluggish; snappy; responsive; thin sounding; tinny; boomy; balanced; harsh; generous; expensive; cheap; affordable; dear; pricey; good value; bargain; overpriced; well built; poorly built; luxurious; premium; plasticky; intuitive; clumsy; confusing; tidy; cluttered; soothing; colourful; garish; gaudy; lovely; fine; neat; clever
+  punchy; narrow; wide; dim; gorgeous; beautiful; impressive; disappointing; excellent; superb; stunning; vivid; lifeless; dull; rich; natural; crisp; sharp; smooth; stylish; elegant; ugly; sturdy; flimsy; solid; mediocre; decent; respectable; poor; weak; strong; fantastic; great; good; bad; inky; deep; bright; bright enough; dazzling; blinding; searing; glorious; lacklustre; pleasing; pleasant; convincing; unconvincing; brilliant; terrific; wonderful; awful; terrible; muddy; murky; flat; lively; lifelike; immersive; striking; remarkable; outstanding; acceptable; passable; ordinary; handsome; attractive; sluggish; snappy; responsive; thin sounding; tinny; boomy; balanced; harsh; generous; expensive; cheap; affordable; dear; pricey; good value; bargain; overpriced; well built; poorly built; luxurious; premium; plasticky; intuitive; clumsy; confusing; tidy; cluttered; soothing; colourful; garish; gaudy; lovely; fine; neat; clever
 `;
 
 /** Verbs and prepositions that lead from a colour to the direction of its error: "leans towards green". */

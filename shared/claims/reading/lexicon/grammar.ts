@@ -7,12 +7,13 @@ export const hedgeWords: Readonly<Record<string, string>> = {
   over: `just over; a little over; a shade over; a touch over; slightly over; a little more than; slightly more than; just above; a hair over; a little above; a whisker over; a fraction over; just past; a bit over; slightly above; a shade above; a tad over; marginally over; a touch above; fractionally over; a fraction above; a hair above; a whisker above; just more than; a shade more than`,
   notFarOff: `not far off; not far from; not far short of; not a long way off; not far shy of`,
   exactly: `exactly; spot on; precisely; dead on; bang on; right on; a measured; to the dot; on the nose; smack on`,
-  vague: `a few; several; a couple of; a handful of; many; countless; dozens of; hundreds of; a number of; plenty of`,
+  nowhereNear: `nowhere near; not even close to; far from; a long way off; a long way from; miles from; not near; not anywhere near`,
+  vague: `minutes on end; a few; several; a couple of; a handful of; many; countless; dozens of; hundreds of; a number of; plenty of`,
 };
 
 /** Words that make a limit of the number after them. */
 export const comparatorWords: Readonly<Record<string, string>> = {
-  '<': `under; below; less than; lower than; beneath; fewer than; smaller than; south of; inside; short of; <`,
+  '<': `under; below; less than; lower than; beneath; fewer than; smaller than; south of; inside; short of; falls short of; fall short of; fell short of; falling short of; <`,
   '<=': `at most; no more than; not more than; up to and including; no higher than; a maximum of; maximum of; at the most; not above; not over; no worse than; capped at; within; ≤; never more than; at or under; at or below; as little as; tops out below; no greater than; not exceeding; without exceeding; no larger than; never over; never above; no bigger than; no longer than; no heavier than; a ceiling of; not to exceed; max .`,
   '>': `over; above; more than; higher than; greater than; in excess of; north of; beyond; past; exceeding; upward of; larger than; >; upwards of more than; clear of`,
   '>=': `at least; no less than; not less than; no fewer than; a minimum of; minimum of; upwards of; no lower than; not below; not under; at or above; at or over; ≥; never less than; at the very least; never below; never under; or more than; a floor of; as many as or more than; min .`,
@@ -22,14 +23,14 @@ export const comparatorWords: Readonly<Record<string, string>> = {
 };
 /** Comparators that stand after the number. */
 export const trailingComparators: Readonly<Record<string, string>> = {
-  '<=': `at most; or less; or below; or under; at the most; at worst; or fewer; or lower; tops; maximum; max; at the outside; and no more; and not more; and no higher`,
-  '>=': `at least; or more; or above; or better; or over; at best; plus; at a minimum; or higher; minimum; at the very least; +; and no less; upwards; and more`,
+  '<=': `at most; or less; or below; or under; at the most; or fewer; or lower; tops; maximum; max; at the outside; and no more; and not more; and no higher`,
+  '>=': `at least; or more; or above; or better; or over; plus; at a minimum; or higher; minimum; at the very least; +; and no less; upwards; and more`,
 };
 
 export const statWords: Readonly<Record<string, string>> = {
-  average: `average; averages; averaging; mean; averaged; on average; the average; in the mean; arithmetic mean; avg .; avg; typically; across the board; average of`,
-  max: `maximum; max; worst; highest; peak error; largest; greatest; worst case; biggest; at its worst; at worst; the worst of it; the worst; worst level; worst step; worst offender; single worst; max .; at most; maxes; widest`,
-  min: `minimum; lowest; smallest; least; at its lowest; the lowest; at its weakest; weakest; min .`,
+  average: `average; averages; averaging; mean; averaged; on average; in the mean; arithmetic mean; avg .; avg; typically; across the board; average of`,
+  max: `maximum; max; worst; highest; peak error; largest; greatest; worst case; biggest; at its worst; at worst; worst level; worst step; worst offender; single worst; max .; at most; maxes; widest`,
+  min: `minimum; lowest; smallest; least; at its lowest; at its weakest; weakest; min .`,
   none: `no; none; none of the; not one; not a single; not a; nothing; nothing here; nothing else; neither; no single; not any; not one of the`,
   never: `never; at no point; not once; nowhere; at no level; at no stage; at no step; never once`,
   all: `all; every; each; everything; all of the; all the; every single; each of the; throughout; everywhere; at every level; at all levels; at every step; across the whole range; across the range; across the whole scale; across the entire range; from end to end; from black to white; end to end; at every point; at all points; all along; over the whole range; from bottom to top; over the entire range; on every step; from top to bottom; any of the; all round; without exception; across the entire scale; at all steps; whole range; entire range; anywhere; wherever; whatever the level`,
@@ -52,7 +53,7 @@ export const houseWords: Readonly<Record<string, string>> = {
 };
 
 export const negationWords: Readonly<Record<string, string>> = {
-  not: `not; n't; isn't; aren't; doesn't; don't; won't; can't; cannot; didn't; wasn't; weren't; hasn't; haven't; couldn't; wouldn't; shouldn't; without; hardly; fails to; fail to; failed to; rather than; far from; never; no longer; barely; scarcely; isn't quite; falls short of; fall short of; fell short of; falling short of; misses; short of being; neither; nor; lacks; lack; lacking; anything but`,
+  not: `not; n't; isn't; aren't; doesn't; don't; won't; can't; cannot; didn't; wasn't; weren't; hasn't; haven't; couldn't; wouldn't; shouldn't; without; hardly; fails to; fail to; failed to; rather than; far from; never; no longer; barely; scarcely; isn't quite; misses; short of being; neither; nor; lacks; lack; lacking; anything but`,
 };
 
 /** Verbs with a sense of motion or rest that turn a number into a bound, an onset or a value. */

@@ -23,6 +23,8 @@ function errorQuantity(scene: Scene): { quantity: Quantity; items: Item[] } | un
       return { quantity: quantityById('angle.de2000'), items: subject.items };
     return undefined;
   }
+  if (scene.axes.some((axis) => axis.kind === 'stimulus' && !axis.tone))
+    return { quantity: quantityById('grey.de2000'), items: [] };
   const colourWord = scene.items.find((item) => isWord(item, 'colour', 'colours'));
   const greyWord = scene.items.find((item) => isWord(item, 'grey', 'greys', 'tones'));
   if (

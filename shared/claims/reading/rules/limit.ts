@@ -174,8 +174,30 @@ export function limitCheck(
     selector = { ...selector, stat: isPlural(scene) || changes || options.houseWord ? 'max' : 'average' };
   if (!over && quantity.better === 'higher' && selector.stat === 'max' && stat === undefined && changes)
     selector = { ...selector, stat: 'min' };
-  if (mostly && (selector.stat === 'max' || selector.stat === 'min'))
-    selector = { ...selector, stat: 'all', exceptions: 1 };
+  // "Within 5 %" of a signed error binds both sides.
+  if (quantity.signed && !over && x > 0) {
+    const both: Bound[] = [
+      {
+        operand: operandOf(scene, quantity, {
+          ...selector,
+          stat: selector.stat === 'min' ? 'max' : selector.stat,
+        }),
+        op,
+        x,
+        ...(options.unit && { unit: options.unit }),
+      },
+      {
+        operand: operandOf(scene, quantity, {
+          ...selector,
+          stat: selector.stat === 'max' ? 'min' : selector.stat,
+        }),
+        op: op === '<' ? '>' : '>=',
+        x: -x,
+        ...(options.unit && { unit: options.unit }),
+      },
+    ];
+    return { kind: 'bound', bounds: both };
+  }
   const bound: Bound = {
     operand: operandOf(scene, quantity, selector),
     op,
@@ -237,6 +259,21 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       continue;
     }
     const check = limitCheck(scene, quantity, op, x, unit ? { unit } : {});
+    if (check.kind === 'bound' && hasKey(scene, 'stat', 'mostly')) {
+      refuse(findings, scene, 'limit', 'the words leave open how many levels may be out', [
+        ...words,
+        ...subject.items,
+        ...limitWords(scene, quantity),
+      ]);
+      continue;
+    }
+    if (quantity.signed && (op === '>' || op === '>=') && !hasKey(scene, 'direction')) {
+      refuse(findings, scene, 'limit', 'the words do not say on which side of the target it lies', [
+        ...words,
+        ...subject.items,
+      ]);
+      continue;
+    }
     propose(findings, scene, 'limit', check, [...words, ...subject.items, ...limitWords(scene, quantity)]);
   }
 }

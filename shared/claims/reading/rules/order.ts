@@ -48,6 +48,7 @@ function betterDirection(
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
   readEquals(scene, findings);
+  readRanks(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item)) continue;
     const superlative = meaningOf(item, 'superlative');
@@ -57,6 +58,47 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
     else if (comparative)
       readComparative(scene, findings, item, comparative.key, comparative.data as ComparativeEntry);
   }
+}
+
+/** "It ranks third for peak luminance." */
+function readRanks(scene: Scene, findings: Findings): undefined {
+  const verb = scene.items.find((item) =>
+    isWord(item, 'ranks', 'rank', 'ranked', 'finishes', 'places', 'placed', 'comes', 'came'),
+  );
+  const ordinal = scene.items.find((item) => keyOf(item, 'ordinal') !== undefined && !scene.used.has(item));
+  if (
+    !verb ||
+    !ordinal ||
+    ordinal.index < verb.index ||
+    scene.items.some((item) => keyOf(item, 'superlative'))
+  )
+    return;
+  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
+  if ('problem' in quantity || quantity.better === 'target')
+    return isWord(verb, 'comes', 'came')
+      ? undefined
+      : refuse(
+          findings,
+          scene,
+          'order',
+          'problem' in quantity ? quantity.problem : 'better has no direction for this quantity',
+          [verb, ordinal],
+        );
+  const { cohort, items } = cohortOf(scene);
+  const n = Number(keyOf(ordinal, 'ordinal'));
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(
+      scene,
+      quantity,
+      quantity.better,
+      n === 1 ? { type: 'best' } : { type: 'position', n },
+      cohort,
+    ),
+    [verb, ordinal, ...items, ...concepts(scene)],
+  );
 }
 
 function readSuperlative(
@@ -166,8 +208,19 @@ function readComparative(
     ) &&
     keyOf(nobody, 'stat') === 'none' &&
     than < 0;
+  const neverMore =
+    than < 0 &&
+    !other &&
+    scene.items.some(
+      (word) =>
+        keyOf(word, 'stat') === 'never' ||
+        keyOf(word, 'stat') === 'none' ||
+        isWord(word, 'yet', "haven't", 'not'),
+    ) &&
+    scene.items.some((word) => isWord(word, 'measured', 'tested', 'seen', 'reviewed', 'had'));
   if (
     noOther ||
+    neverMore ||
     (nobody &&
       keyOf(nobody, 'stat') === 'none' &&
       than >= 0 &&

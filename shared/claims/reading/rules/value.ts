@@ -1,5 +1,5 @@
 import type { StatedNumber } from '../../../contract/check.ts';
-import { type Findings, propose, refuse } from '../finding.ts';
+import { ask, type Findings, propose, refuse } from '../finding.ts';
 import type { Item } from '../items.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
@@ -27,8 +27,21 @@ function signOf(scene: Scene): { sign: number; item?: Item } {
   if (direction) return { sign: keyOf(direction, 'direction') === 'under' ? -1 : 1, item: direction };
   const word = scene.items.find(
     (item) =>
-      isWord(item, 'short', 'low', 'dark', 'pale', 'down', 'under', 'below', 'dim', 'lacking', 'shy') ||
-      isWord(item, 'short of'),
+      isWord(
+        item,
+        'short',
+        'low',
+        'dark',
+        'darker',
+        'dimmer',
+        'pale',
+        'down',
+        'under',
+        'below',
+        'dim',
+        'lacking',
+        'shy',
+      ) || isWord(item, 'short of'),
   );
   if (word) return { sign: -1, item: word };
   const up = scene.items.find((item) =>
@@ -55,6 +68,32 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (number.dimension === '' && number.spelled && subject.items.length === 0 && !statOf(scene)) continue;
     const words: (Item | undefined)[] = [item, ...subject.items];
     if (quantity.id.startsWith('fact:')) continue;
+    if (number.hedge === 'nowhereNear' || number.hedge === 'vague') {
+      refuse(findings, scene, 'value', 'the words give no number that can be checked', words);
+      continue;
+    }
+    if (quantity.id === 'white.cct' && number.x < 1500) {
+      refuse(findings, scene, 'value', 'a distance from the target in kelvin is no check', words);
+      continue;
+    }
+    if (/\.hue$/.test(quantity.id) && number.x > 0 && !scene.items.some((entry) => keyOf(entry, 'lean'))) {
+      const selector = selectorOf(scene, quantity, 'value');
+      const plus = statedOf(number, quantity.family);
+      const minus = { ...plus, x: -plus.x, low: -plus.high, high: -plus.low };
+      ask(
+        findings,
+        scene,
+        'value',
+        'the words do not say to which side the hue is off',
+        [plus, minus].map((side) => ({
+          kind: 'value',
+          operand: operandOf(scene, quantity, selector),
+          stated: side,
+        })),
+        words,
+      );
+      continue;
+    }
     if (/^(?:grey\.tint)$/.test(quantity.id) && number.dimension === '') continue;
     let stated = statedOf(number, quantity.family);
     if (!stated.unit && quantity.unit) stated.unit = quantity.unit;
@@ -94,7 +133,9 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     const window = scene.items.filter(
       (entry) =>
         scene.conditionItems.has(entry) &&
-        (entry.number?.role === 'window' || keyOf(entry, 'fullScreen') !== undefined || keyOf(entry, 'stage') !== undefined) &&
+        (entry.number?.role === 'window' ||
+          keyOf(entry, 'fullScreen') !== undefined ||
+          keyOf(entry, 'stage') !== undefined) &&
         Math.abs(entry.index - item.index) < 8,
     );
     const axisItems = scene.axes
@@ -237,6 +278,10 @@ function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): boolean 
   }
   const { quantity } = subject;
   const conditions = conditionsFor(scene, quantity);
+  if (scene.items.some((entry) => isWord(entry, 'calibration', 'adjustment', 'calibrating', 'adjusting'))) {
+    conditions.stage = 'adjusted';
+    conditions.origin = { ...conditions.origin, stage: 'named' };
+  }
   if (conditions.stage !== 'adjusted' || conditions.origin.stage !== 'named') {
     if (!(conditions.stage === 'adjusted')) {
       refuse(
