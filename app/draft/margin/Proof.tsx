@@ -5,6 +5,7 @@ import { useEvidence } from '../../stores/evidence.ts';
 import { VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
 import { ProofFigure } from '../figures/ProofFigure.tsx';
 import { definitionLine, readingPlaces } from '../proofs/evidencePlaces.ts';
+import { foundInShort } from '../proofs/foundInShort.ts';
 import { type ProofItem, standingOf } from '../proofs/proofItem.ts';
 import { replacementFor } from '../proofs/suggestion.ts';
 import { type ProofAction, performOn } from './proofActions.ts';
@@ -27,7 +28,10 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
   const following = useArticle((state) => state.following);
   const [choosing, setChoosing] = useState(false);
   const element = useRef<HTMLElement>(null);
-  const reason = [...item.disagreements, judgement.reason].filter(Boolean).join(' ');
+  // The first clause carries the numbers; what a reader must know besides follows in quiet type.
+  const [clause = '', ...besides] = judgement.reason.replace(/\.$/, '').split('; ');
+  const reason = [...item.disagreements, sentence(clause)].join(' ');
+  const short = item.disagreements.length === 0 ? foundInShort(judgement) : null;
   const places = readingPlaces(judgement.evidence, own);
   const first = places[0];
   const act = (action: ProofAction) => () => performOn(item.key, action);
@@ -61,6 +65,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
           <span>{verdictWord[standing]}</span>
         </button>
         <p className="proof-reason">{reason}</p>
+        {short ? <p className="proof-short">{short}</p> : null}
         {judgement.now ? (
           <p className="proof-now">
             Now: <b className={`${judgement.now} tone`}>{verdictWord[judgement.now].toLowerCase()}</b>
@@ -73,6 +78,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
         </div>
       ) : null}
       <div className="proof-more">
+        {besides.length > 0 ? <p className="q">{sentence(besides.join('; '))}</p> : null}
         <p className="q">{definitionLine(judgement, own, evidence)}</p>
         <div className="do">
           {suggestion && !following ? (
@@ -140,3 +146,9 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
     </section>
   );
 });
+
+/** A clause as a sentence of its own. */
+function sentence(clause: string): string {
+  const whole = clause.charAt(0).toUpperCase() + clause.slice(1);
+  return /[.!?…”]$/.test(whole) || whole === '' ? whole : `${whole}.`;
+}

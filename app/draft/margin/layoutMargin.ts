@@ -23,7 +23,7 @@ export function layoutMargin(
   // Reading.
   const { top } = margin.getBoundingClientRect();
   // Lines stand closer together than notes do.
-  const lineHeight = Number.parseFloat(getComputedStyle(margin).fontSize) * 1.54 - 8;
+  const lineHeight = Number.parseFloat(getComputedStyle(margin).fontSize) * 1.54 - 10;
   const places = new Map<string, number>();
   for (const span of article.querySelectorAll<HTMLElement>('[data-proof]')) {
     const key = span.dataset.proof!;

@@ -18,7 +18,7 @@ export interface PlacedProof {
 }
 
 /** How far a proof may stand from its sentence before calm ones, then figures, then all shrink, px. */
-const patience = { calm: 36, figures: 90, all: 180 };
+const patience = { calm: 36, figures: 90, all: 240 };
 
 /**
  * Sidenotes on one column: nothing overlaps, order is the text's order, the proof in focus stands beside its
@@ -30,43 +30,51 @@ export function placeProofs(proofs: readonly Placeable[], focus: string | null, 
     (proof): ProofForm => (proof.key === focus ? 'open' : proof.calm ? 'brief' : 'full'),
   );
   let tops = arrange(proofs, forms, focus, gap);
-  const steps: { limit: number; shrink: (index: number) => ProofForm | null }[] = [
-    { limit: patience.calm, shrink: (index) => (proofs[index]!.calm ? 'line' : null) },
-    { limit: patience.figures, shrink: (index) => (forms[index] === 'full' ? 'brief' : null) },
-    { limit: patience.all, shrink: () => 'line' },
-  ];
-  for (const { limit, shrink } of steps) {
-    const crowded = crowdedGroups(proofs, forms, tops, gap, limit);
-    if (crowded.length === 0) break;
-    for (const index of crowded) {
-      if (proofs[index]!.key === focus) continue;
-      forms[index] = shrink(index) ?? forms[index]!;
+  const shrinkWhere = (
+    limit: number,
+    whom: 'group' | 'displaced',
+    shrink: (form: ProofForm, calm: boolean) => ProofForm,
+  ) => {
+    let shrunk = false;
+    for (const index of crowded(proofs, forms, tops, gap, limit, whom)) {
+      const proof = proofs[index]!;
+      const form = proof.key === focus ? 'open' : shrink(forms[index]!, proof.calm);
+      shrunk ||= form !== forms[index];
+      forms[index] = form;
     }
-    tops = arrange(proofs, forms, focus, gap);
+    if (shrunk) tops = arrange(proofs, forms, focus, gap);
+    return shrunk;
+  };
+  shrinkWhere(patience.calm, 'group', (form, calm) => (calm ? 'line' : form));
+  shrinkWhere(patience.figures, 'group', (form) => (form === 'full' ? 'brief' : form));
+  // Whoever still stands far off becomes a line, those farthest off first, until everybody is near enough.
+  for (let turn = 0; turn < 4; turn += 1) {
+    if (!shrinkWhere(patience.all, 'displaced', () => 'line')) break;
   }
   return proofs.map((proof, index) => ({ key: proof.key, top: tops[index]!, form: forms[index]! }));
 }
 
-/** Indices of proofs in groups that touch and in which somebody stands too far from the sentence. */
-function crowdedGroups(
+/** Indices of proofs in groups that touch and in which somebody stands too far off; or of those who do. */
+function crowded(
   proofs: readonly Placeable[],
   forms: readonly ProofForm[],
   tops: readonly number[],
   gap: number,
   limit: number,
+  whom: 'group' | 'displaced',
 ): number[] {
-  const crowded: number[] = [];
+  const found: number[] = [];
+  const distance = (at: number) => Math.abs(tops[at]! - proofs[at]!.ideal);
   let start = 0;
   for (let index = 1; index <= proofs.length; index += 1) {
-    const touches =
-      index < proofs.length &&
-      tops[index]! <= tops[index - 1]! + proofs[index - 1]!.heights[forms[index - 1]!] + gap + 0.5;
-    if (touches) continue;
+    const foot = tops[index - 1]! + proofs[index - 1]!.heights[forms[index - 1]!];
+    if (index < proofs.length && tops[index]! <= foot + gap + 0.5) continue;
     const group = Array.from({ length: index - start }, (_, offset) => start + offset);
-    if (group.some((at) => Math.abs(tops[at]! - proofs[at]!.ideal) > limit)) crowded.push(...group);
     start = index;
+    if (!group.some((at) => distance(at) > limit)) continue;
+    found.push(...(whom === 'group' ? group : group.filter((at) => distance(at) > limit / 2)));
   }
-  return crowded;
+  return found;
 }
 
 function arrange(

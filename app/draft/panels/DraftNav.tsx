@@ -7,7 +7,14 @@ import { currentSession } from '../currentSession.ts';
 import { revealPosition } from '../margin/proofActions.ts';
 import { ArticleSwitcher } from './ArticleSwitcher.tsx';
 
-const unsaidShown = 5;
+const unsaidShown = 3;
+
+/** The finding itself; that nobody mentions it is said by the heading over it. */
+const findingText = (reason: string) =>
+  reason
+    .replace(/,? and no sentence mentions it/, '')
+    .split(';')[0]!
+    .replace(/\.$/, '');
 
 /** Goes to a heading; headings are looked up anew, since typing moves them. */
 function goToHeading(index: number): void {
@@ -66,7 +73,9 @@ export function DraftNav() {
           <h2>Unsaid</h2>
           <ul className="unsaid">
             {unsaid.slice(0, unsaidShown).map((finding) => (
-              <li key={`${finding.run} ${finding.quantity}`}>{finding.reason}</li>
+              <li key={`${finding.run} ${finding.quantity}`} title={finding.reason}>
+                {findingText(finding.reason)}
+              </li>
             ))}
           </ul>
           {unsaid.length > unsaidShown ? (
@@ -74,7 +83,9 @@ export function DraftNav() {
               <summary>{unsaid.length - unsaidShown} more</summary>
               <ul className="unsaid">
                 {unsaid.slice(unsaidShown).map((finding) => (
-                  <li key={`${finding.run} ${finding.quantity}`}>{finding.reason}</li>
+                  <li key={`${finding.run} ${finding.quantity}`} title={finding.reason}>
+                    {findingText(finding.reason)}
+                  </li>
                 ))}
               </ul>
             </details>

@@ -1,0 +1,33 @@
+import { formatNumber, formatWithUncertainty } from '../../../shared/article/formatNumber.ts';
+import { nameOfFact } from '../../../shared/claims/checking/terms.ts';
+import type { Judgement } from '../../../shared/contract/claim.ts';
+import { catalogueEntry } from '../../../shared/measure/index.ts';
+
+/**
+ * What was found, as a note in a crowded margin: "white 118.3 ± 2.4 cd/m²". Null where no single value says it:
+ * then the sentence has to.
+ */
+export function foundInShort({ found, quantity, kind }: Judgement): string | null {
+  const { value, u, unit } = found;
+  const entry = quantity ? catalogueEntry(quantity) : undefined;
+  const name =
+    entry?.short ?? (quantity?.startsWith('fact.') ? nameOfFact(quantity.slice('fact.'.length)) : '');
+  const printed = unit && !unit.startsWith('Δ') && unit !== '1' ? { unit } : {};
+  const named = (text: string) => (name ? `${name} ${text}` : text);
+  if (typeof value === 'number') {
+    if (kind === 'ratio') return named(`${formatNumber(value, { digits: 3 })}\u2009×`);
+    const certain = typeof u === 'number' && u > 0;
+    return named(
+      certain
+        ? formatWithUncertainty(value, u, printed)
+        : formatNumber(value, { ...printed, digits: 6 })
+            .replace(/(\.\d*?)0+(?=\D|$)/, '$1')
+            .replace(/\.(?=\D|$)/, ''),
+    );
+  }
+  if (typeof value === 'string' || typeof value === 'boolean') return null;
+  if (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === 'string')) {
+    return named((value as string[]).join(', '));
+  }
+  return null;
+}
