@@ -2,6 +2,7 @@ import type { Article } from '../../shared/contract/article.ts';
 import type { House } from '../../shared/contract/house.ts';
 import type { Reading } from '../../shared/contract/reading.ts';
 import type { Run } from '../../shared/contract/run.ts';
+import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
 import type { StoredClaim } from '../../shared/contract/storedClaim.ts';
 import type { Unit } from '../../shared/contract/unit.ts';
 import type { ObservationsFile } from '../intake/observations.ts';
@@ -17,7 +18,8 @@ export interface Dossier {
   /** Sorted by id */
   articles: DossierArticle[];
   house: Document<House> | null;
-  /** `scoresheet.json`, `protocol.json`, `recipes/*.json` by path */
+  scoreSheet: Document<ScoreSheet> | null;
+  /** `protocol.json`, `recipes/*.json` by path */
   documents: Map<string, string>;
   /** Files that Nitproof does not know, kept byte for byte, by path */
   others: Map<string, Uint8Array>;

@@ -4,6 +4,7 @@ import { articleSchema } from '../../shared/contract/article.ts';
 import { type Fault, fail, type Result, succeed } from '../../shared/contract/fault.ts';
 import { houseSchema } from '../../shared/contract/house.ts';
 import { runSchema } from '../../shared/contract/run.ts';
+import { scoreSheetSchema } from '../../shared/contract/scoreSheet.ts';
 import { idSchema, unitSchema } from '../../shared/contract/unit.ts';
 import { decodeUtf8 } from '../intake/decodeText.ts';
 import { readObservations } from '../intake/observations.ts';
@@ -14,7 +15,7 @@ import type { Dossier, DossierArticle, DossierRun, DossierUnit } from './dossier
 import { readFolder } from './dossierFiles.ts';
 import { placeOfPath } from './jsonNode.ts';
 import { type Document, parseDocument } from './parseDocument.ts';
-import { dossierSchema, dossierVersion, protocolSchema, remarksSchema, scoresheetSchema } from './schemas.ts';
+import { dossierSchema, dossierVersion, protocolSchema, remarksSchema } from './schemas.ts';
 
 export interface ReadDossierOptions {
   /** Told how many of how many files are read; a false answer cancels. */
@@ -75,6 +76,7 @@ class Assembly {
   history: string[] = [];
   description: Document<unknown> | null = null;
   house: Dossier['house'] = null;
+  scoreSheet: Dossier['scoreSheet'] = null;
 
   constructor(folder: string, notes: string[]) {
     this.folder = folder;
@@ -116,7 +118,7 @@ class Assembly {
         this.house = parse(houseSchema);
         return;
       case 'scoresheet':
-        this.keepDocument(path, parse(scoresheetSchema));
+        this.scoreSheet = parse(scoreSheetSchema);
         return;
       case 'protocol':
         this.keepDocument(path, parse(protocolSchema));
@@ -249,6 +251,7 @@ class Assembly {
         remarks: article.remarks ?? null,
       })),
       house: this.house,
+      scoreSheet: this.scoreSheet,
       documents: this.documents,
       others: this.others,
       history: this.history,

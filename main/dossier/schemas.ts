@@ -58,6 +58,3 @@ export const protocolSchema = z.looseObject({
   version: z.number().int().positive(),
   lists: z.array(protocolListSchema),
 });
-
-/** `scoresheet.json`: criteria with curves from a measured value to points, their weights, the award rule. */
-export const scoresheetSchema = z.looseObject({});

@@ -9,6 +9,7 @@ import { formatCsv } from './formatCsv.ts';
 export function dossierFiles(dossier: Dossier): Map<string, string | Uint8Array> {
   const files = new Map<string, string | Uint8Array>([['dossier.json', dossier.description.text]]);
   if (dossier.house !== null) files.set('house.json', dossier.house.text);
+  if (dossier.scoreSheet !== null) files.set('scoresheet.json', dossier.scoreSheet.text);
   for (const [path, text] of dossier.documents) files.set(path, text);
   for (const unit of dossier.units) {
     const folder = `units/${unit.id}`;

@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { backupCommand } from './cli/backup.ts';
 
+import { checkCommand } from './cli/check.ts';
 import { type Command, type CommandInput, type ExitStatus, helpOf, type Terminal } from './cli/command.ts';
 import { exportCommand } from './cli/export.ts';
 import { importCommand } from './cli/import.ts';
@@ -12,6 +13,7 @@ import { spokenCommand } from './cli/spoken.ts';
 import { verifyCommand } from './cli/verify.ts';
 
 const commands: readonly Command[] = [
+  checkCommand,
   importCommand,
   exportCommand,
   metricsCommand,

@@ -5,6 +5,7 @@ import type { Result } from '../../shared/contract/fault.ts';
 import type { House } from '../../shared/contract/house.ts';
 import type { Observation } from '../../shared/contract/observation.ts';
 import type { Run } from '../../shared/contract/run.ts';
+import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
 import type { StoredClaim } from '../../shared/contract/storedClaim.ts';
 import type { Unit } from '../../shared/contract/unit.ts';
 import type { Dossier } from '../dossier/dossier.ts';
@@ -98,7 +99,9 @@ export interface Library {
   /** Null: the shipped house words apply. */
   readHouse(): Promise<House | null>;
   saveHouse(house: House): Promise<Result<Revised>>;
-  /** Text of `protocol.json`, `scoresheet.json` or a recipe */
+  readScoreSheet(): Promise<ScoreSheet | null>;
+  saveScoreSheet(scoreSheet: ScoreSheet): Promise<Result<Revised>>;
+  /** Text of `protocol.json` or a recipe */
   readDocument(path: string): Promise<string | null>;
   listHistory(of?: string): Promise<HistoryEvent[]>;
 

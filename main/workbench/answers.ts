@@ -94,6 +94,9 @@ export function createAnswers(library: Library, jobs: Jobs, publish: (event: Doo
     },
     'house.read': async () => succeed((await library.readHouse()) ?? defaultHouse),
     'house.save': async ({ house }) => tell(await library.saveHouse(house), 'house', 'house'),
+    'scoresheet.read': async () => succeed(await library.readScoreSheet()),
+    'scoresheet.save': async ({ scoreSheet }) =>
+      tell(await library.saveScoreSheet(scoreSheet), 'house', 'scoresheet'),
     'protocol.read': async ({ unit }) => {
       const known = await library.readUnit(unit);
       if (!known.ok) return known;

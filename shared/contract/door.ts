@@ -5,6 +5,7 @@ import { type Fault, faultSchema } from './fault.ts';
 import { houseSchema } from './house.ts';
 import { observationSchema } from './observation.ts';
 import { runSchema } from './run.ts';
+import { scoreSheetSchema } from './scoreSheet.ts';
 import { storedClaimSchema } from './storedClaim.ts';
 import { dateSchema, idSchema, moneySchema, unitSchema } from './unit.ts';
 
@@ -154,6 +155,12 @@ export const door = {
   },
   'house.read': { input: nothing, output: houseSchema },
   'house.save': { input: z.object({ house: houseSchema }), output: z.object({ revision: z.number() }) },
+  /** Null: the house has no score sheet; articles carry their own score. */
+  'scoresheet.read': { input: nothing, output: scoreSheetSchema.nullable() },
+  'scoresheet.save': {
+    input: z.object({ scoreSheet: scoreSheetSchema }),
+    output: z.object({ revision: z.number() }),
+  },
   'protocol.read': { input: z.object({ unit: idSchema }), output: z.custom<unknown>() },
   'history.list': { input: z.object({ of: z.string().optional() }), output: z.array(historyEventSchema) },
   'dossier.import': {

@@ -10,5 +10,6 @@ export * from './measurement.ts';
 export * from './observation.ts';
 export * from './reading.ts';
 export * from './run.ts';
+export * from './scoreSheet.ts';
 export * from './storedClaim.ts';
 export * from './unit.ts';

@@ -4,6 +4,7 @@ import type { ArticleDocument } from '../../../shared/contract/door.ts';
 import type { Evidence } from '../../../shared/contract/evidence.ts';
 import { fail, type Result, succeed } from '../../../shared/contract/fault.ts';
 import type { House } from '../../../shared/contract/house.ts';
+import type { ScoreSheet } from '../../../shared/contract/scoreSheet.ts';
 import { dossierEvidence } from '../../dossier/dossierEvidence.ts';
 import { fileFault } from '../../dossier/dossierFiles.ts';
 import { readDossier } from '../../dossier/readDossier.ts';
@@ -15,6 +16,7 @@ export interface EvidenceSource {
   evidence: Evidence;
   articles: ArticleDocument[];
   house: House;
+  scoreSheet: ScoreSheet | null;
 }
 
 /** Reads a dossier folder or a library file. A library is opened read only. */
@@ -45,6 +47,7 @@ async function fromDossier(folder: string): Promise<Result<EvidenceSource>> {
       savedAt: null,
     })),
     house: dossier.house?.value ?? defaultHouse,
+    scoreSheet: dossier.scoreSheet?.value ?? null,
   });
 }
 
@@ -60,7 +63,12 @@ async function fromLibrary(file: string): Promise<Result<EvidenceSource>> {
       if (!article.ok) return article;
       articles.push(article.value);
     }
-    return succeed({ evidence, articles, house: (await library.readHouse()) ?? defaultHouse });
+    return succeed({
+      evidence,
+      articles,
+      house: (await library.readHouse()) ?? defaultHouse,
+      scoreSheet: await library.readScoreSheet(),
+    });
   } finally {
     await library.close();
   }

@@ -20,6 +20,7 @@ export function mergeDossier(store: Store, dossier: Dossier, prefer: Preference)
     const merge = new Merge(store, prefer);
     merge.description(dossier.description.text);
     if (dossier.house !== null) merge.document('house.json', dossier.house.text);
+    if (dossier.scoreSheet !== null) merge.document('scoresheet.json', dossier.scoreSheet.text);
     for (const [path, text] of dossier.documents) merge.document(path, text);
     for (const [path, bytes] of dossier.others) merge.other(path, bytes);
     for (const unit of dossier.units) merge.unit(unit);

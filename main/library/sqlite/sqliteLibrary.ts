@@ -2,15 +2,15 @@ import { basename } from 'node:path';
 import type Database from 'better-sqlite3';
 import type { Evidence } from '../../../shared/contract/evidence.ts';
 import { fail, succeed } from '../../../shared/contract/fault.ts';
-import { houseSchema } from '../../../shared/contract/house.ts';
 import type { HistoryEvent, Library } from '../library.ts';
 import * as articles from './articleRows.ts';
 import { databaseFault } from './databaseFault.ts';
+import * as documents from './documentRows.ts';
 import { mergeDossier } from './mergeDossier.ts';
 import { backupDatabase } from './openDatabase.ts';
 import { RunCache } from './runRows.ts';
-import { saveReadings, saveRun, sweepStaged, textOf } from './runWrites.ts';
-import { bench, Store } from './store.ts';
+import { saveReadings, saveRun, sweepStaged } from './runWrites.ts';
+import { Store } from './store.ts';
 import { historyLines, takeDossier } from './takeDossier.ts';
 import * as units from './unitRows.ts';
 import { verifyLibrary } from './verifyLibrary.ts';
@@ -37,9 +37,6 @@ export function createSqliteLibrary(
     }))();
   const count = (table: 'unit' | 'article'): number =>
     store.sql(`SELECT count(*) FROM ${table}`).pluck().get() as number;
-  const documentText = (path: string): string | null =>
-    (store.sql('SELECT content FROM document WHERE path = ?').pluck().get(path) as string | undefined) ??
-    null;
 
   return {
     file,
@@ -71,25 +68,11 @@ export function createSqliteLibrary(
     createArticle: async (article, meta, markdown) => articles.createArticle(store, article, meta, markdown),
     saveArticle: async (article, change) => articles.saveArticle(store, article, change),
     leaseArticle: async (article, client, release) => articles.leaseArticle(store, article, client, release),
-    readHouse: async () => {
-      const text = documentText('house.json');
-      return text === null ? null : houseSchema.parse(JSON.parse(text));
-    },
-    saveHouse: async (house) =>
-      store.change(() => {
-        const text = textOf(house, documentText('house.json') ?? undefined);
-        store
-          .sql(
-            "INSERT INTO document (path, content) VALUES ('house.json', ?) ON CONFLICT (path) DO UPDATE SET content = excluded.content",
-          )
-          .run(text);
-        store.record('house-saved', 'house.json', bench, {
-          version: house.version,
-          digest: units.sha256(text),
-        });
-        return { revision: store.raise() };
-      }),
-    readDocument: async (path) => documentText(path),
+    readHouse: async () => documents.readHouse(store),
+    saveHouse: async (house) => documents.saveHouse(store, house),
+    readScoreSheet: async () => documents.readScoreSheet(store),
+    saveScoreSheet: async (scoreSheet) => documents.saveScoreSheet(store, scoreSheet),
+    readDocument: async (path) => documents.documentText(store, path),
     listHistory: async (of) =>
       historyLines(store)
         .map((line) => JSON.parse(line) as HistoryEvent)

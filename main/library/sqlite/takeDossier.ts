@@ -1,6 +1,7 @@
 import { articleSchema } from '../../../shared/contract/article.ts';
 import { type House, houseSchema } from '../../../shared/contract/house.ts';
 import { runSchema } from '../../../shared/contract/run.ts';
+import { type ScoreSheet, scoreSheetSchema } from '../../../shared/contract/scoreSheet.ts';
 import { unitSchema } from '../../../shared/contract/unit.ts';
 import type { Dossier, DossierArticle, DossierRun, DossierUnit } from '../../dossier/dossier.ts';
 import { formatJson, nodeOf } from '../../dossier/jsonNode.ts';
@@ -23,7 +24,9 @@ export function takeDossier(store: Store): Dossier {
       ).map(({ path, content }) => [path, content]),
     );
     const house = documents.get('house.json');
+    const scoreSheet = documents.get('scoresheet.json');
     documents.delete('house.json');
+    documents.delete('scoresheet.json');
     return {
       description: stored(descriptionText(store), dossierSchema),
       units: unitIds(store).map((id) => takeUnit(store, id)),
@@ -37,6 +40,7 @@ export function takeDossier(store: Store): Dossier {
         }),
       ),
       house: house === undefined ? null : stored<House>(house, houseSchema),
+      scoreSheet: scoreSheet === undefined ? null : stored<ScoreSheet>(scoreSheet, scoreSheetSchema),
       documents,
       others: new Map(
         (
