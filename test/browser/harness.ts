@@ -52,7 +52,7 @@ export async function sitDown(flags: readonly string[] = []): Promise<Sitting> {
       contexts.push(context);
       const page = await context.newPage();
       await page.goto(host.oneTimeLink());
-      await page.waitForURL(`${host.origin}/**`);
+      await page.waitForURL((url) => url.pathname === '/');
       if (path !== '') await page.goto(`${host.origin}/${path}`);
       return page;
     },
