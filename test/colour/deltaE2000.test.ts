@@ -126,6 +126,16 @@ describe('CIEDE2000', () => {
       expectClose([parts.SH], [1 + 0.015 * 2.5 * 0.720753], 1e-7);
   });
 
+  test('at a mean hue of exactly 0° there is no rotation: the standard does not go round from 275°', () => {
+    // Mirrored hues, chromas 1 : 2, so that the mean direction is the positive a* axis to the last bit.
+    const [one, other]: [Lab, Lab] = [
+      [50, 30, 10],
+      [50, 60, -20],
+    ];
+    const { deltaC, deltaH, SC, SH } = deltaE2000Parts(one, other);
+    expectClose([deltaE2000(one, other)], [Math.hypot(deltaC / SC, deltaH / SH)], 1e-9);
+  });
+
   test('is symmetric, 0 for equal colours only, and grows with lightness alone', () => {
     fc.assert(
       fc.property(lab, lab, (one, other) => {
