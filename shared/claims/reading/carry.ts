@@ -25,6 +25,8 @@ export interface Carry {
   stat?: string;
   /** Unit that the sentence before was about; absent: the article's own */
   unit?: string;
+  /** The unit was named two sentences ago: a pronoun still reaches it, a bare quantity does not. */
+  unitIsOld?: boolean;
   /** The other unit last compared with, for "its rival" */
   rival?: string;
   /** A maker's claim that "we got there" answers */
@@ -54,6 +56,9 @@ export function enterBlock(carry: Carry, block: Block): Carry {
     if (block.table.column > 0 && same && carry.rowHead !== undefined && carry.row === block.table.row)
       next.rowHead = carry.rowHead;
     next.row = block.table.row;
+    const concept = carriedConcept({ headings: carry.headings, paragraph: {} });
+    if (concept !== undefined)
+      next.headings = carry.headings.map(({ level, conditions }) => ({ level, conditions }));
     return next;
   }
   return { headings: carry.headings, paragraph: {} };

@@ -4,6 +4,7 @@ import type { Proposal, Sentence } from '../../contract/claim.ts';
 import { type Carry, enterBlock, startOfArticle } from './carry.ts';
 import type { Finding } from './finding.ts';
 import { readSentence } from './sentence.ts';
+import { readCell } from './table.ts';
 
 /** Readings of blocks kept from an earlier call, so that an edit re-reads only what it changes. */
 export interface ReadingMemo {
@@ -28,6 +29,13 @@ function readBlock(
 ): BlockReading {
   const carry: Carry = structuredCopy(before);
   const findings: BlockReading['findings'] = [];
+  if (block.kind === 'cell' && block.table && sentences.length > 0) {
+    const [first] = sentences;
+    const cell = sentences.length === 1 ? first!.text : sentences.map((sentence) => sentence.text).join(' ');
+    for (const finding of readCell(cell, block.table, context, carry))
+      findings.push({ sentence: 0, finding });
+    return { findings, after: carry };
+  }
   for (const [order, sentence] of sentences.entries()) {
     for (const finding of readSentence(sentence.text, context, carry, block.kind === 'heading'))
       findings.push({ sentence: order, finding });
@@ -72,7 +80,7 @@ export function readArticle(
     let reading: BlockReading | undefined;
     let key = '';
     if (memo) {
-      key = `${block.kind}${block.level ?? ''}\u0000${text.text.slice(block.start, block.end)}\u0000${JSON.stringify(before)}`;
+      key = `${block.kind}${block.level ?? ''}${block.table ? `${block.table.row}/${block.table.column}` : ''}\u0000${text.text.slice(block.start, block.end)}\u0000${JSON.stringify(before)}`;
       reading = memo.blocks.get(key);
     }
     reading ??= readBlock(own, block, context, before);

@@ -171,7 +171,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (isWord(item, 'axis') && isWord(scene.items[at - 1], 'on')) set('angle', 0, item);
     if (isWord(item, 'on') && isWord(scene.items[at - 1], 'head', 'straight', 'square'))
       set('angle', 0, item);
-    const mode = modeAt(scene.items, at);
+    const mode = modeAt(scene.sentence, item.index);
     if (mode?.mode) {
       set('mode', mode.mode, item);
       named.mode = mode.mode;

@@ -273,8 +273,18 @@ function handOn(
   if (last.concept) carry.concept = last.concept;
   if (last.stat) carry.stat = last.stat;
   else delete carry.stat;
-  carry.unit = last.unit;
-  if (last.unit === undefined) delete carry.unit;
+  const named = scenes.some((scene) => scene.unitNamed);
+  if (named) {
+    delete carry.unitIsOld;
+    if (last.unit === undefined) delete carry.unit;
+    else carry.unit = last.unit;
+  } else if (carry.unit !== undefined) {
+    // Nothing named a set here: the one before is out of reach after one more sentence.
+    if (carry.unitIsOld) {
+      delete carry.unit;
+      delete carry.unitIsOld;
+    } else carry.unitIsOld = true;
+  }
   for (const scene of scenes)
     for (const mention of scene.units)
       if (mention.role !== 'maker' || mention.id !== context.own) {

@@ -357,9 +357,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     dimension === '' &&
     near?.number &&
     near.number.x < 30 &&
-    scene.items.some((item) =>
-      isWord(item, 'level', 'levels', 'step', 'steps', 'grey', 'greys', 'tone', 'tones'),
-    )
+    scene.items.some((item) => /\b(?:levels?|steps?|greys?|tones?)$/.test(item.text))
   )
     return errorSubject(scene, 'greyError', undefined);
   if (

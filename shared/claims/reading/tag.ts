@@ -30,6 +30,12 @@ function usable(
       !leadsToNumber(tokens, at + length)
     )
       return false;
+    if (
+      meaning.kind === 'comparative' &&
+      tokens[at + length]?.text === 'than' &&
+      leadsToNumber(tokens, at + length + 1)
+    )
+      return false;
     if (tokens[at]!.kind === 'number') {
       if (length === 1) return false;
       if (meaning.kind === 'level') return false;

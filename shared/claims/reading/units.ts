@@ -197,7 +197,7 @@ export function settleUnit(scene: Scene): void {
   } else if (pronounKey === 'it') {
     scene.unitNamed = true;
     scene.unit = earlier;
-  } else if (earlier !== undefined) {
+  } else if (earlier !== undefined && (previous || !carry.unitIsOld)) {
     if (previous && !previous.unitNamed && previous.unitProblem === undefined) scene.unit = earlier;
     else if (previous) scene.unit = startsWithVerb(scene.items) ? earlier : earlier;
     else

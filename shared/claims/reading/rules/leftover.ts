@@ -40,7 +40,13 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
       );
       continue;
     }
-    if (keyOf(item, 'hedge') === 'vague' && firstWith(scene, 'concept') && nounAfter(scene, item))
+    if (item.text === 'minutes on end' && firstWith(scene, 'concept'))
+      refuse(findings, scene, 'leftover', 'the words give no number', [
+        firstWith(scene, 'verb'),
+        firstWith(scene, 'concept'),
+        item,
+      ]);
+    else if (keyOf(item, 'hedge') === 'vague' && firstWith(scene, 'concept') && nounAfter(scene, item))
       refuse(findings, scene, 'leftover', 'the words give no number', [item]);
     else if (
       keyOf(item, 'multiple') &&

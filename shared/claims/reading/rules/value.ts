@@ -326,7 +326,7 @@ function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): boolean 
     findings,
     scene,
     'fromTo',
-    { kind: 'value', operand: operandOf(scene, quantity, selector), stated: after },
+    { kind: 'value', operand: operandOf(scene, quantity, selector, conditions), stated: after },
     words,
   );
   return true;
