@@ -40,9 +40,8 @@ export function membersOf(check: OrderCheck, own: OperandValue, sight: Sight): M
   if (priceOfOwn === 'unknown') members.ownUnknown = 'it has no price in the stated currency on file';
   const named = cohort.units && new Set(cohort.units);
   const excepted = new Set(cohort.except ?? []);
-  for (const id of named ?? [])
-    if (id !== sight.own && !sight.unit(id)) members.ownUnknown = `the library has no unit ${id}`;
-  let candidates = sight.rivals().filter((unit) => !named || named.has(unit.id));
+  for (const id of named ?? []) if (!sight.unit(id)) members.ownUnknown = `the library has no unit ${id}`;
+  let candidates = sight.rivals(own.unit.id).filter((unit) => !named || named.has(unit.id));
   if (cohort.last !== undefined) candidates = latest(candidates, cohort.last - 1, today, sight);
   for (const unit of candidates) {
     const value = readAlike(check, own, unit, sight);

@@ -28,8 +28,8 @@ export interface Sight {
   readonly used: Map<string, string>;
   readonly dependencies: Map<string, Dependency>;
   unit(id: string): UnitEvidence | undefined;
-  /** Every unit but the own one, by id. */
-  rivals(): UnitEvidence[];
+  /** Every unit but one, by id. */
+  rivals(of: string): UnitEvidence[];
   /** Runs that nothing supersedes, by id, with what each says of a quantity. */
   runs(unit: UnitEvidence, id: string): { run: RunEvidence; measurement: Measurement }[];
   /** The quantity of a chosen run: from here on the verdict rests on this run. */
@@ -66,10 +66,10 @@ export function createSight(bench: JudgingBench): Sight {
       look({ on: 'identity', unit: id });
       return bench.evidence.units.get(id);
     },
-    rivals() {
+    rivals(of) {
       look({ on: 'units' });
       return [...bench.evidence.units.values()]
-        .filter((unit) => unit.id !== own)
+        .filter((unit) => unit.id !== of)
         .sort((one, other) => (one.id < other.id ? -1 : 1));
     },
     runs(unit, id) {

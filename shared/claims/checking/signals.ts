@@ -2,7 +2,7 @@ import type { Check, Operand, StatedConditions } from '../../contract/check.ts';
 import { mapOperands, operandsOf } from './operands.ts';
 import type { Outcome } from './outcome.ts';
 import type { Sight } from './sight.ts';
-import { signalDefault } from './signalOf.ts';
+import { isWide, signalDefault } from './signalOf.ts';
 
 /**
  * Hears what other signals would say where the sentence names none and the quantity does not mean one: when both
@@ -60,7 +60,8 @@ function signalsAtStake(check: Check, sight: Sight, own: Outcome): string[] {
     const unit = sight.unit(operand.conditions.unit ?? sight.own);
     if (!unit) continue;
     for (const { run, measurement } of sight.runs(unit, operand.id))
-      if (measurement.state !== 'undefined') found.add(run.conditions.signal);
+      if (measurement.state !== 'undefined' && (signalDefault(operand.id) !== 'wide' || isWide(run)))
+        found.add(run.conditions.signal);
   }
   found.delete(String(judged));
   return [...found].sort();

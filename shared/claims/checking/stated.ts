@@ -2,7 +2,7 @@ import type { StatedNumber } from '../../contract/check.ts';
 import { catalogueEntry } from '../../measure/catalogue.ts';
 import { onTheLimit } from './decide.ts';
 import type { OperandValue } from './operand.ts';
-import { amount, plain } from './terms.ts';
+import { plain } from './terms.ts';
 
 /** True for a number inside the stated interval; an open end ("almost", "just over") is not part of it. */
 export function isInside(value: number, stated: StatedNumber): boolean {
@@ -17,13 +17,14 @@ export function missBy(value: number, stated: StatedNumber): number {
   return value <= stated.low ? stated.low - value : value - stated.high;
 }
 
-/** "between 2.95 and 3.05", or the number itself where nothing is left to rounding. */
+/** "range, 2.95 to 3.05", or the number itself where nothing is left to rounding. */
 export function intervalWords(stated: StatedNumber, unit: string): string {
   if (stated.low === stated.high) return plain(tidy(stated.x), unit);
   if (stated.highOpen)
-    return `from ${plain(tidy(stated.low))} to just under ${plain(tidy(stated.high), unit)}`;
-  if (stated.lowOpen) return `from just over ${plain(tidy(stated.low))} to ${plain(tidy(stated.high), unit)}`;
-  return `from ${plain(tidy(stated.low))} to ${plain(tidy(stated.high), unit)}`;
+    return `range, ${plain(tidy(stated.low))} to just under ${plain(tidy(stated.high), unit)}`;
+  if (stated.lowOpen)
+    return `range, just over ${plain(tidy(stated.low))} to ${plain(tidy(stated.high), unit)}`;
+  return `range, ${plain(tidy(stated.low))} to ${plain(tidy(stated.high), unit)}`;
 }
 
 /** Six significant digits: 0.1 + 0.2 reads 0.3. */
@@ -38,7 +39,7 @@ export function tidy(value: number): number {
 export function digitNotes(value: OperandValue, stated: StatedNumber): string[] {
   const notes: string[] = [];
   if (value.u !== null && stated.place !== undefined && !stated.hedge && stated.place < value.u)
-    notes.push(`finer than the instrument (±${amount(2 * value.u, null, '', '').trim()})`);
+    notes.push(`finer than the instrument (±${plain(Number((2 * value.u).toPrecision(2)))})`);
   if (!stated.exact && isInside(value.value, stated) && !stated.hedge && onlyRounding(value, stated))
     notes.push(`only rounding saves ${plain(stated.x)}`);
   return notes;

@@ -33,6 +33,7 @@ export function nameOfFact(key: string): string {
 /** "colour error of the greyscale", as it stands inside a sentence. */
 export function nameOfQuantity(id: string): string {
   if (id.startsWith('fact.')) return nameOfFact(id.slice(5));
+  if (id === 'eotf.rolloff') return 'roll-off of the tone curve';
   const entry = catalogueEntry(id);
   return entry ? inSentence(entry.label) : id;
 }
