@@ -1,0 +1,115 @@
+import { expect, test } from 'vitest';
+import { measureRun } from '../../shared/measure/index.ts';
+import { crossingOf } from '../../shared/measure/monotoneCurve.ts';
+import { d65, de2000, expectValues, lab, pairs, reasonOf, xyz } from './expected.ts';
+import { type Draft, evidenceOf, readingsOf } from './inventedUnit.ts';
+
+function measure(...drafts: Draft[]) {
+  const { unit, run } = evidenceOf(readingsOf(...drafts));
+  return measureRun(unit, run);
+}
+const at = (angle: number, Y: number, x = 0.3127, y = 0.329, more: Partial<Draft> = {}): Draft => ({
+  series: 'angle',
+  angle,
+  x,
+  y,
+  Y,
+  ...more,
+});
+
+test('luminance is the share of the 0° reading, by signed angle', () => {
+  const found = measure(at(45, 88), at(-45, 76), at(0, 200), at(30, 130));
+  expectValues(pairs(found, 'angle.luminance'), [
+    [-45, 38],
+    [0, 100],
+    [30, 65],
+    [45, 44],
+  ]);
+});
+
+test('colour shift is taken at the 0° luminance, the total is not scaled', () => {
+  const W = xyz(...d65, 200);
+  const found = measure(at(0, 200, 0.31, 0.327), at(45, 110, 0.319, 0.335));
+  const axis = lab(xyz(0.31, 0.327, 200), W);
+  expectValues(pairs(found, 'angle.de2000'), [
+    [0, 0],
+    [45, de2000(lab(xyz(0.319, 0.335, 200), W), axis)],
+  ]);
+  expectValues(pairs(found, 'angle.de2000.total'), [
+    [0, 0],
+    [45, de2000(lab(xyz(0.319, 0.335, 110), W), axis)],
+  ]);
+});
+
+test('other levels are held against their own 0° reading, with L* from white', () => {
+  const W = xyz(...d65, 200);
+  const grey = { level: 'grey50' };
+  const found = measure(at(0, 200), at(0, 42, 0.31, 0.327, grey), at(45, 30, 0.32, 0.335, grey));
+  expectValues(pairs(found, 'angle.grey50.luminance'), [
+    [0, 100],
+    [45, (100 * 30) / 42],
+  ]);
+  expectValues(pairs(found, 'angle.grey50.de2000'), [
+    [0, 0],
+    [45, de2000(lab(xyz(0.32, 0.335, 42), W), lab(xyz(0.31, 0.327, 42), W))],
+  ]);
+});
+
+test('a greyscale 100 % level of the same run is the reference white', () => {
+  const W = xyz(...d65, 240);
+  const found = measure(
+    { series: 'greyscale', stimulus: 100, x: 0.3127, y: 0.329, Y: 240 },
+    at(0, 200),
+    at(45, 110, 0.32, 0.335),
+  );
+  expectValues(pairs(found, 'angle.de2000'), [
+    [0, 0],
+    [45, de2000(lab(xyz(0.32, 0.335, 200), W), lab(xyz(...d65, 200), W))],
+  ]);
+});
+
+test('the vertical plane has its own name and may share the 0° reading', () => {
+  const found = measure(at(0, 200), at(20, 150, 0.3127, 0.329, { plane: 'vertical' }));
+  expectValues(pairs(found, 'angle.vertical.luminance'), [[20, 75]]);
+});
+
+test('contrast is white over black at each angle, where black is above twice the floor', () => {
+  const black = { level: 'black' };
+  const found = measure(
+    at(0, 200),
+    at(30, 150),
+    at(45, 100),
+    at(0, 0.1, 0.3, 0.3, black),
+    at(30, 0.25, 0.3, 0.3, black),
+    at(45, 0.003, 0.3, 0.3, black),
+  );
+  expectValues(pairs(found, 'angle.contrast'), [
+    [0, 2000],
+    [30, 600],
+  ]);
+  const lost = measure(at(0, 200), at(0, 0.003, 0.3, 0.3, black));
+  expect(reasonOf(lost.get('angle.contrast'))).toBe(
+    "black is under twice the instrument's floor in every direction",
+  );
+});
+
+test('without a reading at 0° everything off axis is undefined', () => {
+  expect(reasonOf(measure(at(45, 100)).get('angle.luminance'))).toBe('no reading at 0°');
+});
+
+test('the angle at half luminance is interpolated on each side', () => {
+  const found = measure(at(-60, 90), at(-30, 170), at(0, 200), at(30, 150), at(60, 50));
+  const half = Object.fromEntries(pairs(found, 'angle.luminance.at50'));
+  expect(half['right']).toBeGreaterThan(40);
+  expect(half['right']).toBeLessThan(50);
+  expect(half['left']).toBeGreaterThan(50);
+  expect(reasonOf(measure(at(0, 200), at(30, 150)).get('angle.luminance.at50'))).toBe(
+    '50 % is not passed within 30°',
+  );
+});
+
+test('a monotone crossing is exact on a straight line and stays between its points', () => {
+  expect(crossingOf([0, 10, 30], [100, 90, 70], 80)).toBeCloseTo(20, 6);
+  expect(crossingOf([0, 10, 20], [100, 100, 0], 100)).toBe(0);
+  expect(crossingOf([0, 10], [100, 90], 50)).toBeUndefined();
+});
