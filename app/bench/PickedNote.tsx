@@ -15,7 +15,7 @@ export function PickedNote({ own }: { own: string }) {
   const citations = useCitations((state) => state.byEvidence);
   const state = useCitations((store) => store.state);
   useEffect(() => {
-    if (ref) void useCitations.getState().gather();
+    if (ref) void useCitations.getState().gather(ref.unit);
   }, [ref]);
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {

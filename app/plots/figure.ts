@@ -77,6 +77,8 @@ export interface LevelsFigure extends FigureBase {
   form: 'levels';
   x: AxisSpec;
   y: AxisSpec;
+  /** Decimals in which its values are printed */
+  valueDecimals: number;
   lines: readonly FigureLine[];
   /** Dashed lines; an empty label leaves one without a word */
   limits: readonly { value: number; label: string }[];

@@ -1,18 +1,10 @@
 import type { Figure, FigurePoint, LevelsFigure, ReadingRef } from './figure.ts';
 import { listText, numberText, plusMinus, withUnit } from './numberText.ts';
 
-/** Decimals in which a figure's values are spoken: one more than its axis shows. */
-export function valueDecimals(figure: LevelsFigure): number {
-  const span = figure.y.max - figure.y.min;
-  if (span > 200) return 0;
-  if (span > 4) return 1;
-  return span > 0.5 ? 2 : 4;
-}
-
 /** `Red, 60 %: 3.4 ± 0.3` */
 export function levelText(figure: LevelsFigure, line: string, point: FigurePoint): string {
   const at = withUnit(point.x, figure.x.unit, Number.isInteger(point.x) ? 0 : 1);
-  const value = plusMinus(point.y, point.u, figure.y.unit, valueDecimals(figure));
+  const value = plusMinus(point.y, point.u, figure.y.unit, figure.valueDecimals);
   return `${line ? `${line}, ` : ''}${at}: ${value}${point.counts ? '' : ', does not count'}`;
 }
 

@@ -122,7 +122,11 @@ function Line({
           </a>
           <span className="quiet">
             {kind.join(', ')}; {summary.runs} {summary.runs === 1 ? 'run' : 'runs'}
-            {due ? <b className="shelf-due">; due back {dayText(due)}</b> : null}
+            {due ? (
+              <>
+                ; <b className="shelf-due">due back {dayText(due)}</b>
+              </>
+            ) : null}
           </span>
         </th>
         <td className="figure">

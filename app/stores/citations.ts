@@ -11,8 +11,11 @@ interface CitationStore {
   /** By evidence key, across all articles */
   byEvidence: ReadonlyMap<string, readonly Citation[]>;
   byArticle: ReadonlyMap<string, ArticleFindings>;
-  /** Reads and judges every article once for a state of the library; without a change it does nothing. */
-  gather(): Promise<void>;
+  /**
+   * Reads and judges every article once for a state of the library; without a change it does nothing. Articles on
+   * `unit` come first.
+   */
+  gather(unit?: string): Promise<void>;
 }
 
 /** `unit/<u>/run/<r>#<n>`, as evidence is named across units. */
@@ -28,13 +31,18 @@ interface Basis {
 
 let basis: Basis | null = null;
 let worker: Worker | null = null;
+let busy = false;
+
+function startWorker(): Worker {
+  return new Worker(new URL('./citationsWorker.ts', import.meta.url), { type: 'module' });
+}
 
 /** What the articles say about the evidence: which sentences rest on a reading, and how each article stands. */
 export const useCitations = create<CitationStore>((set, get) => ({
   state: 'idle',
   byEvidence: new Map(),
   byArticle: new Map(),
-  async gather() {
+  async gather(unit) {
     const { evidence, house } = useEvidence.getState();
     const { articles } = useLibrary.getState();
     if (!evidence || !house) return;
@@ -45,8 +53,10 @@ export const useCitations = create<CitationStore>((set, get) => ({
     set({ state: 'gathering' });
     const documents = await Promise.all(articles.map(({ id }) => door.ask('article.read', { article: id })));
     if (basis !== mine) return;
-    worker?.terminate();
-    worker = new Worker(new URL('./citationsWorker.ts', import.meta.url), { type: 'module' });
+    // An idle worker keeps its measurements; one that still judges an older state is not waited for.
+    if (busy) worker?.terminate();
+    if (busy || !worker) worker = startWorker();
+    busy = true;
     const byArticle = new Map<string, ArticleFindings>();
     worker.onmessage = ({ data }: MessageEvent<CitationsReply>) => {
       if (basis !== mine) return;
@@ -55,19 +65,22 @@ export const useCitations = create<CitationStore>((set, get) => ({
         set({ byArticle: new Map(byArticle), byEvidence: indexed(byArticle) });
         return;
       }
+      busy = false;
       set({ state: 'ready', byArticle: new Map(byArticle), byEvidence: indexed(byArticle) });
-      worker?.terminate();
-      worker = null;
     };
     worker.onerror = () => {
       basis = null;
+      worker = null;
+      busy = false;
       set({ state: get().byArticle.size > 0 ? 'ready' : 'idle' });
     };
     worker.postMessage({
       units: [...evidence.units.values()],
       articles: evidence.articles,
       house,
-      documents: documents.flatMap((reply) => (reply.ok ? [reply.value] : [])),
+      documents: documents
+        .flatMap((reply) => (reply.ok ? [reply.value] : []))
+        .sort((a, b) => Number(b.meta.unit === unit) - Number(a.meta.unit === unit)),
     } satisfies CitationsRequest);
   },
 }));

@@ -2,7 +2,7 @@ import type { House } from '../../../shared/contract/house.ts';
 import type { FigureLine, FigurePoint, LevelsFigure, Subject } from '../figure.ts';
 import { numberText, thin, withUnit } from '../numberText.ts';
 import { fixedAxis, linearAxis } from '../scale.ts';
-import { pointsOf, reach, seriesOf } from './seriesPoints.ts';
+import { decimalsOf, pointsOf, reach, seriesOf } from './seriesPoints.ts';
 import { noteText } from './subjectText.ts';
 
 const angles = (points: readonly FigurePoint[]) => {
@@ -54,6 +54,7 @@ export function angleLuminance(subjects: readonly Subject[]): LevelsFigure | nul
   return {
     form: 'levels',
     id: 'angle-luminance',
+    valueDecimals: decimalsOf('angle.luminance'),
     question: 'From which seat is half of the light gone?',
     title: half
       ? `More than half of the luminance is gone at ${angleText(half.x)}`
@@ -82,6 +83,7 @@ export function angleError(subjects: readonly Subject[], limits: House['limits']
   return {
     form: 'levels',
     id: 'angle-error',
+    valueDecimals: decimalsOf('angle.de2000'),
     question: 'From which seat does white shift visibly?',
     title: out
       ? `White shifts visibly at ${angleText(out.x)}`

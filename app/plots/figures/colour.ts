@@ -15,7 +15,7 @@ import type {
 } from '../figure.ts';
 import { numberText, thin, withUnit } from '../numberText.ts';
 import { fixedAxis, linearAxis } from '../scale.ts';
-import { furthest, pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
+import { decimalsOf, furthest, pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
 import { noteText } from './subjectText.ts';
 
 type Limits = House['limits'];
@@ -51,6 +51,7 @@ export function saturationSweep(subjects: readonly Subject[], limits: Limits): L
   return {
     form: 'levels',
     id: 'saturation-sweep',
+    valueDecimals: decimalsOf('sweep.red.saturation'),
     question: 'Are colours too strong or too weak on the way to full?',
     title: inside
       ? `Every colour is within ${numberText(limits.saturationPercent, 0)}${thin}% of its saturation target`
@@ -192,6 +193,7 @@ export function sweepError(subjects: readonly Subject[], limits: Limits): Levels
   return {
     form: 'levels',
     id: 'sweep-error',
+    valueDecimals: decimalsOf('sweep.red.de2000'),
     question: 'Where do colours pass the visible threshold?',
     title:
       names.length === 0

@@ -2,7 +2,7 @@ import type { House } from '../../../shared/contract/house.ts';
 import type { FigureLine, LevelsFigure, Subject } from '../figure.ts';
 import { listText, numberText, thin, withUnit } from '../numberText.ts';
 import { fixedAxis, linearAxis } from '../scale.ts';
-import { furthest, pointsOf, reach, seriesOf, whereOut } from './seriesPoints.ts';
+import { decimalsOf, furthest, pointsOf, reach, seriesOf, whereOut } from './seriesPoints.ts';
 import { noteText } from './subjectText.ts';
 
 type Limits = House['limits'];
@@ -32,6 +32,7 @@ export function greyscaleError(subjects: readonly Subject[], limits: Limits): Le
   return {
     form: 'levels',
     id: 'greyscale-error',
+    valueDecimals: decimalsOf('grey.de2000'),
     question: 'Where does the error of the greyscale become visible?',
     title: lines.length > 1 ? comparedAverages(subjects) : errorFinding(lines[0]!.points, limit, 'grey'),
     ...noteText(`ΔE2000, colour only${hollowNote(lines)}`, subjects),
@@ -109,6 +110,7 @@ export function channelBalance(subjects: readonly Subject[]): LevelsFigure | nul
   return {
     form: 'levels',
     id: 'channel-balance',
+    valueDecimals: decimalsOf('grey.balance.red'),
     question: 'Which channel pulls the greys off white?',
     title: `${worst.channel.name} is ${numberText(Math.abs(off), 0)}${thin}% ${off > 0 ? 'over' : 'under'} balance at ${withUnit(worst.point.x, '%', 0)}, the furthest of the three`,
     ...noteText('channel amplitude, target white = 100; luminance plays no part', [subject]),

@@ -1,7 +1,7 @@
 import type { FigureLine, FigurePoint, GridCell, GridFigure, LevelsFigure, Subject } from '../figure.ts';
 import { numberText, thin, withUnit } from '../numberText.ts';
 import { fixedAxis, linearAxis } from '../scale.ts';
-import { pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
+import { decimalsOf, pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
 import { noteText } from './subjectText.ts';
 
 /** Does it dim as more of the screen is lit? */
@@ -28,6 +28,7 @@ export function peakByWindow(subjects: readonly Subject[]): LevelsFigure | null 
   return {
     form: 'levels',
     id: 'peak-by-window',
+    valueDecimals: decimalsOf('peak'),
     question: 'Does it dim as more of the screen is lit?',
     title: `${withUnit(brightest.y, 'cd/m²', 0)} in a ${withUnit(brightest.x, '%', 0)} window${
       full && full !== brightest ? `, ${numberText(full.y, 0)} with the whole screen lit` : ''
@@ -84,6 +85,7 @@ export function peakOverTime(subjects: readonly Subject[]): LevelsFigure | null 
   return {
     form: 'levels',
     id: 'peak-over-time',
+    valueDecimals: decimalsOf('peak'),
     question: 'Does the peak last?',
     title: hold
       ? `Keeps ${withUnit(hold.value, '%', 0)} of its peak from two minutes on`

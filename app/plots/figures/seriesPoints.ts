@@ -1,10 +1,16 @@
 import type { MeasuredSeries, MeasuredValue } from '../../../shared/contract/measurement.ts';
+import { catalogueEntry } from '../../../shared/measure/index.ts';
 import type { FigurePoint, ReadingRef, Subject } from '../figure.ts';
 
 /** The measured series of a quantity, or null when the run lacks it or it is undefined. */
 export function seriesOf(subject: Subject, quantity: string): MeasuredSeries | null {
   const measurement = subject.measured.get(quantity);
   return measurement?.state === 'measured' && measurement.values.length > 0 ? measurement : null;
+}
+
+/** Decimals that the catalogue prints a quantity with. */
+export function decimalsOf(quantity: string): number {
+  return catalogueEntry(quantity)?.decimals ?? 1;
 }
 
 /** The single value of a scalar quantity. */

@@ -2,7 +2,7 @@ import type { House } from '../../../shared/contract/house.ts';
 import type { FigureLine, LevelsFigure, Subject } from '../figure.ts';
 import { numberText, plusMinus, thin, withUnit } from '../numberText.ts';
 import { fixedAxis, linearAxis } from '../scale.ts';
-import { furthest, pointsOf, reach, scalarOf, seriesOf } from './seriesPoints.ts';
+import { decimalsOf, furthest, pointsOf, reach, scalarOf, seriesOf } from './seriesPoints.ts';
 import { noteText } from './subjectText.ts';
 
 type Limits = House['limits'];
@@ -43,6 +43,7 @@ export function gammaByLevel(subjects: readonly Subject[], limits: Limits): Leve
   return {
     form: 'levels',
     id: 'gamma',
+    valueDecimals: decimalsOf('gamma'),
     question: 'How steep is the tone curve, and does it stay so?',
     title: average
       ? `Gamma averages ${plusMinus(average.value, average.u, '', 2)}, ${spread}`
@@ -79,6 +80,7 @@ export function eotfError(subjects: readonly Subject[], limits: Limits): LevelsF
   return {
     form: 'levels',
     id: 'eotf-error',
+    valueDecimals: decimalsOf('eotf.error'),
     question: 'Which greys are darker or brighter than they should be?',
     title: toneFinding(worst, limit, target, rolloff?.value ?? null),
     ...noteText(`luminance against ${target}`, subjects),
