@@ -21,7 +21,7 @@ import { holdLease } from './keeping/lease.ts';
 import { createCheckLoop } from './proofs/checkLoop.ts';
 import { foldPlugin } from './proofs/foldPlugin.ts';
 import { highlightPlugin, proofPlugin } from './proofs/proofPlugin.ts';
-import { useProofs } from './proofs/proofStore.ts';
+import { showProofs, useProofs } from './proofs/proofStore.ts';
 import { storedClaimsOf } from './proofs/storedClaims.ts';
 import { refreshMeasuredValues } from './values/measuredValues.ts';
 
@@ -65,21 +65,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
   const byLine = window.document.createElement('div');
   byLine.className = 'by';
   byLine.contentEditable = 'false';
-  const plugins = [
-    byLinePlugin(byLine),
-    proofPlugin(({ items, focus }) => {
-      const shown = useProofs.getState();
-      const same =
-        shown.focus === focus &&
-        shown.items.length === items.length &&
-        items.every(
-          (item, index) => item.claim === shown.items[index]!.claim && item.key === shown.items[index]!.key,
-        );
-      if (!same) useProofs.setState({ items, focus });
-    }),
-    highlightPlugin(),
-    foldPlugin(),
-  ];
+  const plugins = [byLinePlugin(byLine), proofPlugin(showProofs), highlightPlugin(), foldPlugin()];
   const from = restored ?? document;
   // Where the article's first heading was its title, it stays so.
   const titled = titleOf(documentOfMarkdown(document.markdown)) === document.meta.title;

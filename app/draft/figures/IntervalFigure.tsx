@@ -1,3 +1,4 @@
+import { formatWithUncertainty } from '../../../shared/article/formatNumber.ts';
 import type { ProofFigure } from '../../../shared/contract/claim.ts';
 import { figureWidth, label, linear, place } from './scale.ts';
 
@@ -41,13 +42,22 @@ export function IntervalFigure({ figure }: { figure: Interval }) {
     <svg className="figure" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
       <rect className="figure-stated" x={place(from)} y="14" width={place(width)} height={height - 16} />
       <text x={place(labelAt)} y="10" textAnchor="middle">
-        written{' '}
-        {bounded.length === 2 && stated[0] !== stated[1]
-          ? `${label(stated[0])}–${label(stated[1])}`
-          : label(bounded[0] ?? found)}
+        written {writtenText(bounded)}
       </text>
-      {row(found, u, 26, `${label(found, 4)}${figure.unit ? `\u00a0${figure.unit}` : ''}`, true)}
+      {row(
+        found,
+        u,
+        26,
+        formatWithUncertainty(found, u, figure.unit.startsWith('Δ') ? {} : { unit: figure.unit }),
+        true,
+      )}
       {other ? row(other.value, other.u, 52, `${other.label} ${label(other.value, 4)}`, false) : null}
     </svg>
   );
+}
+
+function writtenText(ends: readonly number[]): string {
+  const [from, to] = ends;
+  if (from === undefined) return '';
+  return to === undefined || to === from ? label(from, 5) : `${label(from, 5)} to ${label(to, 5)}`;
 }

@@ -99,7 +99,8 @@ export function createAutosave(options: AutosaveOptions): Autosave {
     touch() {
       changes += 1;
       if (overtaken) return;
-      options.report({ kind: 'unsaved' });
+      // Said once, not at every key.
+      if (changes === saved + 1 || !timer) options.report({ kind: 'unsaved' });
       clearTimeout(timer);
       timer = setTimeout(() => void flush(), rest);
     },

@@ -149,6 +149,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
 
 /** A clause as a sentence of its own. */
 function sentence(clause: string): string {
-  const whole = clause.charAt(0).toUpperCase() + clause.slice(1);
+  // A narrow no-break space, so that “±” stays with its number.
+  const whole = (clause.charAt(0).toUpperCase() + clause.slice(1)).replaceAll('\u2009', '\u202f');
   return /[.!?…”]$/.test(whole) || whole === '' ? whole : `${whole}.`;
 }

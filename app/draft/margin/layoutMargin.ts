@@ -3,7 +3,7 @@ import { type Placeable, type ProofForm, placeProofs } from './placeProofs.ts';
 /** Whole heights of proofs shown as a line cannot be measured; they keep the last one measured. */
 export type MainHeights = Map<string, number>;
 
-const gap = 14;
+const gap = { notes: 14, lines: 5 };
 
 /**
  * Puts every proof of the margin beside its sentence: reads all heights and places once, then writes all. Called
@@ -22,8 +22,7 @@ export function layoutMargin(
   }
   // Reading.
   const { top } = margin.getBoundingClientRect();
-  // Lines stand closer together than notes do.
-  const lineHeight = Number.parseFloat(getComputedStyle(margin).fontSize) * 1.54 - 10;
+  const lineHeight = Number.parseFloat(getComputedStyle(margin).fontSize) * 1.46;
   const places = new Map<string, number>();
   for (const span of article.querySelectorAll<HTMLElement>('[data-proof]')) {
     const key = span.dataset.proof!;

@@ -17,6 +17,16 @@ export interface PlacedProof {
   form: ProofForm;
 }
 
+/** Space between two proofs, px: notes stand apart, lines of a list stand close. */
+export interface Spacing {
+  notes: number;
+  lines: number;
+}
+
+function between(before: ProofForm, after: ProofForm | undefined, gap: Spacing): number {
+  return before === 'line' && after === 'line' ? gap.lines : gap.notes;
+}
+
 /** How far a proof may stand from its sentence before calm ones, then figures, then all shrink, px. */
 const patience = { calm: 36, figures: 90, all: 240 };
 
@@ -25,7 +35,7 @@ const patience = { calm: 36, figures: 90, all: 240 };
  * sentence and the others move as little as they can (least squares, by pooling neighbours that touch). Where
  * that is not enough room, calm ones shrink to one line, then problems give up their figure, then all are lines.
  */
-export function placeProofs(proofs: readonly Placeable[], focus: string | null, gap: number): PlacedProof[] {
+export function placeProofs(proofs: readonly Placeable[], focus: string | null, gap: Spacing): PlacedProof[] {
   const forms = proofs.map(
     (proof): ProofForm => (proof.key === focus ? 'open' : proof.calm ? 'brief' : 'full'),
   );
@@ -59,7 +69,7 @@ function crowded(
   proofs: readonly Placeable[],
   forms: readonly ProofForm[],
   tops: readonly number[],
-  gap: number,
+  gap: Spacing,
   limit: number,
   whom: 'group' | 'displaced',
 ): number[] {
@@ -68,7 +78,8 @@ function crowded(
   let start = 0;
   for (let index = 1; index <= proofs.length; index += 1) {
     const foot = tops[index - 1]! + proofs[index - 1]!.heights[forms[index - 1]!];
-    if (index < proofs.length && tops[index]! <= foot + gap + 0.5) continue;
+    if (index < proofs.length && tops[index]! <= foot + between(forms[index - 1]!, forms[index], gap) + 0.5)
+      continue;
     const group = Array.from({ length: index - start }, (_, offset) => start + offset);
     start = index;
     if (!group.some((at) => distance(at) > limit)) continue;
@@ -81,14 +92,14 @@ function arrange(
   proofs: readonly Placeable[],
   forms: readonly ProofForm[],
   focus: string | null,
-  gap: number,
+  gap: Spacing,
 ): number[] {
   // In shifted coordinates (top less everything above) "no overlap" is "never decreasing".
   const above: number[] = [];
   let sum = 0;
   for (let index = 0; index < proofs.length; index += 1) {
     above.push(sum);
-    sum += proofs[index]!.heights[forms[index]!] + gap;
+    sum += proofs[index]!.heights[forms[index]!] + between(forms[index]!, forms[index + 1], gap);
   }
   const wanted = proofs.map((proof, index) => proof.ideal - above[index]!);
   const pin = focus === null ? -1 : proofs.findIndex((proof) => proof.key === focus);

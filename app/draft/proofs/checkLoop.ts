@@ -97,5 +97,19 @@ export function outlineOf(view: EditorView, items: readonly ProofItem[]): Outlin
 
 /** Words as a person counts them: what stands between white space and holds a letter or a digit. */
 export function wordsOf(text: string): number {
-  return text.split(/\s+/u).filter((part) => /[\p{L}\p{N}]/u.test(part)).length;
+  let words = 0;
+  let counted = false;
+  for (let index = 0; index < text.length; index += 1) {
+    const code = text.charCodeAt(index);
+    const isSpace =
+      code === 32 || code === 10 || code === 9 || code === 0xa0 || code === 0x2009 || code === 0x202f;
+    if (isSpace) counted = false;
+    else if (!counted && (code > 0xbf ? letter.test(text[index]!) : /[A-Za-z0-9]/.test(text[index]!))) {
+      words += 1;
+      counted = true;
+    }
+  }
+  return words;
 }
+
+const letter = /[\p{L}\p{N}\p{Cs}]/u;

@@ -3,12 +3,19 @@ import { nameOfFact } from '../../../shared/claims/checking/terms.ts';
 import type { Judgement } from '../../../shared/contract/claim.ts';
 import { catalogueEntry } from '../../../shared/measure/index.ts';
 
+/** Severities of an observation, 0 to 4 (`formats.md`). */
+const severityWords = ['not seen', 'just visible', 'visible', 'distracting', 'unusable'];
+
 /**
  * What was found, as a note in a crowded margin: "white 118.3 ± 2.4 cd/m²". Null where no single value says it:
  * then the sentence has to.
  */
 export function foundInShort({ found, quantity, kind }: Judgement): string | null {
   const { value, u, unit } = found;
+  if (quantity?.startsWith('observation.')) {
+    const topic = quantity.slice('observation.'.length).replaceAll('-', ' ');
+    return typeof value === 'number' ? `${topic} ${severityWords[value] ?? value}` : null;
+  }
   const entry = quantity ? catalogueEntry(quantity) : undefined;
   const name =
     entry?.short ?? (quantity?.startsWith('fact.') ? nameOfFact(quantity.slice('fact.'.length)) : '');

@@ -56,3 +56,30 @@ export function placeClaims(
   }
   return items.sort((a, b) => a.from - b.from || a.to - b.to);
 }
+
+/** Would a reader see the same proof? Places may differ; they live in the editor's state. */
+export function looksSame(one: ProofItem, other: ProofItem): boolean {
+  if (one === other) return true;
+  const { claim: a } = one;
+  const { claim: b } = other;
+  return (
+    a.text === b.text &&
+    a.origin === b.origin &&
+    a.check === b.check &&
+    a.accepted === b.accepted &&
+    (a.judgement === b.judgement || sameJudgement(a.judgement, b.judgement)) &&
+    one.disagreements.length === other.disagreements.length &&
+    one.disagreements.every((reason, index) => reason === other.disagreements[index])
+  );
+}
+
+function sameJudgement(a: JudgedClaim['judgement'], b: JudgedClaim['judgement']): boolean {
+  return (
+    a.verdict === b.verdict &&
+    a.reason === b.reason &&
+    a.now === b.now &&
+    a.suggestion === b.suggestion &&
+    a.evidence.length === b.evidence.length &&
+    JSON.stringify(a.figure) === JSON.stringify(b.figure)
+  );
+}

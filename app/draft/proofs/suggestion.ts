@@ -24,5 +24,8 @@ export function replacementFor(words: string, suggestion: string): Replacement |
     : places;
   const place = same.length === 1 ? same[0] : places.length === 1 ? places[0] : undefined;
   if (!place) return null;
-  return { start: place.index, end: place.index + place[0].length, text: suggestion };
+  // "3 % short" is written without a sign; a suggestion for it is too.
+  const isSigned = /^[\u2212-]/.test(place[0]);
+  const text = isSigned ? suggestion : suggestion.replace(/^\u2212/, '');
+  return { start: place.index, end: place.index + place[0].length, text };
 }

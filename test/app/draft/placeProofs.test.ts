@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Placeable, placeProofs } from '../../../app/draft/margin/placeProofs.ts';
 
-const gap = 14;
+const gap = { notes: 14, lines: 5 };
 const heights = { open: 190, full: 150, brief: 60, line: 20 };
 const proof = (key: string, ideal: number, calm = false): Placeable => ({ key, ideal, calm, heights });
 
@@ -45,13 +45,14 @@ describe('proofs in the margin', () => {
           expect(placed[index]!.key).toBe(String(index));
           const next = placed[index + 1];
           const foot = placed[index]!.top + proofs[index]!.heights[placed[index]!.form];
-          if (next) expect(next.top).toBeGreaterThanOrEqual(foot + gap - 1e-6);
+          if (next) expect(next.top).toBeGreaterThanOrEqual(foot + gap.lines - 1e-6);
         }
         expect(placed[0]!.top).toBeGreaterThanOrEqual(0);
         if (!hasFocus) return;
-        const above = placed
-          .slice(0, at)
-          .reduce((sum, one, index) => sum + proofs[index]!.heights[one.form] + gap, 0);
+        const above = placed.slice(0, at).reduce((sum, one, index) => {
+          const bothLines = one.form === 'line' && placed[index + 1]!.form === 'line';
+          return sum + proofs[index]!.heights[one.form] + (bothLines ? gap.lines : gap.notes);
+        }, 0);
         expect(placed[at]!.top).toBeCloseTo(Math.max(proofs[at]!.ideal, above), 6);
         expect(placed[at]!.form).toBe('open');
       }),

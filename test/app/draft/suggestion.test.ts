@@ -19,6 +19,10 @@ describe('a suggested wording', () => {
     expect(written('costs £1,099', '£1,039')).toBe('costs £1,039');
   });
 
+  it('keeps a shortfall without a sign', () => {
+    expect(written('is 3% short of its target', '−4.8 %')).toBe('is 4.8 % short of its target');
+  });
+
   it('writes nothing where two places would do', () => {
     expect(written('between 3 and 7', '5')).toBeNull();
   });
