@@ -113,29 +113,37 @@ function sentenceEnds(text: string, from: number, to: number, german: boolean): 
   return ends;
 }
 
+/** The sentences within one block's text, as offsets from its start. */
+export function splitBlock(text: string, locale: string): { start: number; end: number }[] {
+  const german = locale.toLowerCase().startsWith('de');
+  const spans: { start: number; end: number }[] = [];
+  let start = 0;
+  for (const end of [...sentenceEnds(text, 0, text.length, german), text.length]) {
+    while (start < end && isSpace(text[start]!)) start += 1;
+    let last = end;
+    while (last > start && isSpace(text[last - 1]!)) last -= 1;
+    if (last > start) spans.push({ start, end: last });
+    start = end;
+  }
+  return spans;
+}
+
 /**
  * The sentences of an article in order, by our own rules (never the runtime's word breaker, whose data differ).
  * Sentences never cross blocks; blank space between them belongs to none.
  */
 export function splitSentences(text: ArticleText, locale: string): Sentence[] {
-  const german = locale.toLowerCase().startsWith('de');
   const sentences: Sentence[] = [];
   for (const block of text.blocks) {
-    let start = block.start;
-    for (const end of [...sentenceEnds(text.text, block.start, block.end, german), block.end]) {
-      while (start < end && isSpace(text.text[start]!)) start += 1;
-      let last = end;
-      while (last > start && isSpace(text.text[last - 1]!)) last -= 1;
-      if (last > start)
-        sentences.push({
-          index: sentences.length,
-          text: text.text.slice(start, last),
-          start,
-          end: last,
-          block: block.index,
-        });
-      start = end;
-    }
+    const blockText = text.text.slice(block.start, block.end);
+    for (const span of splitBlock(blockText, locale))
+      sentences.push({
+        index: sentences.length,
+        text: blockText.slice(span.start, span.end),
+        start: block.start + span.start,
+        end: block.start + span.end,
+        block: block.index,
+      });
   }
   return sentences;
 }

@@ -183,6 +183,22 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     return span({ from: x }, isWord(before, 'from', 'at') ? left : at, right + 2);
   if (isWord(before, 'until', 'till', 'before'))
     return span({ to: x, toIncluded: false, free: true }, left, right);
+  if (
+    isWord(before, 'from') &&
+    isWord(
+      items[left - 1],
+      'viewed',
+      'seen',
+      'watched',
+      'looking',
+      'looked',
+      'sitting',
+      'sat',
+      'watching',
+      'view',
+    )
+  )
+    return span({ at: x }, left, right);
   if (isWord(before, 'from', 'starting')) {
     const comparator = keyOf(items[right], 'comparator');
     if (comparator === undefined || !isWord(items[right], 'up to'))

@@ -1,4 +1,4 @@
-import { splitSentences } from '../../article/sentences.ts';
+import { splitBlock } from '../../article/sentences.ts';
 import type { ArticleText, Block, ReadingContext } from '../../contract/articleText.ts';
 import type { Proposal, Sentence } from '../../contract/claim.ts';
 import { type Carry, enterBlock, startOfArticle } from './carry.ts';
@@ -13,6 +13,8 @@ export interface ReadingMemo {
 }
 
 interface BlockReading {
+  /** Offsets from the block's start */
+  sentences: readonly { text: string; start: number; end: number }[];
   findings: { sentence: number; finding: Finding }[];
   after: Carry;
 }
@@ -21,28 +23,24 @@ export function createReadingMemo(): ReadingMemo {
   return { context: null, blocks: new Map() };
 }
 
-function readBlock(
-  sentences: readonly Sentence[],
-  block: Block,
-  context: ReadingContext,
-  before: Carry,
-): BlockReading {
+function readBlock(text: string, block: Block, context: ReadingContext, before: Carry): BlockReading {
   const carry: Carry = structuredCopy(before);
+  const sentences = splitBlock(text, context.locale).map((span) => ({
+    ...span,
+    text: text.slice(span.start, span.end),
+  }));
   const findings: BlockReading['findings'] = [];
   if (block.kind === 'cell' && block.table && sentences.length > 0) {
-    const [first] = sentences;
-    const cell = sentences.length === 1 ? first!.text : sentences.map((sentence) => sentence.text).join(' ');
-    for (const finding of readCell(cell, block.table, context, carry))
+    for (const finding of readCell(text, block.table, context, carry))
       findings.push({ sentence: 0, finding });
-    return { findings, after: carry };
+    return { sentences, findings, after: carry };
   }
-  for (const [order, sentence] of sentences.entries()) {
+  for (const [order, sentence] of sentences.entries())
     for (const finding of readSentence(sentence.text, context, carry, block.kind === 'heading'))
       findings.push({ sentence: order, finding });
-  }
   if (block.kind === 'heading')
     for (const heading of carry.headings) if (heading.level === 0) heading.level = block.level ?? 1;
-  return { findings, after: carry };
+  return { sentences, findings, after: carry };
 }
 
 function structuredCopy(carry: Carry): Carry {
@@ -61,47 +59,51 @@ function structuredCopy(carry: Carry): Carry {
 export function readArticle(
   text: ArticleText,
   context: ReadingContext,
-  memo?: ReadingMemo,
+  memo: ReadingMemo = createReadingMemo(),
 ): { sentences: Sentence[]; proposals: Proposal[] } {
-  const sentences = splitSentences(text, context.locale);
-  const proposals: Proposal[] = [];
-  if (memo && memo.context !== context) {
+  if (memo.context !== context) {
     memo.context = context;
     memo.blocks = new Map();
   }
+  const sentences: Sentence[] = [];
+  const proposals: Proposal[] = [];
   const kept = new Map<string, BlockReading>();
   let carry = startOfArticle();
-  let next = 0;
   for (const block of text.blocks) {
-    const first = next;
-    while (next < sentences.length && sentences[next]!.block === block.index) next += 1;
-    const own = sentences.slice(first, next);
+    const blockText = text.text.slice(block.start, block.end);
     const before = enterBlock(carry, block);
-    let reading: BlockReading | undefined;
-    let key = '';
-    if (memo) {
-      key = `${block.kind}${block.level ?? ''}${block.table ? `${block.table.row}/${block.table.column}` : ''}\u0000${text.text.slice(block.start, block.end)}\u0000${JSON.stringify(before)}`;
-      reading = memo.blocks.get(key);
-    }
-    reading ??= readBlock(own, block, context, before);
-    if (memo) kept.set(key, reading);
+    const place = block.table ? `${block.table.row}/${block.table.column}` : '';
+    const key = `${block.kind}${block.level ?? ''}${place}\u0000${blockText}\u0000${JSON.stringify(before)}`;
+    const reading = memo.blocks.get(key) ?? readBlock(blockText, block, context, before);
+    kept.set(key, reading);
     carry = reading.after;
-    for (const { sentence, finding } of reading.findings) {
-      const at = own[sentence]!;
-      proposals.push({
-        start: at.start + finding.start,
-        end: at.start + finding.end,
-        text: text.text.slice(at.start + finding.start, at.start + finding.end),
-        sentence: at.index,
-        check: finding.check,
-        ...(finding.why !== undefined && { why: finding.why }),
-        ...(finding.asks && { asks: finding.asks }),
-        ...(finding.opinion && { opinion: true }),
-        rule: finding.rule,
-        words: finding.words.map((word) => ({ start: at.start + word.start, end: at.start + word.end })),
+    const first = sentences.length;
+    for (const span of reading.sentences)
+      sentences.push({
+        index: sentences.length,
+        text: span.text,
+        start: block.start + span.start,
+        end: block.start + span.end,
+        block: block.index,
       });
-    }
+    for (const { sentence, finding } of reading.findings)
+      proposals.push(proposalOf(finding, sentences[first + sentence]!, text.text));
   }
-  if (memo) memo.blocks = kept;
+  memo.blocks = kept;
   return { sentences, proposals };
+}
+
+function proposalOf(finding: Finding, at: Sentence, text: string): Proposal {
+  return {
+    start: at.start + finding.start,
+    end: at.start + finding.end,
+    text: text.slice(at.start + finding.start, at.start + finding.end),
+    sentence: at.index,
+    check: finding.check,
+    ...(finding.why !== undefined && { why: finding.why }),
+    ...(finding.asks && { asks: finding.asks }),
+    ...(finding.opinion && { opinion: true }),
+    rule: finding.rule,
+    words: finding.words.map((word) => ({ start: at.start + word.start, end: at.start + word.end })),
+  };
 }

@@ -29,7 +29,11 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     if (bareAngle) number.dimension = 'angle';
     if (
       number.dimension === 'angle' &&
-      items.some((item) => keyOf(item, 'concept') === 'hueError') &&
+      items.some(
+        (item) =>
+          keyOf(item, 'concept') === 'hueError' ||
+          (isWord(item, 'towards', 'toward') && items.some((other) => keyOf(other, 'hue'))),
+      ) &&
       !items.some((item, index) => isWord(item, 'axis', 'centre') && isWord(items[index - 1], 'off'))
     )
       continue;

@@ -2,7 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
 import { carriedConcept } from './carry.ts';
 import type { Finding, Findings } from './finding.ts';
-import type { Item } from './items.ts';
+import type { Item, MeaningKind } from './items.ts';
 import { isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
 import { scenesOf } from './prepare.ts';
@@ -155,6 +155,50 @@ function isSecondHand(items: readonly Item[]): boolean {
   );
 }
 
+const telling = new Set<MeaningKind>([
+  'house',
+  'comparative',
+  'superlative',
+  'equative',
+  'tint',
+  'direction',
+  'topic',
+  'gotThere',
+  'fellShort',
+  'multiple',
+  'ordinal',
+  'fact',
+  'format',
+  'resolution',
+  'opinion',
+  'lean',
+  'awardWord',
+  'gamut',
+  'severity',
+  'adjective',
+  'hedge',
+]);
+
+/** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
+function mayClaim(item: Item): boolean {
+  if (item.number) return true;
+  for (const meaning of item.meanings)
+    if (
+      telling.has(meaning.kind) ||
+      meaning.key === 'tint' ||
+      meaning.key === 'award' ||
+      meaning.key === 'score'
+    )
+      return true;
+  return (
+    item.text === 'matches' ||
+    item.text === 'hdmi' ||
+    item.text === 'usb' ||
+    item.text === 'equals' ||
+    item.text === 'match'
+  );
+}
+
 /** Reads one sentence and moves the carried state on. Offsets of findings are the sentence's own. */
 export function readSentence(
   text: string,
@@ -190,7 +234,7 @@ export function readSentence(
       scene.hue ??= scene.previous.hue;
       scene.gamut ??= scene.previous.gamut;
     }
-    for (const rule of rules) rule(scene, findings);
+    if (scene.items.some(mayClaim)) for (const rule of rules) rule(scene, findings);
     noteConcept(scene, findings);
     const stat = statOf(scene);
     if (stat === 'average' || stat === 'max' || stat === 'min') scene.stat = stat;

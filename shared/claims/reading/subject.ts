@@ -367,6 +367,30 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     scene.items.some((item) => /satur/.test(item.text))
   )
     return byConcept(scene, 'saturation', undefined, dimension);
+  if (dimension === 'angle' && firstWith(scene, 'hue'))
+    return byConcept(scene, 'hueError', undefined, dimension);
+  if (
+    dimension === 'percent' &&
+    !own &&
+    firstWith(scene, 'hue') &&
+    hasKey(scene, 'direction', 'over', 'under')
+  )
+    return byConcept(scene, 'saturation', undefined, dimension);
+  if (
+    dimension === 'percent' &&
+    !own &&
+    isOffAxis(scene) &&
+    hasKey(scene, 'verb', 'keep', 'lose', 'fall', 'stay')
+  )
+    return luminanceSubject(scene, 'luminance', undefined, dimension);
+  if (
+    dimension === '' &&
+    near?.number &&
+    near.number.x < 30 &&
+    !own &&
+    scene.axes.some((axis) => axis.kind === 'stimulus' && !axis.tone)
+  )
+    return errorSubject(scene, 'greyError', undefined);
   if (dimension === 'noise' && !own) return settled('noise', 'noise', []);
   if (dimension === 'duv' && !own) return { problem: 'the words do not say which difference is meant' };
   if (
@@ -403,11 +427,17 @@ export function powerId(scene: Scene): string {
 }
 
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
-function cellOf(scene: Scene): Subject | undefined {
+export function cellOf(scene: Scene): Subject | undefined {
   const corner = scene.items.find((item) =>
     isWord(item, 'corner', 'corners', 'edge', 'edges', 'side', 'border', 'borders'),
   );
-  if (!corner || !scene.items.some((item) => isWord(item, 'centre', 'middle'))) return undefined;
+  if (
+    !corner ||
+    !scene.items.some(
+      (item) => isWord(item, 'centre', 'middle') || /^(?:darker|dimmer|brighter)/.test(item.text),
+    )
+  )
+    return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}.cell`, 'uniformity', [corner]);
 }
 
@@ -513,7 +543,9 @@ export function statOf(scene: Scene): string | undefined {
       ['none', 'never', 'all', 'any'].includes(keyOf(item, 'stat') ?? '') && !scene.conditionItems.has(item),
   );
   const named = scene.items.find(
-    (item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '') && !keyOf(item, 'trailing'),
+    (item, at) =>
+      ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '') &&
+      !(keyOf(item, 'trailing') && scene.items[at - 1]?.number),
   );
   if (named) return keyOf(named, 'stat');
   if (binding) return keyOf(binding, 'stat');
@@ -525,5 +557,6 @@ export function statOf(scene: Scene): string | undefined {
   const refersBack =
     !scene.items.some((item) => keyOf(item, 'concept')) &&
     scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
-  return refersBack ? (scene.previous ? scene.previous.stat : scene.carry.stat) : undefined;
+  if (scene.previous && !scene.items.some((item) => keyOf(item, 'concept'))) return scene.previous.stat;
+  return refersBack ? scene.carry.stat : undefined;
 }

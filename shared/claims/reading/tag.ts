@@ -36,6 +36,16 @@ function usable(
       leadsToNumber(tokens, at + length + 1)
     )
       return false;
+    if (meaning.kind === 'gotThere' || meaning.kind === 'fellShort') {
+      const next = tokens[at + length];
+      if (
+        length <= 2 &&
+        next !== undefined &&
+        next.kind !== 'mark' &&
+        !/^(?:and|but|too|indeed)$/.test(next.text)
+      )
+        return false;
+    }
     if (tokens[at]!.kind === 'number') {
       if (length === 1) return false;
       if (meaning.kind === 'level') return false;
@@ -102,6 +112,14 @@ const emphasis = new Set([
   'still',
 ]);
 
+/** "creeps over", "goes below": the verb carries the comparator. */
+function motionComparator(item: Item | undefined): string | undefined {
+  const verb = keyOf(item, 'verb');
+  if (verb === 'rise' && /(?:over|above|past|beyond)$/.test(item!.text)) return '>';
+  if (verb === 'fall' && /(?:below|under)$/.test(item!.text)) return '<';
+  return undefined;
+}
+
 function attachNeighbours(items: Item[]): void {
   for (const item of items) {
     const number = item.number;
@@ -117,7 +135,7 @@ function attachNeighbours(items: Item[]): void {
       while (at >= 0 && items[at]!.type === 'word' && emphasis.has(items[at]!.text)) at -= 1;
       before = items[at];
     }
-    const comparator = keyOf(before, 'comparator');
+    const comparator = keyOf(before, 'comparator') ?? motionComparator(before);
     if (comparator) number.comparator = comparator;
     let after = items[item.index + 1];
     // "60% of its luminance at most"

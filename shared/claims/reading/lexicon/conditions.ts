@@ -19,9 +19,9 @@ export const dimmingWords: Readonly<Record<string, string>> = {
   off: `
     dimming off; local dimming off; dimming switched/turned off; local dimming switched/turned off; without [local] dimming; with [the] [local] dimming disabled; [local] dimming disabled; with [the] [local] dimming off; with [the] [local] dimming turned/switched off; no [local] dimming engaged; dimming is off; switching dimming off; with dimming out of play; undimmed; switch/turn [local] dimming off; [local] dimming deactivated
   `,
-  low: `dimming low; dimming on low; dimming at low; dimming set to low; local dimming low; local dimming on low; local dimming set to low; with [local] dimming at/on low; low dimming; low local dimming`,
-  medium: `dimming medium; dimming on medium; dimming at medium; dimming set to medium; local dimming medium; local dimming on medium; local dimming set to medium; medium dimming; medium local dimming; local dimming at medium`,
-  high: `dimming high; dimming on high; dimming at high; dimming set to high; local dimming high; local dimming on high; local dimming set to high; high dimming; high local dimming; local dimming at high; dimming at full; dimming at maximum; dimming at its highest; dimming set to maximum`,
+  low: `dimming low; dimming on low; dimming at low; dimming set to low; local dimming low; local dimming on low; local dimming set to low; with [the] [local] dimming at/on low; with [the] [local] dimming set to low; low dimming; low local dimming`,
+  medium: `dimming medium; dimming on medium; dimming at medium; dimming set to medium; local dimming medium; local dimming on medium; local dimming set to medium; medium dimming; medium local dimming; with [the] [local] dimming at/on medium; with [the] [local] dimming set to medium; local dimming at medium`,
+  high: `dimming high; dimming on high; dimming at high; dimming set to high; local dimming high; local dimming on high; local dimming set to high; high dimming; high local dimming; local dimming at high; with [the] [local] dimming on/at high; with [the] [local] dimming set to high; with [the] [local] dimming set to maximum; with [the] [local] dimming at maximum; dimming at full; dimming at maximum; dimming at its highest; dimming set to maximum`,
   on: `dimming on; local dimming on; with local dimming; dimming engaged; local dimming engaged; dimming switched/turned on; local dimming switched/turned on; with dimming; dimming active; local dimming active; dimming enabled; local dimming enabled; with [the] [local] dimming on`,
 };
 

@@ -12,7 +12,7 @@ export const quantityWords: Readonly<Record<string, string>> = {
     colour error(s) of/in/on/across the greyscale; colour error(s) of/in the grey(s); deviation of/in/on the greyscale; error(s) on the grey ramp
   `,
   error: `
-    error(s); deviation(s); δe; δe2000; δe00; de2000; de00; delta e; delta e 2000; delta e2000; deltae; deltae2000; ciede2000; de; δe(s); ciede 2000; δe 2000
+    error(s); deviation(s); δe; δe2000; δe00; de2000; de00; delta e; delta e 2000; delta e2000; deltae; deltae2000; ciede2000; de; δe(s); sweep(s); saturation sweep(s); colour shift(s); ciede 2000; δe 2000
   `,
   deItp: `δe_itp; δeitp; de_itp; delta e itp; deitp; δe itp; greyscale δe itp; greyscale δeitp; greyscale δe_itp; greyscale deitp; δeitp error(s); δe itp error(s); itp error(s)`,
   totalWord: `with luminance; including luminance; luminance included; with luminance included; total error; in total; luminance and all; total δe; total greyscale error(s); total colour error`,

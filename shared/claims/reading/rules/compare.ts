@@ -12,7 +12,7 @@ import { isWord, keyOf, meaningOf } from '../items.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, type Scene, type UnitMention } from '../scene.ts';
 import { statedMultiple, statedNumber, tidy } from '../stated.ts';
-import { conditionsFor, gamutOf, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
+import { cellOf, conditionsFor, gamutOf, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
 
 export interface ComparativeEntry {
@@ -186,7 +186,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
           ))) &&
       !['axis', 'window', 'angle', 'ignored'].includes(item.number.role ?? ''),
   );
-  if (!multiple && !number) return;
+  if ((!multiple && !number) || (number?.number?.dimension === 'percent' && cellOf(scene))) return;
   const other0 = otherMention(scene);
   const before = scene.items.some((item) => isWord(item, 'than', 'as'));
   if (

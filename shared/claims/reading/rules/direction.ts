@@ -118,6 +118,13 @@ function readTint(scene: Scene, findings: Findings): undefined {
         words.push(hue);
       }
     }
+    if (name === 'tinted') {
+      const hue = scene.items[at + 1];
+      if (keyOf(hue, 'hue')) {
+        name = keyOf(hue, 'hue')!;
+        words.push(hue);
+      }
+    }
     if (isOffAxis(scene)) {
       refuse(findings, scene, 'direction', 'tints are measured from the front only', [item, ...words]);
       continue;
@@ -194,6 +201,7 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
       continue;
     }
     if (hasValue && (key === 'over' || key === 'under')) continue;
+    if (item.text === 'spot on' && scene.items[scene.items.indexOf(item) + 1]?.number) continue;
     const hues = scene.items.filter((entry) => keyOf(entry, 'hue') && !scene.used.has(entry));
     const isSaturation =
       /satur|pale|vivid|rich|washed|overcooked|lively|overdone|strong|weak|mute/.test(item.text) ||

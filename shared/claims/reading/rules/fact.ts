@@ -245,6 +245,10 @@ function readMeasures(scene: Scene, findings: Findings): undefined {
         x: stated.x,
         stated,
         ...(unit && { unit }),
+        ...(hasKey(scene, 'saying') &&
+          (hasKey(scene, 'makerWord') || scene.units.some((mention) => mention.role === 'maker')) && {
+            by: 'maker',
+          }),
         conditions: factConditions(scene),
       },
       [item, noun, key === 'stand.width' ? stand : undefined],
@@ -472,7 +476,14 @@ function readMakerClaims(scene: Scene, findings: Findings): undefined {
     maker?.item ??
     scene.items.find((item) => keyOf(item, 'makerWord') !== undefined) ??
     (saying && /paper|box|sheet|specification/.test(saying.text) ? saying : undefined);
-  if (saying && makerItem) {
+  // "the promised 1,000 nits": the participle stands for the maker.
+  const participle = scene.items.find(
+    (item, at) =>
+      keyOf(item, 'saying') !== undefined &&
+      /(?:ed|quoted)$/.test(item.text) &&
+      scene.items[at + 1]?.number !== undefined,
+  );
+  if (saying && (makerItem ?? participle)) {
     const conditions = factConditions(scene);
     if (maker && !maker.id.includes('|') && maker.id !== scene.context.own) {
       conditions.unit = splitVariant(maker.id).unit!;
@@ -482,7 +493,7 @@ function readMakerClaims(scene: Scene, findings: Findings): undefined {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
       const subject = subjectOf(scene, number.dimension, item);
-      const words = [makerItem, saying, item];
+      const words = [makerItem, participle ?? saying, item];
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
       if (!isSettled(subject) || subject.quantity.id === 'fact:price') {
         if (factNoun) continue;

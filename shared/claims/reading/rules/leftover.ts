@@ -40,7 +40,18 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
       );
       continue;
     }
-    if (item.text === 'minutes on end' && firstWith(scene, 'concept'))
+    if (
+      keyOf(item, 'gamut') &&
+      !scene.items.some((other) => other.number) &&
+      (firstWith(scene, 'verb', 'cover') || firstWith(scene, 'concept', 'coverage')) &&
+      !firstWith(scene, 'comparative') &&
+      !firstWith(scene, 'superlative')
+    )
+      refuse(findings, scene, 'leftover', 'the words give no number', [
+        firstWith(scene, 'verb', 'cover'),
+        item,
+      ]);
+    else if (item.text === 'minutes on end' && firstWith(scene, 'concept'))
       refuse(findings, scene, 'leftover', 'the words give no number', [
         firstWith(scene, 'verb'),
         firstWith(scene, 'concept'),

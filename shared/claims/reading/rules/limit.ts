@@ -32,7 +32,7 @@ export function operatorOf(
     for (let left = at - 1; left >= Math.max(0, at - 5); left -= 1) {
       const entry = scene.items[left]!;
       items.push(entry);
-      if (keyOf(entry, 'comparator')) break;
+      if (keyOf(entry, 'comparator') || ['rise', 'fall'].includes(keyOf(entry, 'verb') ?? '')) break;
     }
     const after = scene.items.slice(at + 1, at + 6).find((entry) => keyOf(entry, 'trailing'));
     if (after && !scene.items[at - 1]?.meanings.some((meaning) => meaning.kind === 'comparator'))
@@ -45,6 +45,18 @@ export function operatorOf(
   if (!op && keyOf(before, 'verb') === 'exceed') {
     op = '>';
     items.push(before!);
+  }
+  // "It does not reach 750 nits" says that it stays under.
+  if (
+    !op &&
+    keyOf(before, 'verb') === 'reach' &&
+    /reach|hit|get|manage|achieve|top|peak/.test(before!.text)
+  ) {
+    const negation = scene.items.find(
+      (entry) => entry.index < before!.index && keyOf(entry, 'negation') === 'not',
+    );
+    if (negation && ['luminance', 'ratio', 'percent'].includes(number.dimension))
+      return { op: '<', scale: 1, items: [before!, negation] };
   }
   if (!op) return undefined;
   // Negation that stands before the comparator turns it: "no error rises above 3", "does not exceed".
@@ -100,7 +112,7 @@ export function limitCheck(
   const axis = seriesAxis(scene, quantity);
   const mostly = hasKey(scene, 'stat', 'mostly');
   const changes = hasKey(scene, 'verb', 'rise', 'fall', 'exceed', 'cut');
-  const stays = hasKey(scene, 'verb', 'stay', 'keep');
+  const stays = hasKey(scene, 'verb', 'stay');
   const ranged =
     axis !== undefined && axis.at === undefined && (axis.from === undefined) !== (axis.to === undefined);
   const becomes = scene.items.some((item) =>
@@ -198,6 +210,14 @@ export function limitCheck(
     ];
     return { kind: 'bound', bounds: both };
   }
+  // "All levels but one": so many may stand outside.
+  const allowed = scene.items.find(
+    (entry) =>
+      entry.number?.spelled &&
+      entry.number.dimension === '' &&
+      isWord(scene.items[scene.items.indexOf(entry) - 1], 'but', 'except', 'save', 'bar', 'for'),
+  );
+  if (allowed && stat === 'all') selector = { ...selector, stat: 'all', exceptions: allowed.number!.x };
   const bound: Bound = {
     operand: operandOf(scene, quantity, selector),
     op,

@@ -4,6 +4,7 @@ import type { Item } from '../items.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
+import { cellOf } from '../subject.ts';
 import { resolveMention } from '../units.ts';
 import { type ComparativeEntry, cohortOf, comparedQuantity, orderCheck, otherMention } from './compare.ts';
 
@@ -50,7 +51,7 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
   readEquals(scene, findings);
   readRanks(scene, findings);
   for (const item of scene.items) {
-    if (scene.used.has(item)) continue;
+    if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
     const superlative = meaningOf(item, 'superlative');
     const comparative = meaningOf(item, 'comparative');
     if (superlative)

@@ -5,7 +5,7 @@ import { isWord, keyOf, meaningOf } from '../items.ts';
 import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
 import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
 import { conditionsFor, isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
-import { complementOf } from './limit.ts';
+import { complementOf, limitCheck } from './limit.ts';
 
 function complemented(stated: StatedNumber): StatedNumber {
   return {
@@ -64,10 +64,28 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     );
     if (!isSettled(subject)) continue;
     const { quantity } = subject;
+    if (
+      number.spelled &&
+      number.dimension === '' &&
+      (scene.items[scene.items.indexOf(item) + 1]?.type ?? 'mark') !== 'mark'
+    )
+      continue;
     // A lone number without unit needs a subject of its own clause, or a statistic.
     if (number.dimension === '' && number.spelled && subject.items.length === 0 && !statOf(scene)) continue;
     const words: (Item | undefined)[] = [item, ...subject.items];
     if (quantity.id.startsWith('fact:')) continue;
+    const next = scene.items[scene.items.indexOf(item) + 1];
+    const last = scene.items[scene.items.indexOf(item) - 1];
+    const second = scene.items[scene.items.indexOf(item) - 2];
+    if (
+      isWord(next, 'target', 'standard', 'ideal', 'reference') ||
+      isWord(last, 'target') ||
+      (isWord(last, 'of') && isWord(second, 'instead', 'target', 'ideal')) ||
+      keyOf(last, 'negation') === 'not'
+    ) {
+      refuse(findings, scene, 'value', 'the number names what should be, not what was measured', [item]);
+      continue;
+    }
     if (number.hedge === 'nowhereNear' || number.hedge === 'vague') {
       refuse(findings, scene, 'value', 'the words give no number that can be checked', words);
       continue;
@@ -76,7 +94,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'value', 'a distance from the target in kelvin is no check', words);
       continue;
     }
-    if (/\.hue$/.test(quantity.id) && number.x > 0 && !scene.items.some((entry) => keyOf(entry, 'lean'))) {
+    if (/\.hue$/.test(quantity.id) && number.x > 0 && hueSide(scene, quantity.id) === 0) {
       const selector = selectorOf(scene, quantity, 'value');
       const plus = statedOf(number, quantity.family);
       const minus = { ...plus, x: -plus.x, low: -plus.high, high: -plus.low };
@@ -97,7 +115,9 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (/^(?:grey\.tint)$/.test(quantity.id) && number.dimension === '') continue;
     let stated = statedOf(number, quantity.family);
     if (!stated.unit && quantity.unit) stated.unit = quantity.unit;
-    if (quantity.signed && number.x > 0 && number.dimension !== '') {
+    if (/\.hue$/.test(quantity.id) && hueSide(scene, quantity.id) < 0)
+      stated = { ...stated, x: -stated.x, low: -stated.high, high: -stated.low };
+    else if (quantity.signed && number.x > 0 && number.dimension !== '' && !/\.hue$/.test(quantity.id)) {
       const { sign, item: signItem } = signOf(scene);
       if (sign < 0)
         stated = {
@@ -210,28 +230,11 @@ function readShares(scene: Scene, findings: Findings): undefined {
     if (comparator && !hedge && comparator !== 'upTo') {
       const base = comparator.startsWith('<') ? '<' : '>';
       const strict = comparator.endsWith('=') ? '=' : '';
-      const op = (complement ? (base === '<' ? '>' : '<') : base) + strict;
-      propose(
-        findings,
-        scene,
-        'share',
-        {
-          kind: 'bound',
-          bounds: [
-            {
-              operand: operandOf(
-                scene,
-                subject.quantity,
-                selectorOf(scene, subject.quantity, op.startsWith('<') ? 'under' : 'over'),
-              ),
-              op: op as '<',
-              x: stated.x,
-              unit: '%',
-            },
-          ],
-        },
-        [...words, before],
-      );
+      const op = ((complement ? (base === '<' ? '>' : '<') : base) + strict) as '<' | '<=' | '>' | '>=';
+      propose(findings, scene, 'share', limitCheck(scene, subject.quantity, op, stated.x, { unit: '%' }), [
+        ...words,
+        before,
+      ]);
       continue;
     }
     propose(
@@ -330,4 +333,19 @@ function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): boolean 
     words,
   );
   return true;
+}
+
+const hueCircle = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'];
+
+/** "4° towards magenta": +1 when the named hue follows on the circle, −1 when it comes before, 0 when none is named. */
+function hueSide(scene: Scene, id: string): number {
+  const own = hueCircle.indexOf(id.split('.')[1]!);
+  for (const item of scene.items) {
+    const hue = keyOf(item, 'hue');
+    const place = hue === undefined ? -1 : hueCircle.indexOf(hue);
+    if (place < 0 || place === own) continue;
+    if ((own + 1) % 6 === place) return 1;
+    if ((own + 5) % 6 === place) return -1;
+  }
+  return 0;
 }
