@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import Papa from 'papaparse';
 import { expect, test } from 'vitest';
 import { inventDemo } from '../../main/demo/invent.ts';
+import { readDossier } from '../../main/dossier/readDossier.ts';
+import { dossierFiles } from '../../main/dossier/writeDossier.ts';
 import { articleSchema } from '../../shared/contract/article.ts';
 import { observationSchema } from '../../shared/contract/observation.ts';
 import { runSchema } from '../../shared/contract/run.ts';
@@ -86,4 +88,14 @@ test('each planted sentence stands in its article once', () => {
 test('the two long articles have 600 words or more', () => {
   for (const id of ['hearth-55', 'vane-50'])
     expect(text(`articles/${id}.md`).split(/\s+/).length, id).toBeGreaterThanOrEqual(600);
+});
+
+test('an export writes the demo as it stands, byte for byte', async () => {
+  const read = await readDossier(dossier);
+  if (!read.ok) throw new Error(read.faults.map(({ sentence }) => sentence).join('\n'));
+  const written = dossierFiles(read.value.dossier);
+  expect([...written.keys()].sort()).toEqual([...files].sort());
+  for (const [path, content] of written)
+    expect(readFileSync(join(dossier, path)).equals(Buffer.from(content)), path).toBe(true);
+  expect(read.value.notes).toEqual([]);
 });
