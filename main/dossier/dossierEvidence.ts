@@ -5,13 +5,40 @@ import type { Reading } from '../../shared/contract/reading.ts';
 import type { Run } from '../../shared/contract/run.ts';
 import type { Dossier, DossierUnit } from './dossier.ts';
 
+/** Every member of a reading in a fixed order: part of the digest's definition. */
+const readingKeys = [
+  'row',
+  'series',
+  'x',
+  'y',
+  'Y',
+  'stimulus',
+  'signal',
+  'hue',
+  'saturation',
+  'patch',
+  'referenceLab',
+  'referencexyY',
+  'window',
+  'seconds',
+  'pattern',
+  'position',
+  'level',
+  'angle',
+  'plane',
+  'quantity',
+  'value',
+  'unit',
+] as const satisfies readonly (keyof Reading)[];
+
 /**
  * SHA-256 (hex) of a run's conditions (keys sorted) and typed readings: two files that say the same give the same
  * digest, whatever their spaces and trailing zeros.
  */
 export function runDigest(conditions: Run, readings: readonly Reading[]): string {
   const hash = createHash('sha256').update(canonicalJson(conditions));
-  for (const reading of readings) hash.update(`\n${canonicalJson(reading)}`);
+  for (const reading of readings)
+    hash.update(`\n${JSON.stringify(readingKeys.map((key) => reading[key] ?? null))}`);
   return hash.digest('hex');
 }
 

@@ -1,11 +1,13 @@
 import { looksNumeric } from './numberText.ts';
 
+const formulaStarts = '=+-@\t\r';
+
 /**
  * True for text that a spreadsheet would run when it opens the file; signed numbers are not formulas.
  * Source: CWE-1236 and the OWASP requirement on formula injection.
  */
 export function looksLikeFormula(cell: string): boolean {
-  return /^[=+\-@\t\r]/.test(cell) && !looksNumeric(cell);
+  return formulaStarts.includes(cell.charAt(0)) && cell !== '' && !looksNumeric(cell);
 }
 
 /** The cell as an export writes it: an apostrophe before what a spreadsheet would run. */

@@ -49,6 +49,11 @@ export function readNumber(text: string, decimal: DecimalMark): NumberReading {
   return { state: 'number', value, canonical, ...(note === undefined ? {} : { note }) };
 }
 
+/** True for the everyday form of a number with a decimal point, without spaces. */
+export function isPlainNumber(text: string): boolean {
+  return grammar['.'].plain.test(text);
+}
+
 /** True for a cell that a spreadsheet would take as a number and not as a formula. */
 export function looksNumeric(text: string): boolean {
   return grammar['.'].plain.test(text.trim()) || grammar[','].plain.test(text.trim());

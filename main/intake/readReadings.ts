@@ -86,7 +86,7 @@ async function typeTable(
       mend: 'Export the readings again.',
       place: { file, line: split.headerLine },
     });
-  const unit = luminanceHeader(columns.names[columns.index.get('Y') ?? -1] ?? '');
+  const unit = luminanceHeader(columns.names[columns.cellOf('Y')] ?? '');
   if (unit !== null && unit.factor !== 1)
     notes.push(`Line ${split.headerLine}: the luminance is in ${unit.unit}; 1 is ${unit.factor} cd/m².`);
   const decimal = decimalOf(split, columns);
@@ -197,7 +197,7 @@ function missingColumns(columns: ReadingColumns, file: string, split: DelimitedT
     mend,
     place,
   });
-  const has = (name: string): boolean => columns.index.has(name);
+  const has = (name: string): boolean => columns.cellOf(name) !== -1;
   if (!has('series'))
     return fault('There is no column series.', 'Add one that names the series of each row.');
   const measured = (has('x') && has('y')) || has('Y') || (has('quantity') && has('value'));
@@ -219,7 +219,7 @@ function missingColumns(columns: ReadingColumns, file: string, split: DelimitedT
 
 function decimalOf(split: DelimitedText, columns: ReadingColumns): DecimalMark {
   if (split.delimiter === ',') return '.';
-  const numeric = columns.kinds.flatMap((kind, cell) => (kind?.holds === 'number' ? [cell] : []));
+  const numeric = columns.known.flatMap(({ kind, cell }) => (kind.holds === 'number' ? [cell] : []));
   return detectDecimal(
     split.records.slice(0, 1000).flatMap(({ cells }) => numeric.map((cell) => cells[cell] ?? '')),
   );

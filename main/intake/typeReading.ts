@@ -2,24 +2,20 @@ import { codeToStimulus } from '../../shared/colour/transfer/codeValue.ts';
 import { chromaticityFault, xyzToXy } from '../../shared/colour/xyz.ts';
 import type { Reading, SeriesName } from '../../shared/contract/reading.ts';
 import { defaultSource, type Source } from '../../shared/contract/run.ts';
-import { type DecimalMark, readNumber } from './numberText.ts';
+import { checkCell, type RowFinding } from './checkCell.ts';
+import type { DecimalMark } from './numberText.ts';
+import { readNumber } from './numberText.ts';
 import { type ColumnKind, luminanceHeader, neededColumns, readingColumns } from './readingColumns.ts';
-import { checkTime } from './timeText.ts';
 
 /** The columns of one readings file, prepared once for all of its rows. */
 export interface ReadingColumns {
   names: readonly string[];
-  index: ReadonlyMap<string, number>;
-  kinds: readonly (ColumnKind | null)[];
+  /** Known columns: our name and where it stands */
+  known: readonly { name: string; cell: number; kind: ColumnKind }[];
+  /** Cell of a known column, -1 where the file lacks it */
+  cellOf(name: string): number;
   /** cd/m² for one unit of the luminance column */
   luminanceFactor: number;
-}
-
-export interface RowFinding {
-  /** Index of the cell, -1 for the row as a whole */
-  cell: number;
-  sentence: string;
-  mend?: string;
 }
 
 export interface TypedRow {
@@ -40,7 +36,8 @@ const luminanceSeries = new Set<SeriesName>([
   'uniformity',
   'angle',
 ]);
-const chromaticitySeries = new Set<SeriesName>(['saturation']);
+const plainNumbers = ['saturation', 'window', 'seconds', 'angle', 'value'] as const;
+const plainTexts = ['patch', 'position', 'level', 'quantity', 'unit'] as const;
 
 /** Finds the known columns; `rename` maps a header name of the file to one of ours. */
 export function prepareColumns(
@@ -48,18 +45,21 @@ export function prepareColumns(
   rename?: ReadonlyMap<string, string>,
 ): ReadingColumns {
   const names = header.map((name) => rename?.get(name) ?? name);
-  const index = new Map(names.map((name, position) => [name, position]));
+  const index = new Map(names.map((name, cell) => [name, cell]));
   let luminanceFactor = 1;
   if (!index.has('Y')) {
-    const position = names.findIndex((name) => luminanceHeader(name) !== null);
-    if (position !== -1) {
-      index.set('Y', position);
-      luminanceFactor = luminanceHeader(names[position]!)!.factor;
+    const cell = names.findIndex((name) => luminanceHeader(name) !== null);
+    if (cell !== -1) {
+      index.set('Y', cell);
+      luminanceFactor = luminanceHeader(names[cell]!)!.factor;
     }
   }
-  const kinds: (ColumnKind | null)[] = names.map(() => null);
-  for (const [name, position] of index) kinds[position] = readingColumns.get(name) ?? kinds[position] ?? null;
-  return { names, index, kinds, luminanceFactor };
+  const known = [...readingColumns].flatMap(([name, kind]) => {
+    const cell = index.get(name);
+    return cell === undefined ? [] : [{ name, cell, kind }];
+  });
+  const cells = new Map(known.map(({ name, cell }) => [name, cell]));
+  return { names, known, cellOf: (name) => cells.get(name) ?? -1, luminanceFactor };
 }
 
 /**
@@ -69,243 +69,210 @@ export function prepareColumns(
  */
 export function typeReading(
   columns: ReadingColumns,
-  rawCells: readonly string[],
+  rawCells: string[],
   row: number,
   source: Source | undefined,
   decimal: DecimalMark = '.',
 ): TypedRow {
-  const faults: RowFinding[] = [];
-  const notes: RowFinding[] = [];
-  const cells = [...rawCells];
-  const numbers = new Map<string, number>();
+  return new RowTyping(columns, rawCells, source, decimal).typed(row);
+}
 
-  for (const [name, cell] of columns.index) {
-    const kind = columns.kinds[cell];
-    const text = cells[cell];
-    if (kind === null || kind === undefined || text === undefined) continue;
-    const finding = checkCell(kind, text, name);
-    if (finding !== null) faults.push({ ...finding, cell });
-  }
+class RowTyping {
+  readonly columns: ReadingColumns;
+  readonly source: Source | undefined;
+  readonly faults: RowFinding[] = [];
+  readonly notes: RowFinding[] = [];
+  readonly numbers: (number | undefined)[];
+  cells: string[];
 
-  function checkCell(kind: ColumnKind, text: string, name: string): Omit<RowFinding, 'cell'> | null {
-    const cell = columns.index.get(name)!;
-    switch (kind.holds) {
-      case 'number': {
-        const read = readNumber(text, decimal);
-        if (read.state === 'missing') return null;
-        if (read.state === 'fault')
-          return {
-            sentence: `${columnOf(name)}: ${read.sentence}.`,
-            ...(read.mend ? { mend: read.mend } : {}),
-          };
-        if (read.note !== undefined) notes.push({ cell, sentence: `${columnOf(name)}: ${read.note}.` });
-        if (decimal === ',' || read.note !== undefined) cells[cell] = read.canonical;
-        const tooLow =
-          kind.low !== undefined && (kind.lowOpen ? read.value <= kind.low : read.value < kind.low);
-        if (tooLow)
-          return {
-            sentence: `${columnOf(name)}: ${text.trim()} is ${kind.low === 0 ? (kind.lowOpen ? 'not above 0' : 'negative') : `under ${kind.low}`}.`,
-            mend:
-              name === 'Y'
-                ? 'A luminance cannot be negative; write 0 if the instrument only shows its noise, or leave the row out.'
-                : `The ${kind.what} must be ${kind.lowOpen ? 'above' : 'at least'} ${kind.low}.`,
-          };
-        if (kind.high !== undefined && read.value > kind.high)
-          return {
-            sentence: `${columnOf(name)}: ${text.trim()} is above ${kind.high}.`,
-            mend: `The ${kind.what} cannot exceed ${kind.high}; are two columns swapped?`,
-          };
-        numbers.set(name, read.value);
-        return null;
+  constructor(columns: ReadingColumns, rawCells: string[], source: Source | undefined, decimal: DecimalMark) {
+    this.columns = columns;
+    this.source = source;
+    this.cells = rawCells;
+    this.numbers = new Array<number | undefined>(rawCells.length);
+    let changed: string[] | null = null;
+    for (const { name, cell, kind } of columns.known) {
+      const checked = checkCell(kind, rawCells[cell] ?? '', name, decimal);
+      if (checked === null) continue;
+      if (typeof checked === 'number') {
+        this.numbers[cell] = checked;
+        continue;
       }
-      case 'word':
-        if (text === '' || kind.words.includes(text)) return null;
-        return {
-          sentence: `${columnOf(name)}: "${text}" is not one of ${kind.words.join(', ')}.`,
-          mend: 'Write one of these.',
-        };
-      case 'place':
-        if (text === '' || /^r[1-9]c[1-9]$/.test(text)) return null;
-        return { sentence: `${columnOf(name)}: "${text}" is not a grid place.`, mend: 'Write it like r1c3.' };
-      case 'time': {
-        const finding = text === '' ? null : checkTime(text);
-        if (finding === null) return null;
-        if ('note' in finding) {
-          notes.push({ cell, sentence: `${columnOf(name)}: ${finding.note}.` });
-          return null;
-        }
-        return {
-          sentence: `${columnOf(name)}: ${finding.fault}.`,
-          mend: 'Write it like 2026-09-15T10:20:00+01:00.',
-        };
+      if (checked.fault !== undefined) this.faults.push({ cell, ...checked.fault });
+      if (checked.note !== undefined) this.notes.push({ cell, sentence: checked.note });
+      if (checked.value !== undefined) this.numbers[cell] = checked.value;
+      if (checked.canonical !== undefined) {
+        changed ??= [...rawCells];
+        changed[cell] = checked.canonical;
       }
-      case 'text':
-        return null;
     }
+    if (changed !== null) this.cells = changed;
   }
 
-  const word = (name: string): string | undefined => {
-    const cell = columns.index.get(name);
-    const text = cell === undefined ? undefined : cells[cell];
-    return text === undefined || text === '' ? undefined : text;
-  };
-  const place = (name: string): number => columns.index.get(name) ?? -1;
-  const hasText = (name: string): boolean => (word(name)?.trim() ?? '') !== '';
-  const series = word('series') as SeriesName | undefined;
-  if (series === undefined) {
-    faults.push({
-      cell: place('series'),
-      sentence: 'The row names no series.',
-      mend: 'Fill in the series column.',
-    });
-    return { reading: null, faults, notes, cells };
+  number(name: string): number | undefined {
+    const cell = this.columns.cellOf(name);
+    return cell === -1 ? undefined : this.numbers[cell];
   }
-  const alreadyFaulty = faults.length > 0;
-  for (const choice of neededColumns[series] ?? [])
-    if (
-      !choice.some((name) =>
-        columns.kinds[place(name)]?.holds === 'number' ? numbers.has(name) : hasText(name),
-      )
-    )
-      if (!alreadyFaulty)
-        faults.push({
-          cell: place(choice[0]!),
-          sentence: `A row of the series ${series} needs ${choice.join(' or ')}.`,
-          mend: 'Fill it in, or leave the row out.',
-        });
 
-  const chromaticity = readChromaticity(columns, numbers, faults);
-  const Y = numbers.get('Y');
-  const hue = word('hue') as Reading['hue'];
-  if (faults.length === 0) {
-    const needsY = luminanceSeries.has(series);
-    const needsXy = chromaticitySeries.has(series) || (series === 'primaries' && hue !== 'black');
-    if (needsY && Y === undefined)
-      faults.push({
-        cell: place('Y'),
-        sentence: `A row of the series ${series} needs a luminance: ${missingReason(columns, cells, 'Y')}.`,
-        mend: 'Fill in Y in cd/m², or leave the row out; a missing reading is not 0.',
-      });
+  word(name: string): string | undefined {
+    const cell = this.columns.cellOf(name);
+    const text = cell === -1 ? undefined : this.cells[cell];
+    return text === '' ? undefined : text;
+  }
+
+  fault(name: string, sentence: string, mend: string): void {
+    this.faults.push({ cell: this.columns.cellOf(name), sentence, mend });
+  }
+
+  typed(row: number): TypedRow {
+    const series = this.word('series') as SeriesName | undefined;
+    if (series === undefined) this.fault('series', 'The row names no series.', 'Fill in the series column.');
+    if (this.faults.length === 0) this.checkNeeds(series!);
+    const chromaticity = this.chromaticity();
+    if (this.faults.length === 0) this.checkMeasured(series!, chromaticity);
+    const stimulus = this.stimulus();
+    const { faults, notes, cells } = this;
+    if (faults.length > 0) return { reading: null, faults, notes, cells };
+    if (series === 'chart' && this.columns.cellOf('patch') !== -1 && !this.word('patch')?.trim())
+      notes.push({ cell: this.columns.cellOf('patch'), sentence: 'The patch has no name.' });
+    return { reading: this.reading(row, series!, chromaticity, stimulus), faults, notes, cells };
+  }
+
+  reading(
+    row: number,
+    series: SeriesName,
+    chromaticity: readonly [number, number] | null,
+    stimulus: number | undefined,
+  ): Reading {
+    const Y = this.number('Y');
+    const reading: Reading = {
+      row,
+      series,
+      x: chromaticity === null ? null : chromaticity[0],
+      y: chromaticity === null ? null : chromaticity[1],
+      Y: Y === undefined ? null : Y * this.columns.luminanceFactor,
+    };
+    if (stimulus !== undefined) reading.stimulus = stimulus;
+    const signal = this.triple('signal_r', 'signal_g', 'signal_b');
+    if (signal !== null) reading.signal = signal;
+    const hue = this.word('hue');
+    if (hue !== undefined) reading.hue = hue as NonNullable<Reading['hue']>;
+    for (const name of plainNumbers) {
+      const value = this.number(name);
+      if (value !== undefined) reading[name] = value;
+    }
+    for (const name of plainTexts) {
+      const text = this.word(name);
+      if (text !== undefined) reading[name] = text;
+    }
+    const lab = this.triple('ref_L', 'ref_a', 'ref_b');
+    if (lab !== null) reading.referenceLab = lab;
+    const xyY = this.triple('ref_x', 'ref_y', 'ref_Y');
+    if (xyY !== null) reading.referencexyY = xyY;
+    const pattern = this.word('pattern');
+    if (pattern !== undefined) reading.pattern = pattern as NonNullable<Reading['pattern']>;
+    const plane = this.word('plane');
+    if (plane !== undefined) reading.plane = plane as NonNullable<Reading['plane']>;
+    return reading;
+  }
+
+  checkNeeds(series: SeriesName): void {
+    for (const choice of neededColumns[series] ?? [])
+      if (!choice.some((name) => this.number(name) !== undefined || this.isText(name)))
+        this.fault(
+          choice[0]!,
+          `A row of the series ${series} needs ${choice.join(' or ')}.`,
+          'Fill it in, or leave the row out.',
+        );
+  }
+
+  isText(name: string): boolean {
+    return readingColumns.get(name)?.holds !== 'number' && (this.word(name)?.trim() ?? '') !== '';
+  }
+
+  checkMeasured(series: SeriesName, chromaticity: readonly [number, number] | null): void {
+    if (luminanceSeries.has(series) && this.number('Y') === undefined)
+      this.fault(
+        'Y',
+        `A row of the series ${series} needs a luminance: ${this.missingReason('Y')}.`,
+        'Fill in Y in cd/m², or leave the row out; a missing reading is not 0.',
+      );
+    const needsXy = series === 'saturation' || (series === 'primaries' && this.word('hue') !== 'black');
     if (needsXy && chromaticity === null)
-      faults.push({
-        cell: place('x'),
-        sentence: `A row of the series ${series} needs a chromaticity.`,
-        mend: 'Fill in x and y, or X, Y and Z.',
-      });
+      this.fault(
+        'x',
+        `A row of the series ${series} needs a chromaticity.`,
+        'Fill in x and y, or X, Y and Z.',
+      );
   }
-  const stimulus = readStimulus(columns, numbers, source, faults);
-  if (faults.length > 0) return { reading: null, faults, notes, cells };
 
-  const reading: Reading = {
-    row,
-    series,
-    x: chromaticity?.[0] ?? null,
-    y: chromaticity?.[1] ?? null,
-    Y: Y === undefined ? null : Y * columns.luminanceFactor,
-  };
-  if (stimulus !== undefined) reading.stimulus = stimulus;
-  const signal = triple(numbers, 'signal_r', 'signal_g', 'signal_b');
-  if (signal !== null) reading.signal = signal;
-  if (hue !== undefined) reading.hue = hue;
-  for (const name of ['saturation', 'window', 'seconds', 'angle', 'value'] as const) {
-    const value = numbers.get(name);
-    if (value !== undefined) reading[name] = value;
+  missingReason(name: string): string {
+    const cell = this.columns.cellOf(name);
+    if (cell === -1) return `there is no column ${name}`;
+    const read = readNumber(this.cells[cell] ?? '', '.');
+    return read.state === 'missing' ? read.sentence : 'it cannot be read';
   }
-  for (const name of ['patch', 'position', 'level', 'quantity', 'unit'] as const) {
-    const text = word(name);
-    if (text !== undefined) reading[name] = text;
+
+  triple(one: string, two: string, three: string): readonly [number, number, number] | null {
+    const first = this.number(one);
+    if (first === undefined) return null;
+    const second = this.number(two);
+    const third = this.number(three);
+    return second === undefined || third === undefined ? null : [first, second, third];
   }
-  const lab = triple(numbers, 'ref_L', 'ref_a', 'ref_b');
-  if (lab !== null) reading.referenceLab = lab;
-  const xyY = triple(numbers, 'ref_x', 'ref_y', 'ref_Y');
-  if (xyY !== null) reading.referencexyY = xyY;
-  const pattern = word('pattern');
-  if (pattern !== undefined) reading.pattern = pattern as NonNullable<Reading['pattern']>;
-  const plane = word('plane');
-  if (plane !== undefined) reading.plane = plane as NonNullable<Reading['plane']>;
-  if (series === 'chart' && columns.index.has('patch') && !hasText('patch'))
-    notes.push({ cell: place('patch'), sentence: 'The patch has no name.' });
-  return { reading, faults, notes, cells };
-}
 
-function columnOf(name: string): string {
-  return `Column ${name}`;
-}
-
-function missingReason(columns: ReadingColumns, cells: readonly string[], name: string): string {
-  const cell = columns.index.get(name);
-  if (cell === undefined) return `there is no column ${name}`;
-  const read = readNumber(cells[cell] ?? '', '.');
-  return read.state === 'missing' ? read.sentence : 'it cannot be read';
-}
-
-function triple(
-  numbers: ReadonlyMap<string, number>,
-  ...names: [string, string, string]
-): readonly [number, number, number] | null {
-  const [one, two, three] = names.map((name) => numbers.get(name));
-  return one === undefined || two === undefined || three === undefined ? null : [one, two, three];
-}
-
-/** x, y as written, else from X, Y, Z (which take Y from the same column); null where the row has neither. */
-function readChromaticity(
-  columns: ReadingColumns,
-  numbers: ReadonlyMap<string, number>,
-  faults: RowFinding[],
-): readonly [number, number] | null {
-  const cell = (name: string): number => columns.index.get(name) ?? -1;
-  const [x, y, X, Y, Z] = ['x', 'y', 'X', 'Y', 'Z'].map((name) => numbers.get(name));
-  if (x !== undefined && y !== undefined) {
-    const fault = chromaticityFault(x, y);
-    if (fault === undefined) return [x, y];
-    const swapped = x > 1 || y > 1 ? ' Are two columns swapped?' : '';
-    faults.push({
-      cell: cell(y <= 0 && x >= 0 && x <= 1 ? 'y' : 'x'),
-      sentence: `No light has the chromaticity x ${x}, y ${y}: ${fault}.${swapped}`,
-      mend: 'Leave x and y empty where the instrument gave none.',
-    });
-    return null;
+  /** x, y as written, else from X, Y, Z (which take Y from the same column); null where the row has neither. */
+  chromaticity(): readonly [number, number] | null {
+    const x = this.number('x');
+    const y = this.number('y');
+    if (x !== undefined && y !== undefined) {
+      const fault = chromaticityFault(x, y);
+      if (fault === undefined) return [x, y];
+      this.fault(
+        y <= 0 && x >= 0 && x <= 1 ? 'y' : 'x',
+        `No light has the chromaticity x ${x}, y ${y}: ${fault}.${x > 1 || y > 1 ? ' Are two columns swapped?' : ''}`,
+        'Leave x and y empty where the instrument gave none.',
+      );
+      return null;
+    }
+    if (x !== undefined || y !== undefined) {
+      if (this.faults.length === 0)
+        this.fault(
+          x === undefined ? 'x' : 'y',
+          `The row has ${x === undefined ? 'y without x' : 'x without y'}.`,
+          'Give both or neither.',
+        );
+      return null;
+    }
+    const X = this.number('X');
+    const Z = this.number('Z');
+    if (X === undefined && Z === undefined) return null;
+    const Y = this.number('Y');
+    if (X === undefined || Y === undefined || Z === undefined) {
+      if (this.faults.length === 0)
+        this.fault(
+          X === undefined ? 'X' : Y === undefined ? 'Y' : 'Z',
+          'Tristimulus values need all of X, Y and Z.',
+          'Fill in the missing one.',
+        );
+      return null;
+    }
+    return X + Y + Z > 0 ? xyzToXy([X, Y, Z]) : null;
   }
-  if (x !== undefined || y !== undefined) {
-    if (faults.length === 0)
-      faults.push({
-        cell: cell(x === undefined ? 'x' : 'y'),
-        sentence: `The row has ${x === undefined ? 'y without x' : 'x without y'}.`,
-        mend: 'Give both or neither.',
-      });
-    return null;
-  }
-  if (X === undefined && Z === undefined) return null;
-  if (X === undefined || Y === undefined || Z === undefined) {
-    if (faults.length === 0)
-      faults.push({
-        cell: cell(X === undefined ? 'X' : Y === undefined ? 'Y' : 'Z'),
-        sentence: 'Tristimulus values need all of X, Y and Z.',
-        mend: 'Fill in the missing one.',
-      });
-    return null;
-  }
-  return X + Y + Z > 0 ? xyzToXy([X, Y, Z]) : null;
-}
 
-function readStimulus(
-  columns: ReadingColumns,
-  numbers: ReadonlyMap<string, number>,
-  source: Source | undefined,
-  faults: RowFinding[],
-): number | undefined {
-  const stimulus = numbers.get('stimulus');
-  const code = numbers.get('code');
-  if (stimulus !== undefined || code === undefined) return stimulus;
-  const bits = source?.bits ?? defaultSource.bits;
-  const range = source?.range ?? defaultSource.range;
-  if (!Number.isInteger(code) || code > 2 ** bits - 1) {
-    faults.push({
-      cell: columns.index.get('code') ?? -1,
-      sentence: `Column code: ${code} is not a code value of a ${bits}-bit source.`,
-      mend: 'Mend the code, or the bits of the run’s source.',
-    });
+  stimulus(): number | undefined {
+    const stimulus = this.number('stimulus');
+    if (stimulus !== undefined) return stimulus;
+    const code = this.number('code');
+    if (code === undefined) return undefined;
+    const bits = this.source?.bits ?? defaultSource.bits;
+    const range = this.source?.range ?? defaultSource.range;
+    if (Number.isInteger(code) && code <= 2 ** bits - 1) return codeToStimulus(code, bits, range);
+    this.fault(
+      'code',
+      `Column code: ${code} is not a code value of a ${bits}-bit source.`,
+      'Mend the code, or the bits of the run’s source.',
+    );
     return undefined;
   }
-  return codeToStimulus(code, bits, range);
 }

@@ -3,8 +3,9 @@ import type { RunEvidence } from '../../../shared/contract/evidence.ts';
 import type { Reading } from '../../../shared/contract/reading.ts';
 import { type Run, runSchema } from '../../../shared/contract/run.ts';
 import { runEvidence } from '../../dossier/dossierEvidence.ts';
+import type { RowFinding } from '../../intake/checkCell.ts';
 import type { CellTable } from '../../intake/readReadings.ts';
-import { prepareColumns, type RowFinding, typeReading } from '../../intake/typeReading.ts';
+import { prepareColumns, typeReading } from '../../intake/typeReading.ts';
 import type { Store } from './store.ts';
 
 export interface RunRow {
