@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { type Fault, fail, type Result, succeed } from '../../shared/contract/fault.ts';
+import { evenLineEnds } from './lineEnds.ts';
 
 /** One record of a delimited file, with the physical line (from 1) it starts on and where its text stands. */
 export interface DelimitedRecord {
@@ -44,8 +45,8 @@ export function splitDelimited(source: string, file: string, fixedDelimiter?: st
   const headerText =
     headerEnd === -1 ? source.slice(headerStart) : source.slice(headerStart, headerStart + headerEnd);
   const delimiter = fixedDelimiter ?? mostUsed(headerText);
-  const text = evenLineEnds(source, delimiter, notes);
-  const newline = /\r\n|\n|\r/.exec(text)?.[0] ?? '\n';
+  const { text, newline, mixed } = evenLineEnds(source, delimiter);
+  if (mixed) notes.push('The file mixes several kinds of line end.');
 
   const records: DelimitedRecord[] = [];
   const faults: Fault[] = [];
@@ -55,7 +56,7 @@ export function splitDelimited(source: string, file: string, fixedDelimiter?: st
   let openQuote: number | null = null;
   Papa.parse<string[]>(text.slice(headerStart), {
     delimiter,
-    newline: newline as '\n',
+    newline,
     step({ data, errors, meta }) {
       const end = headerStart + meta.cursor;
       if (errors.some(({ code }) => code === 'MissingQuotes')) openQuote ??= line;
@@ -140,33 +141,6 @@ function mostUsed(header: string): string {
   const outside = header.replace(/"(?:[^"]|"")*"/g, '');
   const counted = delimiters.map((mark) => ({ mark, count: outside.split(mark).length - 1 }));
   return counted.reduce((best, next) => (next.count > best.count ? next : best)).mark;
-}
-
-/** A file with several kinds of line end gets LF outside quotes; the number of lines stays the same. */
-function evenLineEnds(source: string, delimiter: string, notes: string[]): string {
-  const crlf = source.split('\r\n').length - 1;
-  const cr = source.split('\r').length - 1 - crlf;
-  const lf = source.split('\n').length - 1 - crlf;
-  if ([crlf, cr, lf].filter((count) => count > 0).length < 2) return source;
-  let even = '';
-  let quoted = false;
-  let cellStart = true;
-  let mixed = false;
-  for (let index = 0; index < source.length; index += 1) {
-    const mark = source[index]!;
-    if (mark === '"' && (quoted || cellStart)) quoted = !quoted;
-    cellStart = !quoted && (mark === delimiter || mark === '\n' || mark === '\r');
-    if (mark === '\r' && !quoted) {
-      if (source[index + 1] === '\n') index += 1;
-      else mixed = true;
-      even += '\n';
-    } else {
-      if (mark === '\n' && !quoted && crlf > 0) mixed = true;
-      even += mark;
-    }
-  }
-  if (mixed) notes.push('The file mixes several kinds of line end.');
-  return even;
 }
 
 function keepDataRows(
