@@ -70,8 +70,8 @@ function fullStopEnds(text: string, from: number, stop: number, next: number, ge
     isUpper(word) &&
     isUpper(following) &&
     word !== 'I' &&
-    word !== 'K' &&
-    word !== 'W'
+    !isDigit(text[stop - 3]) &&
+    !isDigit(text[stop - 2])
   )
     return false;
   if (inside.has(folded)) return onlyBeforeDigit.has(folded) ? !isDigit(following) : false;

@@ -241,11 +241,13 @@ function modeAt(items: readonly Item[], at: number): { mode?: string; unknown?: 
   // "In Vivid it reaches …": a name that no run knows must not fall back to another mode.
   const before = items[at - 1];
   if (
-    item.type === 'word' &&
+    item.type !== 'mark' &&
     item.capital &&
     item.text.length > 2 &&
     isWord(before, 'in', 'using') &&
-    item.meanings.length === 0 &&
+    item.meanings.every((meaning) =>
+      ['opinion', 'intensity', 'equative', 'severity', 'direction'].includes(meaning.kind),
+    ) &&
     !/^(?:the|our|this|its|that|these|all|both|ips|va|oled|lcd|led|eotf|cie|itu|tv|uk|eu|us|usa)$/.test(
       item.text,
     ) &&
