@@ -12,7 +12,6 @@ import { useLibrary } from '../stores/library.ts';
 import { documentOfMarkdown } from './document/readMarkdown.ts';
 import { textMapOf } from './document/textMap.ts';
 import { markdownOfDocument } from './document/writeMarkdown.ts';
-import { byLinePlugin } from './editor/byLinePlugin.ts';
 import { articleState, storedDocument } from './editor/editorState.ts';
 import { photoView } from './editor/photoView.ts';
 import { createAutosave } from './keeping/autosave.ts';
@@ -20,7 +19,7 @@ import { openJournal } from './keeping/journal.ts';
 import { holdLease } from './keeping/lease.ts';
 import { createCheckLoop } from './proofs/checkLoop.ts';
 import { foldPlugin } from './proofs/foldPlugin.ts';
-import { highlightPlugin, proofPlugin } from './proofs/proofPlugin.ts';
+import { proofPlugin } from './proofs/proofPlugin.ts';
 import { showProofs, useProofs } from './proofs/proofStore.ts';
 import { storedClaimsOf } from './proofs/storedClaims.ts';
 import { refreshMeasuredValues } from './values/measuredValues.ts';
@@ -65,7 +64,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
   const byLine = window.document.createElement('div');
   byLine.className = 'by';
   byLine.contentEditable = 'false';
-  const plugins = [byLinePlugin(byLine), proofPlugin(showProofs), highlightPlugin(), foldPlugin()];
+  const plugins = [proofPlugin(byLine, showProofs), foldPlugin()];
   const from = restored ?? document;
   // Where the article's first heading was its title, it stays so.
   const titled = titleOf(documentOfMarkdown(document.markdown)) === document.meta.title;

@@ -6,10 +6,12 @@ import { isProblem, type ProofItem, standingOf } from './proofItem.ts';
 export interface ProofState {
   /** In order of the text, positions mapped through every edit */
   items: readonly ProofItem[];
-  underlines: DecorationSet;
   /** Key of the proof that has the reader's attention */
   focus: string | null;
-  highlight: DecorationSet;
+  /** Underlines, the tint behind the words in focus, the line under the title: one set, so that typing maps one. */
+  decorations: DecorationSet;
+  /** Grows when verdicts or the focus change, not when typing moves things */
+  version: number;
 }
 
 type ProofMeta = { items: readonly ProofItem[] } | { focus: string | null };
@@ -18,53 +20,81 @@ export const proofKey = new PluginKey<ProofState>('proofs');
 
 /**
  * Underlines what claims something and knows which proof has the attention. Typing only maps positions; new
- * verdicts arrive from outside as a transaction that never enters the undo history.
+ * verdicts arrive from outside as a transaction that never enters the undo history. `byLine` stands under the
+ * title without being part of the text.
  */
-export function proofPlugin(changed: (state: ProofState) => void): Plugin<ProofState> {
+export function proofPlugin(byLine: HTMLElement, changed: (state: ProofState) => void): Plugin<ProofState> {
+  const decorate = (document: Node, items: readonly ProofItem[], focus: string | null) =>
+    DecorationSet.create(document, [
+      byLineWidget(document, byLine),
+      ...items.map(underline),
+      ...items.filter((item) => item.key === focus).map(tint),
+    ]);
   return new Plugin<ProofState>({
     key: proofKey,
     state: {
-      init: () => ({
+      init: (_config, state) => ({
         items: [],
-        underlines: DecorationSet.empty,
         focus: null,
-        highlight: DecorationSet.empty,
+        decorations: decorate(state.doc, [], null),
+        version: 0,
       }),
-      apply(transaction, before, _old, state) {
+      apply(transaction, before, old, state) {
         const meta = transaction.getMeta(proofKey) as ProofMeta | undefined;
-        let { items, underlines, focus } = before;
-        if (meta && 'items' in meta) {
-          items = meta.items;
-          underlines = underlined(state.doc, items);
-        } else if (transaction.docChanged) {
-          items = mapped(items, transaction);
-          underlines = underlines.map(transaction.mapping, transaction.doc);
-        }
+        let { items, decorations, focus, version } = before;
+        if (meta && 'items' in meta) items = meta.items;
+        else if (transaction.docChanged) items = mapped(items, transaction);
         if (meta && 'focus' in meta) focus = meta.focus;
         else if (transaction.selectionSet && !transaction.getMeta('pointless'))
           focus = itemAt(items, state)?.key ?? null;
         if (focus !== null && !items.some((item) => item.key === focus)) focus = null;
         if (items === before.items && focus === before.focus && !transaction.docChanged) return before;
-        return { items, underlines, focus, highlight: highlighted(state.doc, items, focus) };
+        const isTitleNew = transaction.docChanged && old.doc.firstChild!.type !== state.doc.firstChild!.type;
+        if ((meta && 'items' in meta) || isTitleNew) decorations = decorate(state.doc, items, focus);
+        else {
+          if (transaction.docChanged) decorations = decorations.map(transaction.mapping, state.doc);
+          if (focus !== before.focus) {
+            const tinted = items.filter((item) => item.key === focus).map(tint);
+            decorations = decorations
+              .remove(decorations.find(undefined, undefined, (spec) => spec.tint === true))
+              .add(state.doc, tinted);
+          }
+        }
+        if ((meta && 'items' in meta) || focus !== before.focus || items.length !== before.items.length)
+          version += 1;
+        return { items, focus, decorations, version };
       },
     },
-    props: {
-      decorations(state) {
-        return proofKey.getState(state)?.underlines;
-      },
-    },
+    props: { decorations: (state) => proofKey.getState(state)?.decorations },
     view: () => ({
       update(view, beforeState) {
         const now = proofKey.getState(view.state)!;
-        if (now !== proofKey.getState(beforeState)) changed(now);
+        if (now.version !== proofKey.getState(beforeState)?.version) changed(now);
       },
     }),
   });
 }
 
-/** The tint behind the words in focus, apart from the underlines so that moving it rebuilds nothing. */
-export function highlightPlugin(): Plugin {
-  return new Plugin({ props: { decorations: (state) => proofKey.getState(state)?.highlight } });
+function byLineWidget(document: Node, element: HTMLElement): Decoration {
+  const first = document.firstChild!;
+  const isTitle = first.type.name === 'heading' && first.attrs.level === 1;
+  return Decoration.widget(isTitle ? first.nodeSize : 0, element, {
+    key: 'by-line',
+    side: -1,
+    ignoreSelection: true,
+    stopEvent: () => true,
+  });
+}
+
+function underline(item: ProofItem): Decoration {
+  return Decoration.inline(item.from, item.to, {
+    class: `claim ${standingOf(item)}`,
+    'data-proof': item.key,
+  });
+}
+
+function tint(item: ProofItem): Decoration {
+  return Decoration.inline(item.from, item.to, { class: `here ${standingOf(item)}` }, { tint: true });
 }
 
 function mapped(items: readonly ProofItem[], transaction: Transaction): ProofItem[] {
@@ -77,23 +107,6 @@ function mapped(items: readonly ProofItem[], transaction: Transaction): ProofIte
     kept.push(from === item.from && to === item.to ? item : { ...item, from, to });
   }
   return kept;
-}
-
-function underlined(document: Node, items: readonly ProofItem[]): DecorationSet {
-  return DecorationSet.create(
-    document,
-    items.map((item) =>
-      Decoration.inline(item.from, item.to, { class: `claim ${standingOf(item)}`, 'data-proof': item.key }),
-    ),
-  );
-}
-
-function highlighted(document: Node, items: readonly ProofItem[], focus: string | null): DecorationSet {
-  const item = focus === null ? undefined : items.find((candidate) => candidate.key === focus);
-  if (!item) return DecorationSet.empty;
-  return DecorationSet.create(document, [
-    Decoration.inline(item.from, item.to, { class: `here ${standingOf(item)}` }),
-  ]);
 }
 
 /** The narrowest claim around the cursor. */
