@@ -30,7 +30,7 @@ export interface Display {
 }
 
 /** Value of a curve at a stimulus. */
-export function along(curve: Curve, stimulus: number): number {
+function along(curve: Curve, stimulus: number): number {
   const next = curve.findIndex(([at]) => at >= stimulus);
   if (next === -1) return curve.at(-1)?.[1] ?? 0;
   const [toAt, toValue] = curve[next]!;
@@ -69,7 +69,7 @@ function compressed(Y: number, { Lw, knee = Lw }: Display): number {
 }
 
 /** Luminance that a display gives to a grey, cd/m². */
-export function greyLuminance(display: Display, stimulus: number): number {
+function greyLuminance(display: Display, stimulus: number): number {
   const { signal, Lw, Lb, lift } = display;
   const factor = 1 + along(lift, stimulus) / 100;
   if (signal === 'SDR') return stimulus === 0 ? Lb : bt1886Eotf(stimulus / 100, Lw, Lb) * factor;

@@ -15,7 +15,7 @@ const repeatability = { luminance: 0.0004, chromaticity: 0.00003 };
 const chromaticityFrom = 0.02;
 
 /** Four digits of luminance, three under 1 cd/m², never more than four decimals. */
-export function luminanceText(Y: number): string {
+function luminanceText(Y: number): string {
   const digits = Y >= 1 ? 4 : 3;
   const decimals = Math.min(4, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.max(Y, 1e-4)))));
   return Y.toFixed(decimals);

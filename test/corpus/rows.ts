@@ -6,7 +6,7 @@ import { articleSchema } from '../../shared/contract/article.ts';
 import { verdicts } from '../../shared/contract/claim.ts';
 
 /** What a fair editor expects of a span; `kind` and `quantity` are null where the words may be read either way. */
-export const expectedSchema = z.strictObject({
+const expectedSchema = z.strictObject({
   text: z.string().min(1),
   kind: z.string().nullable(),
   quantity: z.string().nullable(),
@@ -16,7 +16,7 @@ export const expectedSchema = z.strictObject({
 });
 export type Expected = z.infer<typeof expectedSchema>;
 
-export const rowSchema = z.strictObject({
+const rowSchema = z.strictObject({
   id: z.string().regex(/^[a-z]+-\d{3}$/),
   half: z.enum(['develop', 'held-back']),
   context: z.strictObject({
