@@ -5,7 +5,7 @@ import { type Fault, fail, type Result, succeed } from '../../shared/contract/fa
 import { houseSchema } from '../../shared/contract/house.ts';
 import { runSchema } from '../../shared/contract/run.ts';
 import { scoreSheetSchema } from '../../shared/contract/scoreSheet.ts';
-import { idSchema, unitSchema } from '../../shared/contract/unit.ts';
+import { unitSchema } from '../../shared/contract/unit.ts';
 import { decodeUtf8 } from '../intake/decodeText.ts';
 import { readObservations } from '../intake/observations.ts';
 import { cancelled, readReadings } from '../intake/readReadings.ts';
@@ -13,6 +13,7 @@ import { checkTime } from '../intake/timeText.ts';
 import { claimsCollectionSchema, claimsOf } from './claimsCollection.ts';
 import type { Dossier, DossierArticle, DossierRun, DossierUnit } from './dossier.ts';
 import { readFolder } from './dossierFiles.ts';
+import { type KnownFile, recogniseFile } from './dossierPaths.ts';
 import { placeOfPath } from './jsonNode.ts';
 import { type Document, parseDocument } from './parseDocument.ts';
 import { dossierSchema, dossierVersion, protocolSchema, remarksSchema } from './schemas.ts';
@@ -21,14 +22,6 @@ export interface ReadDossierOptions {
   /** Told how many of how many files are read; a false answer cancels. */
   progress?: (done: number, total: number) => Promise<boolean>;
 }
-
-/** `nothing` is null: a dossier file is either known by its path or kept as it is. */
-type KnownFile =
-  | { kind: 'dossier' | 'house' | 'scoresheet' | 'protocol' | 'recipe' | 'history' }
-  | { kind: 'unit' | 'observations'; unit: string }
-  | { kind: 'photo'; unit: string; name: string }
-  | { kind: 'run' | 'readings'; unit: string; run: string; version: number }
-  | { kind: 'article' | 'markdown' | 'claims' | 'remarks'; article: string };
 
 /**
  * Reads and checks a dossier folder as `formats.md` defines it. Nothing is dropped in silence: files that are not
@@ -88,8 +81,11 @@ class Assembly {
   }
 
   async take(path: string, bytes: Uint8Array): Promise<void> {
-    const known = this.recognise(path);
-    if (known === 'fault') return;
+    const known = recogniseFile(path);
+    if (known !== null && 'badId' in known) {
+      this.miss(path, `"${known.badId}" is not an id.`, 'Use 1 to 80 of a-z, 0-9 and -.');
+      return;
+    }
     if (known === null) {
       this.others.set(path, bytes);
       this.notes.push(`${path} is not part of the format and is kept as it is.`);
@@ -256,53 +252,28 @@ class Assembly {
       others: this.others,
       history: this.history,
     };
+    this.noteDangling(dossier);
     dossier.units.sort((one, other) => compare(one.id, other.id));
     dossier.articles.sort((one, other) => compare(one.id, other.id));
     return succeed({ dossier, notes: this.notes });
   }
 
-  recognise(path: string): KnownFile | null | 'fault' {
-    if (path === 'dossier.json') return { kind: 'dossier' };
-    if (path === 'house.json') return { kind: 'house' };
-    if (path === 'scoresheet.json') return { kind: 'scoresheet' };
-    if (path === 'protocol.json') return { kind: 'protocol' };
-    if (path === 'history.jsonl') return { kind: 'history' };
-    if (/^recipes\/[^/]+\.json$/.test(path)) return { kind: 'recipe' };
-    const photo = /^units\/([^/]+)\/photos\/(.+)$/.exec(path);
-    if (photo !== null)
-      return this.goodId(photo[1]!, path) ? { kind: 'photo', unit: photo[1]!, name: photo[2]! } : 'fault';
-    const unit = /^units\/([^/]+)\/(unit\.json|observations\.csv)$/.exec(path);
-    if (unit !== null)
-      return this.goodId(unit[1]!, path)
-        ? { kind: unit[2] === 'unit.json' ? 'unit' : 'observations', unit: unit[1]! }
-        : 'fault';
-    const run = /^units\/([^/]+)\/runs\/([^/]+?)(?:@([1-9]\d{0,8}))?\.(json|csv)$/.exec(path);
-    if (run !== null)
-      return this.goodId(run[1]!, path) && this.goodId(run[2]!, path)
-        ? {
-            kind: run[4] === 'json' ? 'run' : 'readings',
-            unit: run[1]!,
-            run: run[2]!,
-            version: Number(run[3] ?? 0),
-          }
-        : 'fault';
-    const article = /^articles\/([^/]+?)\.(md|json|claims\.jsonld|remarks\.json)$/.exec(path);
-    if (article === null) return null;
-    const kinds = {
-      md: 'markdown',
-      json: 'article',
-      'claims.jsonld': 'claims',
-      'remarks.json': 'remarks',
-    } as const;
-    return this.goodId(article[1]!, path)
-      ? { kind: kinds[article[2] as keyof typeof kinds], article: article[1]! }
-      : 'fault';
-  }
-
-  goodId(id: string, path: string): boolean {
-    if (idSchema.safeParse(id).success) return true;
-    this.miss(path, `"${id}" is not an id.`, 'Use 1 to 80 of a-z, 0-9 and -.');
-    return false;
+  /** What refers to something that is not there and yet can stand: said, not refused. */
+  noteDangling(dossier: Dossier): void {
+    for (const { id, runs, observations, photos } of dossier.units) {
+      const known = new Set(runs.map((run) => run.id));
+      for (const run of runs) {
+        const { supersedes } = run.document.value;
+        if (supersedes && !known.has(supersedes))
+          this.notes.push(`units/${id}/runs/${run.id}.json supersedes "${supersedes}", which is not there.`);
+      }
+      const names = new Set(photos.map(({ name }) => name));
+      for (const { id: observation, photo } of observations?.observations ?? [])
+        if (photo !== undefined && !names.has(photo.replace(/^photos\//, '')))
+          this.notes.push(
+            `The observation ${observation} of ${id} shows the photo "${photo}", which is not there.`,
+          );
+    }
   }
 
   unit(id: string): Partial<DossierUnit> & { runs: DossierRun[]; photos: DossierUnit['photos'] } {
