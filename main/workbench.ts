@@ -1,4 +1,4 @@
-import { type DoorEvent, door, type RequestName, type Workbench } from '../shared/contract/door.ts';
+import { type DoorEvent, door, type Workbench } from '../shared/contract/door.ts';
 import type { Fault } from '../shared/contract/fault.ts';
 import type { Library } from './library/library.ts';
 import { createAnswers } from './workbench/answers.ts';
@@ -58,5 +58,3 @@ function refuse(...faults: Fault[]): { ok: false; faults: Fault[] } {
 function messageOf(error: unknown): string {
   return error instanceof Error ? error.message : String(error);
 }
-
-export type { RequestName };

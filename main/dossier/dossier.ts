@@ -5,8 +5,8 @@ import type { Run } from '../../shared/contract/run.ts';
 import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
 import type { StoredClaim } from '../../shared/contract/storedClaim.ts';
 import type { Unit } from '../../shared/contract/unit.ts';
+import type { CellTable } from '../intake/cellTable.ts';
 import type { ObservationsFile } from '../intake/observations.ts';
-import type { CellTable } from '../intake/readReadings.ts';
 import type { Document } from './parseDocument.ts';
 
 /** A whole library outside SQLite: what a dossier folder says, checked, with every text as an export writes it. */
@@ -46,7 +46,7 @@ export interface DossierRun {
   readings: Reading[];
 }
 
-export interface DossierPhoto {
+interface DossierPhoto {
   /** Path under `photos/` */
   name: string;
   bytes: Uint8Array;

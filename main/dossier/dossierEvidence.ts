@@ -35,7 +35,7 @@ const readingKeys = [
  * SHA-256 (hex) of a run's conditions (keys sorted) and typed readings: two files that say the same give the same
  * digest, whatever their spaces and trailing zeros.
  */
-export function runDigest(conditions: Run, readings: readonly Reading[]): string {
+function runDigest(conditions: Run, readings: readonly Reading[]): string {
   const hash = createHash('sha256').update(canonicalJson(conditions));
   for (const reading of readings)
     hash.update(`\n${JSON.stringify(readingKeys.map((key) => reading[key] ?? null))}`);

@@ -1,5 +1,5 @@
+import type { CellTable } from '../intake/cellTable.ts';
 import { withGuard } from '../intake/formulaGuard.ts';
-import type { CellTable } from '../intake/readReadings.ts';
 
 /**
  * CSV as every export writes it (RFC 4180 with LF): a header row, quotes only where a cell needs them, and an

@@ -25,7 +25,7 @@ export const remarksSchema = z.looseObject({
 });
 
 /** One run or pattern of a protocol. */
-export const protocolStepSchema = z.looseObject({
+const protocolStepSchema = z.looseObject({
   id: z.string().min(1),
   title: z.string(),
   /** A run with this series, or (with `topic`) an observation */
@@ -43,7 +43,7 @@ export const protocolStepSchema = z.looseObject({
 });
 export type ProtocolStep = z.infer<typeof protocolStepSchema>;
 
-export const protocolListSchema = z.looseObject({
+const protocolListSchema = z.looseObject({
   id: z.string().min(1),
   title: z.string(),
   /** Words of panel or backlight, or `zones` for sets that dim in zones; absent: every set */

@@ -1,6 +1,6 @@
 import { fail, type Result, succeed } from '../../shared/contract/fault.ts';
+import type { CellTable } from './cellTable.ts';
 import type { CgatsFile, CgatsTable } from './cgats.ts';
-import type { CellTable } from './readReadings.ts';
 
 export interface CgatsReadings {
   table: CellTable;

@@ -1,9 +1,9 @@
 import { type Fault, fail, type Result, succeed } from '../../shared/contract/fault.ts';
 import { type Observation, observationSchema } from '../../shared/contract/observation.ts';
+import type { CellTable } from './cellTable.ts';
 import { cellColumn, splitDelimited } from './delimitedText.ts';
 import { withoutGuard } from './formulaGuard.ts';
 import { readNumber } from './numberText.ts';
-import type { CellTable } from './readReadings.ts';
 
 /** The columns of `observations.csv` in the order in which a new file has them. */
 export const observationColumns = [

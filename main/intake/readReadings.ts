@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import { type Fault, fail, type Result, succeed } from '../../shared/contract/fault.ts';
 import type { Reading } from '../../shared/contract/reading.ts';
 import type { Source } from '../../shared/contract/run.ts';
+import type { CellTable } from './cellTable.ts';
 import { type CgatsTable, isCgats, parseCgats } from './cgats.ts';
 import { cgatsReadings } from './cgatsReadings.ts';
 import { decodeText } from './decodeText.ts';
@@ -10,12 +11,6 @@ import { looksLikeFormula, withoutGuard } from './formulaGuard.ts';
 import { type DecimalMark, detectDecimal } from './numberText.ts';
 import { luminanceHeader } from './readingColumns.ts';
 import { prepareColumns, type ReadingColumns, typeReading } from './typeReading.ts';
-
-/** Columns and cells of a file as text: what the library keeps and an export writes. */
-export interface CellTable {
-  columns: string[];
-  rows: string[][];
-}
 
 export interface ReadingsFile {
   table: CellTable;

@@ -14,7 +14,7 @@ import type { ReadingsFile } from '../intake/readReadings.ts';
 /** Told the share done (0–1); a false answer cancels, and nothing partial stays. */
 export type Progress = (share: number) => Promise<boolean>;
 
-export interface LibraryDescription {
+interface LibraryDescription {
   /** File name without its folder */
   name: string;
   file: string;

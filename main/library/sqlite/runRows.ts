@@ -3,8 +3,8 @@ import type { RunEvidence } from '../../../shared/contract/evidence.ts';
 import type { Reading } from '../../../shared/contract/reading.ts';
 import { type Run, runSchema } from '../../../shared/contract/run.ts';
 import { runEvidence } from '../../dossier/dossierEvidence.ts';
+import type { CellTable } from '../../intake/cellTable.ts';
 import type { RowFinding } from '../../intake/checkCell.ts';
-import type { CellTable } from '../../intake/readReadings.ts';
 import { prepareColumns, typeReading } from '../../intake/typeReading.ts';
 import type { Store } from './store.ts';
 

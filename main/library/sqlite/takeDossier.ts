@@ -60,7 +60,7 @@ export function historyLines(store: Store): string[] {
 }
 
 /** `dossier.json`: as it came, or the plain one of a library that began empty. */
-export function descriptionText(store: Store): string {
+function descriptionText(store: Store): string {
   const text = store.sql("SELECT value FROM library WHERE key = 'description'").pluck().get() as
     | string
     | undefined;
