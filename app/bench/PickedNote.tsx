@@ -1,12 +1,28 @@
 import { useEffect } from 'react';
+import { verdictSeverity } from '../../shared/contract/claim.ts';
 import { numberText, withUnit } from '../plots/numberText.ts';
 import { hashOf } from '../shell/route.ts';
+import type { Citation } from '../stores/articleFindings.ts';
 import { citationKey, useCitations } from '../stores/citations.ts';
 import { useEvidence } from '../stores/evidence.ts';
 import { VerdictGlyph, verdictWord } from '../theme/VerdictGlyph.tsx';
 import { usePicked } from './picked.ts';
 import { readingAddress } from './ReadingTable.tsx';
 import { runTitle } from './runText.ts';
+
+const severity = (citation: Citation) =>
+  citation.verdict === 'working' ? verdictSeverity.length : verdictSeverity.indexOf(citation.verdict);
+
+/** One entry a sentence, with the worst verdict among its claims; the worst sentences first. */
+function worstOfEach(citations: readonly Citation[]): Citation[] {
+  const bySentence = new Map<string, Citation>();
+  for (const citation of citations) {
+    const key = `${citation.article} ${citation.sentence}`;
+    const before = bySentence.get(key);
+    if (!before || severity(citation) < severity(before)) bySentence.set(key, citation);
+  }
+  return [...bySentence.values()].sort((a, b) => severity(a) - severity(b));
+}
 
 /** What is picked, and which sentences rest on it, with the way back to each. */
 export function PickedNote({ own }: { own: string }) {
@@ -27,15 +43,9 @@ export function PickedNote({ own }: { own: string }) {
   const run = unit?.runs.find((each) => each.id === ref?.run);
   if (!ref || !unit || !run) return null;
   const readings = run.readings.filter((reading) => ref.rows.includes(reading.row));
-  const seen = new Set<string>();
-  const sentences = ref.rows
-    .flatMap((row) => citations.get(citationKey(unit.id, run.id, row)) ?? [])
-    .filter((citation) => {
-      const key = `${citation.article}#${citation.start}`;
-      if (seen.has(key)) return false;
-      seen.add(key);
-      return true;
-    });
+  const sentences = worstOfEach(
+    ref.rows.flatMap((row) => citations.get(citationKey(unit.id, run.id, row)) ?? []),
+  );
   return (
     <section className="picked" aria-label="Picked readings" aria-live="polite">
       <header>

@@ -14,7 +14,7 @@ const seriesWords: Record<string, readonly [string, string]> = {
   single: ['single value', 'single values'],
 };
 
-const dimmingWords: Record<string, string> = {
+export const dimmingWords: Readonly<Record<string, string>> = {
   off: 'dimming off',
   low: 'dimming low',
   medium: 'dimming medium',

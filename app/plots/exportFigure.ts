@@ -1,3 +1,4 @@
+import { embeddedFonts } from './embeddedFonts.ts';
 import type { Figure } from './figure.ts';
 import { figureCsv } from './figureTable.ts';
 
@@ -83,6 +84,12 @@ export async function pngOf(svgText: string, scale = 3): Promise<Blob> {
   });
 }
 
+const families = ['Literata Variable', 'Hanken Grotesk Variable'];
+
+function withFonts(svgText: string, faces: string): string {
+  return faces === '' ? svgText : svgText.replace(/(<svg[^>]*>)/, `$1<style>${faces}</style>`);
+}
+
 export type ExportKind = 'csv' | 'svg' | 'png';
 
 /** Hands the figure to the person as a file; the name says unit, run and plot. */
@@ -97,7 +104,7 @@ export async function saveFigure(
       ? new Blob([figureCsv(figure)], { type: 'text/csv' })
       : kind === 'svg'
         ? new Blob([standaloneSvg(svg, figure)], { type: 'image/svg+xml' })
-        : await pngOf(standaloneSvg(svg, figure));
+        : await pngOf(withFonts(standaloneSvg(svg, figure), await embeddedFonts(families)));
   const link = document.createElement('a');
   link.href = URL.createObjectURL(blob);
   link.download = `${stem}-${figure.id}.${kind}`;

@@ -131,6 +131,8 @@ function levels(figure: LevelsFigure, ink: InkColours): { data: Data[]; layout: 
       },
       line: { color: colourOf(line), width: line.weight === 'strong' ? 2 : 1.2, dash: dash[line.dash] },
       marker: {
+        opacity: 1,
+        line: { width: line.mark === 'ring' ? 1.6 : 0 },
         size: line.points.map((point) => (point.out ? 9 : 7)),
         symbol: line.points.map((point) =>
           point.counts ? symbols[line.mark] : 'circle-open',
@@ -189,7 +191,11 @@ function levels(figure: LevelsFigure, ink: InkColours): { data: Data[]; layout: 
         tickvals: [...figure.x.ticks],
         title: { text: `${figure.x.label}, ${figure.x.unit}` },
       },
-      yaxis: { ...base.yaxis, title: { text: [figure.y.label, figure.y.unit].filter(Boolean).join(', ') } },
+      yaxis: {
+        ...base.yaxis,
+        range: [figure.y.min, figure.y.max],
+        title: { text: [figure.y.label, figure.y.unit].filter(Boolean).join(', ') },
+      },
     },
   };
 }
@@ -221,7 +227,7 @@ function baseLayout(ink: InkColours): Partial<Layout> {
   return {
     paper_bgcolor: ink.paper,
     plot_bgcolor: ink.paper,
-    font: { family: ink.sans, size: 13, color: ink.ink },
+    font: { family: ink.sans, size: 12, color: ink.ink },
     margin: { l: 56, r: 24, t: 16, b: 48 },
     showlegend: false,
     hovermode: 'closest',

@@ -14,6 +14,7 @@ import {
 import { runTitle } from '../bench/runText.ts';
 import { numberText, thin } from '../plots/numberText.ts';
 import { hashOf } from '../shell/route.ts';
+import { InStatusLine } from '../shell/Slots.tsx';
 import { unitName } from '../stores/library.ts';
 import { drawsOf, measurementsOf } from '../stores/measurements.ts';
 import { headlineRuns } from './headlineRuns.ts';
@@ -57,6 +58,9 @@ export function Beside({
   );
   return (
     <div className="shelf-page beside-page">
+      <InStatusLine>
+        <span>{units.map((unit) => unitName(unit.unit)).join(' beside ')}</span>
+      </InStatusLine>
       <p className="bench-do">
         <a className="act" href={hashOf('shelf')}>
           Back to the Shelf
@@ -70,7 +74,7 @@ export function Beside({
             <caption>{group.signal === 'SDR' ? 'Standard dynamic range' : 'High dynamic range'}</caption>
             <thead>
               <tr>
-                <td />
+                <td className="beside-what" />
                 {units.map((unit, index) => (
                   <th key={unit.id} scope="col">
                     <a

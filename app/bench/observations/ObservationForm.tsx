@@ -13,7 +13,7 @@ import { useObservationDraft } from './startObservation.ts';
 
 /** A quick form for the dark: topic, a digit for the severity, Enter. A picture can be dropped or pasted onto it. */
 export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: string }) {
-  const topics = useEvidence((state) => Object.keys(state.house?.topics ?? {}));
+  const topics = useEvidence((state) => state.house?.topics);
   const last = unit.observations.at(-1);
   const [severity, setSeverity] = useState<number | null>(null);
   const [photo, setPhoto] = useState<string | undefined>();
@@ -120,7 +120,7 @@ export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: st
           required
         />
         <datalist id="observation-topics">
-          {topics.map((each) => (
+          {Object.keys(topics ?? {}).map((each) => (
             <option key={each} value={each} />
           ))}
         </datalist>

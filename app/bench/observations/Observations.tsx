@@ -53,14 +53,17 @@ function Entry({ unit, observation }: { unit: string; observation: Observation }
       <div>
         <p>
           <b>{topicText(observation.topic)}</b>, {severityWord(observation.severity)}
-          {observation.note ? `. ${observation.note}` : ''}
-        </p>
-        <p className="quiet">{[observationConditions(observation), who].filter(Boolean).join('; ')}</p>
-        <p className="bench-do observation-do">
-          <button type="button" className="act" onClick={remove}>
+          {observation.note ? `: ${observation.note}` : ''}{' '}
+          <button
+            type="button"
+            className="act observation-do"
+            aria-label={`Strike out: ${topicText(observation.topic)}, ${observationConditions(observation)}`}
+            onClick={remove}
+          >
             Strike out
           </button>
         </p>
+        <p className="quiet">{[observationConditions(observation), who].filter(Boolean).join('; ')}</p>
       </div>
       {photo && (
         <a className="observation-photo" href={photo} target="_blank" rel="noreferrer">

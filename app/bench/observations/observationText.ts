@@ -1,5 +1,6 @@
 import type { Observation } from '../../../shared/contract/observation.ts';
 import { numberText } from '../../plots/numberText.ts';
+import { dimmingWords } from '../runText.ts';
 
 /** The conditions under which something was or was not seen, in one clause. */
 export function observationConditions(observation: Observation): string {
@@ -10,7 +11,7 @@ export function observationConditions(observation: Observation): string {
     mode,
     signal,
     stage === 'as-delivered' ? 'as delivered' : stage,
-    dimming && `dimming ${dimming}`,
+    dimming && (dimmingWords[dimming] ?? `dimming ${dimming}`),
     angle === undefined ? null : angle === 0 ? 'on axis' : `${numberText(Math.abs(angle), 0)}° off axis`,
     lux === undefined ? null : lux < 5 ? 'dark room' : `${numberText(lux, 0)} lux`,
   ];

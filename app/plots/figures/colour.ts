@@ -15,7 +15,7 @@ import type {
 } from '../figure.ts';
 import { numberText, thin, withUnit } from '../numberText.ts';
 import { fixedAxis, linearAxis } from '../scale.ts';
-import { decimalsOf, furthest, pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
+import { decimalsOf, furthest, ownRows, pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
 import { noteText } from './subjectText.ts';
 
 type Limits = House['limits'];
@@ -148,13 +148,14 @@ export function chartPatches(subjects: readonly Subject[], limits: Limits): Patc
   const series = subject && seriesOf(subject, 'chart.de2000');
   if (!subject || !series) return null;
   const limit = limits.visibleDe2000;
+  const own = ownRows(series);
   const patches: Patch[] = series.values
-    .map((value) => ({
+    .map((value, index) => ({
       label: String(value.axis ?? ''),
       value: value.value,
       u: value.u,
       out: value.counts && value.value > limit,
-      ref: refOf(subject, value.rows),
+      ref: refOf(subject, own[index]!),
     }))
     .sort((a, b) => b.value - a.value);
   const worst = patches[0]!;

@@ -1,7 +1,7 @@
 import type { FigureLine, FigurePoint, GridCell, GridFigure, LevelsFigure, Subject } from '../figure.ts';
 import { numberText, thin, withUnit } from '../numberText.ts';
 import { fixedAxis, linearAxis } from '../scale.ts';
-import { decimalsOf, pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
+import { decimalsOf, ownRows, pointsOf, reach, refOf, scalarOf, seriesOf } from './seriesPoints.ts';
 import { noteText } from './subjectText.ts';
 
 /** Does it dim as more of the screen is lit? */
@@ -131,9 +131,10 @@ export function uniformityMap(subjects: readonly Subject[], level = 'white'): Gr
   const subject = subjects[0];
   const series = subject && seriesOf(subject, `uniformity.${level}.cell`);
   if (!subject || !series) return null;
-  const placed = series.values.flatMap((value) => {
+  const own = ownRows(series);
+  const placed = series.values.flatMap((value, index) => {
     const place = /^r(\d+)c(\d+)$/.exec(String(value.axis ?? ''));
-    return place ? [{ value, row: Number(place[1]), column: Number(place[2]) }] : [];
+    return place ? [{ value, rows: own[index]!, row: Number(place[1]), column: Number(place[2]) }] : [];
   });
   if (placed.length === 0) return null;
   const rows = Math.max(...placed.map((cell) => cell.row));
@@ -160,7 +161,7 @@ export function uniformityMap(subjects: readonly Subject[], level = 'white'): Gr
         value: cell.value.value,
         u: cell.value.u,
         worst: cell === worst,
-        ref: refOf(subject, cell.value.rows),
+        ref: refOf(subject, cell.rows),
       }),
     ),
   };

@@ -22,13 +22,28 @@ export function refOf(subject: Subject, rows: readonly number[]): ReadingRef {
   return { unit: subject.unit.id, run: subject.run.id, rows };
 }
 
+/**
+ * The readings that are a value's own. What every value of the series rests on (the run's white, its black) is left
+ * out, except where nothing else remains: that reading is the value's own.
+ */
+export function ownRows(series: MeasuredSeries): (readonly number[])[] {
+  const [first, ...others] = series.values;
+  if (!first || others.length === 0) return series.values.map((value) => value.rows);
+  const shared = new Set(first.rows.filter((row) => others.every((value) => value.rows.includes(row))));
+  return series.values.map((value) => {
+    const own = value.rows.filter((row) => !shared.has(row));
+    return own.length > 0 ? own : value.rows;
+  });
+}
+
 /** Points along a numeric axis; values at named places are left to other forms. */
 export function pointsOf(
   subject: Subject,
   series: MeasuredSeries,
   isOut: (value: number) => boolean = () => false,
 ): FigurePoint[] {
-  return series.values.flatMap((value) =>
+  const own = ownRows(series);
+  return series.values.flatMap((value, index) =>
     typeof value.axis === 'number'
       ? [
           {
@@ -37,7 +52,7 @@ export function pointsOf(
             u: value.u,
             counts: value.counts,
             out: value.counts && isOut(value.value),
-            ref: refOf(subject, value.rows),
+            ref: refOf(subject, own[index]!),
           },
         ]
       : [],
