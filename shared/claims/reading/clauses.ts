@@ -28,7 +28,8 @@ const strongJoiners = new Set([
 export function isAnchor(item: Item): boolean {
   if (item.number) {
     const role = item.number.role;
-    if (role === 'money') return true;
+    // "Of all sets under £1,100" names a cohort and goes with what follows.
+    if (role === 'money') return item.number.comparator === undefined || item.number.comparator === 'upTo';
     return (
       (role === undefined || role === 'value') &&
       !(item.number.spelled && item.number.dimension === '' && item.number.x < 3 && item.number.place === 1)
@@ -55,6 +56,19 @@ export function isAnchor(item: Item): boolean {
     }
   }
   return false;
+}
+
+/** "There is no banding": a topic with its denial is a statement. */
+function deniesTopic(items: readonly Item[]): boolean {
+  return (
+    items.some((item) => keyOf(item, 'topic') !== undefined) &&
+    items.some(
+      (item) =>
+        ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
+        keyOf(item, 'negation') !== undefined ||
+        isWord(item, 'free', 'absent'),
+    )
+  );
 }
 
 /** Kinds of things that "and" strings together without beginning a new statement. */
@@ -176,7 +190,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   const clauses: Item[][] = [];
   let pending: Item[] = [];
   for (const [order, piece] of pieces.entries()) {
-    const strong = piece.items.some(isAnchor);
+    const strong = piece.items.some(isAnchor) || deniesTopic(piece.items);
     const last = clauses[clauses.length - 1];
     if (!strong) {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.

@@ -179,7 +179,7 @@ export function readNumberPhrase(
   if (
     following?.text === ':' &&
     tokens[at + 1]?.kind === 'number' &&
-    (following.glued || tokens[at + 1]!.value === 1)
+    ((following.glued && tokens[at + 1]!.glued) || tokens[at + 1]!.value === 1)
   ) {
     if (tokens[at + 1]!.value === 1 && tokens[at + 1]!.place === 1) {
       number.dimension = 'ratio';

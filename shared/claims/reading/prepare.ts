@@ -67,7 +67,6 @@ const conditionals = new Set([
   'expects',
   'hoped',
   'ought',
-  'needs',
 ]);
 const notModes = new Set([
   'picture',

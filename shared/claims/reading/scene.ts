@@ -38,6 +38,8 @@ export interface Scene {
   concept?: string;
   hue?: string;
   gamut?: string;
+  /** The number or word that a rule is reading: of several axis phrases the nearest is meant */
+  focus?: Item;
   /** Statistic that "it" refers back to */
   stat?: string;
 }
@@ -61,6 +63,18 @@ export function meaningsWith(scene: Scene, kind: MeaningKind): { item: Item; mea
     if (meaning) result.push({ item, meaning });
   }
   return result;
+}
+
+/** Of several axis phrases of one kind the one nearest to what is being read. */
+export function nearestAxis(scene: Scene, kind: AxisSpan['kind']): AxisSpan | undefined {
+  const fitting = scene.axes.filter(
+    (axis) => axis.kind === kind && !axis.items.some((item) => item.number?.role === 'value'),
+  );
+  const { focus } = scene;
+  if (fitting.length < 2 || !focus) return fitting[0];
+  const distance = (axis: AxisSpan) =>
+    Math.min(...axis.items.map((item) => Math.abs(item.index - focus.index))) + (axis.tone ? 0.5 : 0);
+  return fitting.reduce((best, axis) => (distance(axis) < distance(best) ? axis : best));
 }
 
 /** Numbers of the clause that still stand for a value: no axis, window, date, name. */

@@ -17,6 +17,7 @@ import { readOrders } from './rules/order.ts';
 import { readScores } from './rules/score.ts';
 import { readValues } from './rules/value.ts';
 import type { Scene } from './scene.ts';
+import { spokenTokens } from './spoken.ts';
 import { statOf } from './subject.ts';
 import { tagTokens } from './tag.ts';
 import { tokenise } from './tokens.ts';
@@ -195,6 +196,7 @@ function mayClaim(item: Item): boolean {
     item.text === 'hdmi' ||
     item.text === 'usb' ||
     item.text === 'equals' ||
+    keyOf(item, 'verb') === 'exceed' ||
     item.text === 'match'
   );
 }
@@ -207,7 +209,8 @@ export function readSentence(
   isHeading: boolean,
 ): Finding[] {
   const lexicon = lexiconOf(context);
-  const tokens = tokenise(text, context.locale);
+  const written = tokenise(text, context.locale);
+  const tokens = context.spoken ? spokenTokens(written) : written;
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
   items = maskQuotations(items);
   const findings: Findings = { list: [] };

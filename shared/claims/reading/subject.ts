@@ -3,7 +3,7 @@ import { carriedConcept } from './carry.ts';
 import type { Item } from './items.ts';
 import { isWord, keyOf } from './items.ts';
 import { type Quantity, quantityById } from './quantity.ts';
-import { firstWith, hasKey, type Scene } from './scene.ts';
+import { firstWith, hasKey, nearestAxis, type Scene } from './scene.ts';
 import { splitVariant } from './units.ts';
 
 /** Why no quantity could be settled, in words for a person. */
@@ -324,7 +324,12 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   const own = scene.items.find((item) => {
     const key = keyOf(item, 'concept');
     return (
-      key !== undefined && key !== 'totalWord' && key !== 'whitePoint' && key !== 'standby' && key !== 'black'
+      key !== undefined &&
+      key !== 'totalWord' &&
+      key !== 'whitePoint' &&
+      key !== 'standby' &&
+      key !== 'black' &&
+      scene.sentence[item.index - 1]?.number?.role !== 'window'
     );
   });
   // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.
@@ -500,12 +505,7 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
   if (quantity.id.endsWith('.cell')) return cellSelector(scene);
   if (quantity.axis === null) return { stat: 'scalar' };
   const kind = quantity.axis === 'angle' ? 'angle' : 'stimulus';
-  const axis =
-    quantity.axis === 'patch' || quantity.axis === 'window'
-      ? undefined
-      : scene.axes.find(
-          (entry) => entry.kind === kind && !entry.items.some((item) => item.number?.role === 'value'),
-        );
+  const axis = quantity.axis === 'patch' || quantity.axis === 'window' ? undefined : nearestAxis(scene, kind);
   const range: Partial<Selector> = {};
   if (axis && axis.at === undefined) {
     if (axis.from !== undefined) {
@@ -519,7 +519,10 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
   }
   if (quantity.axis === 'window') {
     const window = scene.conditions.window;
-    return window !== undefined ? { stat: 'at', at: window } : { stat: 'max' };
+    // "742 nits at 10 %": with a peak the percentage is the window.
+    const percent = nearestAxis(scene, 'stimulus');
+    const at = window ?? (percent?.tone ? undefined : percent?.at);
+    return at !== undefined ? { stat: 'at', at } : { stat: 'max' };
   }
   if (axis?.at !== undefined) return { stat: 'at', at: axis.at };
   if (quantity.axis === 'angle' && scene.conditions.angle !== undefined)

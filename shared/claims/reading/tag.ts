@@ -24,6 +24,15 @@ function usable(
       !(meaning.kind === 'mode' && /^(?:mode|preset)$/.test(tokens[at + length]?.text ?? ''))
     )
       return false;
+    // Said aloud, "plain" and "crest" are words unless "the" makes them a set's name.
+    if (
+      spoken &&
+      meaning.kind === 'unit' &&
+      length === 1 &&
+      !tokens[at]!.capital &&
+      tokens[at - 1]?.text !== 'the'
+    )
+      return false;
     if (
       meaning.kind === 'comparator' &&
       tokens[at + length - 1]!.text === 'than' &&
@@ -39,7 +48,7 @@ function usable(
     if (meaning.kind === 'gotThere' || meaning.kind === 'fellShort') {
       const next = tokens[at + length];
       if (
-        length <= 2 &&
+        length <= 3 &&
         next !== undefined &&
         next.kind !== 'mark' &&
         !/^(?:and|but|too|indeed)$/.test(next.text)

@@ -55,6 +55,7 @@ export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantit
         : quantityById(`power.${signal && signal !== 'SDR' ? 'hdr' : 'sdr'}`);
     }
     case '': {
+      if (scene.items.some((item) => keyOf(item, 'verb') === 'cost')) return quantityById('fact:price');
       const subject = subjectOf(scene, undefined);
       return isSettled(subject) ? subject.quantity : { problem: subject.problem };
     }

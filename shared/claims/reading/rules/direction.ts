@@ -248,6 +248,11 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
         );
       continue;
     }
+    const white = firstWith(scene, 'concept', 'whitePoint');
+    if (white && key === 'on-target') {
+      emit(scene, findings, 'white.cct', key, { stat: 'scalar' }, item, [white]);
+      continue;
+    }
     const curve =
       firstWith(scene, 'concept', 'eotf') ??
       scene.items.find((entry) => keyOf(entry, 'tone')) ??

@@ -35,7 +35,6 @@ function opOf(item: Item): FactCheck['op'] {
   const comparator = item.number?.comparator;
   if (comparator === '<' || comparator === '<=' || comparator === '>' || comparator === '>=')
     return comparator as BoundOp;
-  if (comparator === 'upTo') return '<=';
   return '=';
 }
 
@@ -114,6 +113,26 @@ function readCounts(scene: Scene, findings: Findings): undefined {
         isWord(scene.items[index + 2], 'them', 'which'),
     );
     const supported = after.find((entry) => isWord(entry, 'support', 'version'));
+    const later = scene.items.find(
+      (entry, index) =>
+        index > at && index <= at + 3 && entry.number && entry.number.dimension === '' && !entry.number.role,
+    );
+    if (!count && later && !scene.items.some((entry) => keyOf(entry, 'verb'))) {
+      propose(
+        findings,
+        scene,
+        'fact',
+        {
+          kind: 'fact',
+          key: version ? `${key}.${version}` : key,
+          op: opOf(later),
+          x: later.number!.x,
+          conditions: factConditions(scene),
+        },
+        [...items, later],
+      );
+      continue;
+    }
     if (!count) {
       if (version && bare) {
         if (!/^(?:ports?|inputs?|sockets?)$/.test(noun?.text ?? '') || supported)
@@ -132,22 +151,6 @@ function readCounts(scene: Scene, findings: Findings): undefined {
           );
         continue;
       }
-      const later = scene.items.find(
-        (entry, index) =>
-          index > at &&
-          index <= at + 4 &&
-          entry.number &&
-          entry.number.dimension === '' &&
-          !entry.number.role,
-      );
-      if (later && isWord(scene.items[at + 1], ':', 'number', 'come', 'are', 'total', 'count'))
-        propose(
-          findings,
-          scene,
-          'fact',
-          { kind: 'fact', key, op: opOf(later), x: later.number!.x, conditions: factConditions(scene) },
-          [item, later],
-        );
       continue;
     }
     const x = negated ? 0 : (count.number?.x ?? (isWord(count, 'both') ? 2 : 1));
@@ -160,7 +163,10 @@ function readCounts(scene: Scene, findings: Findings): undefined {
         isWord(scene.items[index + 1], 'of') &&
         !scene.used.has(entry),
     );
-    if (part && !version) {
+    const whole = scene.items.some((entry) => keyOf(entry, 'stat') === 'all' && entry.index < count.index)
+      ? count
+      : undefined;
+    if ((part ?? whole) && !version) {
       const versionItem = scene.items.find(
         (entry) => entry.index > item.index && (entry.number?.place ?? 1) < 1,
       );
@@ -173,11 +179,11 @@ function readCounts(scene: Scene, findings: Findings): undefined {
           {
             kind: 'fact',
             key: `${key}.${versionItem.text}`,
-            op: opOf(part),
-            x: part.number!.x,
+            op: opOf(part ?? count),
+            x: (part ?? count).number?.x ?? 0,
             conditions: factConditions(scene),
           },
-          [part, item, versionItem],
+          [part ?? count, item, versionItem],
         );
         for (const entry of scene.items) if (isWord(entry, 'hdmi', 'usb')) scene.used.add(entry);
       }

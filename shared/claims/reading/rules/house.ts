@@ -1,11 +1,12 @@
 import type { Bound, Check } from '../../../contract/check.ts';
+import type { House } from '../../../contract/house.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import type { Item } from '../items.ts';
-import { isWord, keyOf } from '../items.ts';
+import { isWord, keyOf, meaningOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import { quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
-import { isOffAxis, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
+import { conditionsFor, isOffAxis, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
 import { limitCheck, limitWords } from './limit.ts';
 
 /** Words of seeing that are a limit only where the clause speaks of an error. */
@@ -53,10 +54,12 @@ function referenceBounds(scene: Scene, quantity: Quantity, word: string): Bound[
 
 /** House words that stand for a limit: visible, invisible, imperceptible, reference, accurate. */
 export function readHouseWords(scene: Scene, findings: Findings): undefined {
+  readAdjectives(scene, findings);
   const { limits } = scene.context.house;
   for (const item of scene.items) {
     const word = keyOf(item, 'house');
     if (!word || scene.used.has(item)) continue;
+    scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene);
     const negations = scene.items.filter(
@@ -108,7 +111,7 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       const check: Check = past
         ? limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit })
         : alwaysUnder(limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }));
-      propose(findings, scene, 'house', check, words);
+      propose(findings, scene, 'house', onlyThere(scene, check), words);
       continue;
     }
     if (quantity.dimension !== 'de' || hasKey(scene, 'superlative') || hasKey(scene, 'comparative')) {
@@ -134,6 +137,35 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
   }
 }
 
+/** "only visible in the highlights": also that nothing is visible elsewhere. */
+function onlyThere(scene: Scene, check: Check): Check {
+  const first = check.kind === 'bound' ? check.bounds[0] : undefined;
+  if (
+    check.kind !== 'bound' ||
+    !first ||
+    first.operand.type !== 'quantity' ||
+    first.op !== '>' ||
+    !scene.items.some((item) => isWord(item, 'only', 'solely'))
+  )
+    return check;
+  const { operand } = first;
+  const { from, to } = operand.selector;
+  const outside: Bound[] = [];
+  if (from !== undefined && from > 5)
+    outside.push({
+      ...first,
+      op: '<=',
+      operand: { ...operand, selector: { stat: 'max', to: from, toIncluded: false } },
+    });
+  if (to !== undefined && to < 100)
+    outside.push({
+      ...first,
+      op: '<=',
+      operand: { ...operand, selector: { stat: 'max', from: to, fromIncluded: false } },
+    });
+  return { ...check, bounds: [...check.bounds, ...outside] };
+}
+
 /** "invisible" binds every level, also after a clause about the average. */
 function alwaysUnder(check: Check): Check {
   if (check.kind !== 'bound') return check;
@@ -152,4 +184,42 @@ function alwaysUnder(check: Check): Check {
         : bound,
     ),
   };
+}
+
+/** Adjectives that the house has given a limit: "punchy" as a peak over so many cd/m². */
+function readAdjectives(scene: Scene, findings: Findings): undefined {
+  for (const item of scene.items) {
+    const meaning = meaningOf(item, 'adjective');
+    if (!meaning || scene.used.has(item)) continue;
+    const entry = meaning.data as House['adjectives'][string];
+    const quantity = quantityById(entry.quantity);
+    const base = conditionsFor(scene, quantity);
+    const conditions =
+      entry.signal && base.signal === undefined
+        ? { ...base, signal: entry.signal, origin: { ...base.origin, signal: 'named' as const } }
+        : base;
+    const negation = scene.items.find(
+      (other) => other.index < item.index && keyOf(other, 'negation') === 'not',
+    );
+    const selector = selectorOf(scene, quantity, entry.op.startsWith('<') ? 'under' : 'over');
+    propose(
+      findings,
+      scene,
+      'adjective',
+      {
+        kind: 'bound',
+        bounds: [
+          {
+            operand: operandOf(scene, quantity, selector, conditions),
+            op: entry.op,
+            x: entry.x,
+            unit: quantity.unit,
+          },
+        ],
+        houseWord: item.text,
+        ...(negation && { negated: true }),
+      },
+      [item, negation],
+    );
+  }
 }

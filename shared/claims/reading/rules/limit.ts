@@ -4,7 +4,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import type { Item } from '../items.ts';
 import { isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
-import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
+import { firstWith, hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
 import { tidy } from '../stated.ts';
 import { isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
 
@@ -95,10 +95,7 @@ function seriesAxis(scene: Scene, quantity: Quantity): AxisSpan | undefined {
       : quantity.axis === 'stimulus' || quantity.axis === 'saturation'
         ? 'stimulus'
         : undefined;
-  return (
-    kind &&
-    scene.axes.find((axis) => axis.kind === kind && !axis.items.some((item) => item.number?.role === 'value'))
-  );
+  return kind && nearestAxis(scene, kind);
 }
 
 /** The check that a limit with its operator makes: an onset where one side of an axis is past it, else a bound. */
@@ -258,8 +255,21 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     if (!found) continue;
     const number = item.number!;
     if (number.dimension === 'points' || number.dimension === 'times' || number.outOf !== undefined) continue;
+    scene.focus = item;
     const subject = subjectOf(scene, number.dimension, item);
     const words = [item, ...found.items];
+    // "Errors under 1 cannot be seen" is a rule of thumb, not a finding.
+    const comparatorAt = scene.items.findIndex(
+      (entry) => found.items.includes(entry) && keyOf(entry, 'comparator') !== undefined,
+    );
+    const thumb =
+      comparatorAt > 0 &&
+      keyOf(scene.items[comparatorAt - 1], 'concept') !== undefined &&
+      scene.items.find((entry) => entry.index > item.index && keyOf(entry, 'house') !== undefined);
+    if (thumb) {
+      refuse(findings, scene, 'limit', 'a rule of thumb says nothing about this set', [...words, thumb]);
+      continue;
+    }
     if (!isSettled(subject)) {
       refuse(findings, scene, 'limit', subject.problem, words);
       continue;

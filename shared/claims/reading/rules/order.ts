@@ -50,6 +50,7 @@ function betterDirection(
 export function readOrders(scene: Scene, findings: Findings): undefined {
   readEquals(scene, findings);
   readRanks(scene, findings);
+  readBeats(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
     const superlative = meaningOf(item, 'superlative');
@@ -59,6 +60,56 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
     else if (comparative)
       readComparative(scene, findings, item, comparative.key, comparative.data as ComparativeEntry);
   }
+}
+
+/** "It beats the Kasulind for contrast." */
+function readBeats(scene: Scene, findings: Findings): undefined {
+  const other = otherMention(scene);
+  const verb = scene.items.find((item) =>
+    isWord(
+      item,
+      'beats',
+      'beat',
+      'tops',
+      'surpasses',
+      'betters',
+      'outdoes',
+      'outperforms',
+      'trails',
+      'outstrips',
+    ),
+  );
+  if (
+    !other ||
+    !verb ||
+    other.item.index < verb.index ||
+    scene.items.some((item) => item.number && !item.number.role)
+  )
+    return;
+  const id = resolveMention(other, scene.carry, scene.context);
+  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
+  if ('problem' in quantity || quantity.better === 'target' || id === undefined)
+    return refuse(
+      findings,
+      scene,
+      'order',
+      'problem' in quantity ? quantity.problem : 'the words do not say in what',
+      [verb, other.item],
+    );
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(
+      scene,
+      quantity,
+      quantity.better,
+      { type: isWord(verb, 'trails') ? 'behind' : 'ahead' },
+      { units: [id] },
+      negated(scene, verb),
+    ),
+    [verb, other.item, ...concepts(scene)],
+  );
 }
 
 /** "It ranks third for peak luminance." */

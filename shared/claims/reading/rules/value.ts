@@ -1,10 +1,13 @@
-import type { StatedNumber } from '../../../contract/check.ts';
+import type { StatedConditions, StatedNumber } from '../../../contract/check.ts';
 import { ask, type Findings, propose, refuse } from '../finding.ts';
 import type { Item } from '../items.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
+import type { Quantity } from '../quantity.ts';
+import type { UnitMention } from '../scene.ts';
 import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
 import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
 import { conditionsFor, isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
+import { resolveMention, splitVariant } from '../units.ts';
 import { complementOf, limitCheck } from './limit.ts';
 
 function complemented(stated: StatedNumber): StatedNumber {
@@ -57,6 +60,23 @@ export function readValues(scene: Scene, findings: Findings): undefined {
   for (const item of valueNumbers(scene)) {
     const number = item.number!;
     if (number.outOf !== undefined) continue;
+    scene.focus = item;
+    if (
+      ownedByOther(scene, item) &&
+      number.dimension === '' &&
+      !scene.items.some((entry) => keyOf(entry, 'concept') === 'error')
+    ) {
+      const model = scene.items.find(
+        (entry) =>
+          entry.number &&
+          entry !== item &&
+          ['luminance', 'ratio', 'percent', 'temperature'].includes(entry.number.dimension),
+      );
+      if (model) {
+        number.dimension = model.number!.dimension;
+        number.unit = model.number!.unit;
+      }
+    }
     const subject = subjectOf(
       scene,
       number.dimension === '' && !hasNumberSubject(scene) ? '' : number.dimension,
@@ -174,7 +194,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       'value',
       {
         kind: 'value',
-        operand: operandOf(scene, quantity, selector),
+        operand: operandOf(scene, quantity, selector, conditionsOfOwner(scene, item, quantity)),
         stated,
         ...(toStated && {
           range: {
@@ -188,6 +208,33 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     );
   }
   readShares(scene, findings);
+}
+
+/** "the Kasulind's 731 nits": a number that belongs to another set. */
+function ownedByOther(scene: Scene, item: Item): UnitMention | undefined {
+  const at = scene.items.indexOf(item);
+  return scene.units.find((mention) => {
+    const place = scene.items.indexOf(mention.item);
+    return (
+      mention.role !== 'subject' &&
+      mention.role !== 'maker' &&
+      place >= 0 &&
+      place < at &&
+      at - place <= 4 &&
+      isWord(scene.items[place + 1], "'s", "'")
+    );
+  });
+}
+
+function conditionsOfOwner(scene: Scene, item: Item, quantity: Quantity): StatedConditions | undefined {
+  const owner = ownedByOther(scene, item);
+  if (!owner) return undefined;
+  const id = resolveMention(owner, scene.carry, scene.context);
+  const conditions = conditionsFor(scene, quantity);
+  const { unit: _unit, mode: _mode, ...rest } = conditions;
+  if (id === undefined) return { ...rest, unmatched: 'on a set that the words name' };
+  if (id === scene.context.own) return rest;
+  return { ...rest, unit: splitVariant(id).unit!, origin: { ...rest.origin, unit: 'named' } };
 }
 
 function hasNumberSubject(scene: Scene): boolean {
