@@ -52,3 +52,19 @@ test('text that a spreadsheet would run leaves with an apostrophe and comes back
   expect(unit.ok && unit.value.observations[0]!.note).toBe('=SUM(1,2)');
   await library.value.close();
 });
+
+test('null where a value is optional counts as missing, and stays in the file', async () => {
+  const folder = freshFolder();
+  const files = {
+    ...foreignFiles,
+    'units/orrinvale-hearth-55/unit.json':
+      '{"maker":"Orrinvale","model":"Hearth 55","firmware":null,"size":null}',
+  };
+  const out = await throughLibrary(writeFiles(join(folder, 'foreign'), files), join(folder, 'out'));
+  expect(out['units/orrinvale-hearth-55/unit.json']).toContain('"firmware": null');
+  const library = await openLibrary(join(folder, 'out.sqlite'));
+  if (!library.ok) throw new Error('library');
+  const unit = await library.value.readUnit('orrinvale-hearth-55');
+  expect(unit.ok && unit.value.unit).toEqual({ maker: 'Orrinvale', model: 'Hearth 55' });
+  await library.value.close();
+});

@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { expect, test } from 'vitest';
 import { openLibrary } from '../../main/library/openLibrary.ts';
 import { migrations } from '../../main/library/sqlite/migrations/index.ts';
+import { isNetworkType, isOnNetwork } from '../../main/library/sqlite/networkFolder.ts';
 import { openDatabase } from '../../main/library/sqlite/openDatabase.ts';
 import { freshFolder } from '../dossier/sampleDossier.ts';
 
@@ -106,4 +107,11 @@ test('a folder, a missing file and a missing folder are told apart', async () =>
     'not-found: The folder of this library does not exist.',
   ]);
   expect(existsSync(join(folder, 'none.sqlite'))).toBe(false);
+});
+
+test('network drives are told from local ones', () => {
+  expect([0x6969, 0xff534d42 | 0, 0xfe534d42].map(isNetworkType)).toEqual([true, true, true]);
+  expect([0xef53, 0x9123683e, 0x01021994].map(isNetworkType)).toEqual([false, false, false]);
+  expect(isOnNetwork(freshFolder())).toBe(false);
+  expect(isOnNetwork('\\\\newsroom\\share')).toBe(true);
 });

@@ -5,6 +5,7 @@ import type { ArticleRecord } from '../../../shared/contract/evidence.ts';
 import { fail, type Result, succeed } from '../../../shared/contract/fault.ts';
 import type { StoredClaim } from '../../../shared/contract/storedClaim.ts';
 import { claimsCollectionSchema, claimsOf, claimsText } from '../../dossier/claimsCollection.ts';
+import { documentValue } from '../../dossier/parseDocument.ts';
 import { type ArticleChange, leaseSeconds, type Revised } from '../library.ts';
 import { Refusal } from './databaseFault.ts';
 import { textOf } from './runWrites.ts';
@@ -33,19 +34,19 @@ export function articleRow(store: Store, id: string): ArticleRow | undefined {
 }
 
 export function storedClaims(text: string | null): StoredClaim[] {
-  return text === null ? [] : claimsOf(claimsCollectionSchema.parse(JSON.parse(text)));
+  return text === null ? [] : claimsOf(documentValue(text, claimsCollectionSchema));
 }
 
 export function articleRecords(store: Store): ArticleRecord[] {
   return articleRows(store).map(({ id, content }) => ({
     id,
-    meta: articleSchema.parse(JSON.parse(content)),
+    meta: documentValue(content, articleSchema),
   }));
 }
 
 export function articleSummaries(store: Store): ArticleSummary[] {
   return articleRows(store).map((row) => {
-    const meta = articleSchema.parse(JSON.parse(row.content));
+    const meta = documentValue(row.content, articleSchema);
     return {
       id: row.id,
       title: meta.title,
@@ -69,7 +70,7 @@ export function readArticle(store: Store, article: string): Result<ArticleDocume
     });
   return succeed({
     id: row.id,
-    meta: articleSchema.parse(JSON.parse(row.content)),
+    meta: documentValue(row.content, articleSchema),
     markdown: row.markdown,
     claims: storedClaims(row.claims),
     revision: row.revision,
@@ -146,7 +147,7 @@ function recordChange(
   sameClaims: boolean,
 ): void {
   const of = `articles/${article}`;
-  const state = articleSchema.parse(JSON.parse(row.content)).state;
+  const state = documentValue(row.content, articleSchema).state;
   if (state !== change.meta.state)
     store.record('state-changed', of, change.by, {
       from: state,

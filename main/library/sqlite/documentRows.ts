@@ -1,6 +1,7 @@
 import type { Result } from '../../../shared/contract/fault.ts';
 import { type House, houseSchema } from '../../../shared/contract/house.ts';
 import { type ScoreSheet, scoreSheetSchema } from '../../../shared/contract/scoreSheet.ts';
+import { documentValue } from '../../dossier/parseDocument.ts';
 import type { Revised } from '../library.ts';
 import { textOf } from './runWrites.ts';
 import { bench, type Store } from './store.ts';
@@ -15,7 +16,7 @@ export function documentText(store: Store, path: string): string | null {
 
 export function readHouse(store: Store): House | null {
   const text = documentText(store, 'house.json');
-  return text === null ? null : houseSchema.parse(JSON.parse(text));
+  return text === null ? null : documentValue(text, houseSchema);
 }
 
 export function saveHouse(store: Store, house: House): Result<Revised> {
@@ -24,7 +25,7 @@ export function saveHouse(store: Store, house: House): Result<Revised> {
 
 export function readScoreSheet(store: Store): ScoreSheet | null {
   const text = documentText(store, 'scoresheet.json');
-  return text === null ? null : scoreSheetSchema.parse(JSON.parse(text));
+  return text === null ? null : documentValue(text, scoreSheetSchema);
 }
 
 export function saveScoreSheet(store: Store, scoreSheet: ScoreSheet): Result<Revised> {

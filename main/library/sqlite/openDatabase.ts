@@ -4,6 +4,7 @@ import Database from 'better-sqlite3';
 import { fail, type Result, succeed } from '../../../shared/contract/fault.ts';
 import { databaseFault } from './databaseFault.ts';
 import { migrations as shipped } from './migrations/index.ts';
+import { isOnNetwork } from './networkFolder.ts';
 
 /** "NTPF": tells a Nitproof library from other SQLite files. */
 const applicationId = 0x4e545046;
@@ -38,6 +39,13 @@ export async function openDatabase(
       code: 'not-found',
       sentence: 'The folder of this library does not exist.',
       mend: 'Make it first, or mend the path.',
+      place: { file },
+    });
+  if (!options.readOnly && isOnNetwork(dirname(resolve(file))))
+    return fail({
+      code: 'refused',
+      sentence: 'This folder is on a network drive, where a library that is written to can be damaged.',
+      mend: 'Keep the library on a disk of this machine, and share a dossier or a backup.',
       place: { file },
     });
   let database: Database.Database | undefined;

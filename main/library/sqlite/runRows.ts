@@ -3,6 +3,7 @@ import type { RunEvidence } from '../../../shared/contract/evidence.ts';
 import type { Reading } from '../../../shared/contract/reading.ts';
 import { type Run, runSchema } from '../../../shared/contract/run.ts';
 import { runEvidence } from '../../dossier/dossierEvidence.ts';
+import { documentValue } from '../../dossier/parseDocument.ts';
 import type { CellTable } from '../../intake/cellTable.ts';
 import type { RowFinding } from '../../intake/checkCell.ts';
 import { prepareColumns, typeReading } from '../../intake/typeReading.ts';
@@ -111,7 +112,7 @@ export class RunCache {
   evidence(store: Store, row: RunRow): RunEvidence {
     const known = this.#runs.get(row.key);
     if (known?.digest === row.digest) return known.evidence;
-    const conditions = runSchema.parse(JSON.parse(row.content));
+    const conditions = documentValue(row.content, runSchema);
     const table = cellsOf(store, row);
     const evidence = runEvidence(
       row.id,

@@ -4,6 +4,7 @@ import type { UnitEvidence } from '../../../shared/contract/evidence.ts';
 import { fail, type Result, succeed } from '../../../shared/contract/fault.ts';
 import type { Observation } from '../../../shared/contract/observation.ts';
 import { type Unit, unitSchema } from '../../../shared/contract/unit.ts';
+import { documentValue } from '../../dossier/parseDocument.ts';
 import type { CellTable } from '../../intake/cellTable.ts';
 import { observationCells, observationColumns, typeObservation } from '../../intake/observations.ts';
 import type { Revised } from '../library.ts';
@@ -45,7 +46,7 @@ export function readUnit(store: Store, cache: RunCache, unit: string): Result<Un
     });
   return succeed({
     id: unit,
-    unit: unitSchema.parse(JSON.parse(content)),
+    unit: documentValue(content, unitSchema),
     runs: runsOf(store, unit, false).map((row) => cache.evidence(store, row)),
     observations: observationsOf(store, unit),
   });
@@ -129,7 +130,7 @@ export function removeObservation(store: Store, unit: string, id: string): Resul
 }
 
 export function unitSummary(store: Store, id: string): UnitSummary {
-  const unit = unitSchema.parse(JSON.parse(unitContent(store, id)!));
+  const unit = documentValue(unitContent(store, id)!, unitSchema);
   const count = (sql: string): number => store.sql(sql).pluck().get(id) as number;
   return {
     id,

@@ -1,6 +1,7 @@
 import { canonicalJson } from '../../../shared/claims/canonical.ts';
 import { articleSchema } from '../../../shared/contract/article.ts';
 import { runSchema } from '../../../shared/contract/run.ts';
+import { documentValue, parseDocument } from '../../dossier/parseDocument.ts';
 import type { Verification } from '../library.ts';
 import { articleRows, storedClaims } from './articleRows.ts';
 import { checkHistory } from './historyChain.ts';
@@ -28,7 +29,7 @@ export function verifyLibrary(store: Store): Verification {
       const table = cellsOf(store, row);
       if (contentDigest(row.content, table) !== row.digest)
         findings.push(`${name}: the readings or conditions were changed outside Nitproof.`);
-      else if (table !== null && typeCells(table, runSchema.parse(JSON.parse(row.content))).faults.length > 0)
+      else if (table !== null && typeCells(table, documentValue(row.content, runSchema)).faults.length > 0)
         findings.push(`${name}: some readings cannot be read any more.`);
     }
 
@@ -44,7 +45,7 @@ export function verifyLibrary(store: Store): Verification {
 
   const articles = articleRows(store);
   for (const { id, content, claims } of articles) {
-    if (!articleSchema.safeParse(JSON.parse(content)).success)
+    if (!parseDocument(content, id, articleSchema).ok)
       findings.push(`articles/${id}: the facts cannot be read.`);
     findings.push(...proofFindings(id, claims, history));
   }
