@@ -4,29 +4,41 @@ import type { PreparedRun } from '../measure/prepare.ts';
 import type { ErrorModel } from './errorModel.ts';
 
 /**
- * The independent ways in which the worlds of a value differ: the instrument's luminance error s, each point's own
- * luminance error r, and each point's x and y. Moving along one by `amount` standard deviations changes the world.
+ * The independent ways in which the worlds of a value differ, each in its own standard deviations: the instrument's
+ * luminance error s, a point's own luminance error r, a point's x and y altogether; and where several points of a
+ * hue class enter, apart from each other the error a that they share and the e of each.
  */
 export interface Coordinate {
-  kind: 's' | 'r' | 'x' | 'y';
-  /** The point; −1 for s */
-  point: number;
+  kind: 's' | 'r' | 'x' | 'y' | 'ax' | 'ay' | 'ex' | 'ey';
+  /** The point; for a the hue class; −1 for s */
+  of: number;
 }
 
 /** Coordinates of value `i` that have any uncertainty. */
 export function coordinatesOf(run: PreparedRun, model: ErrorModel, plan: Plan, i: number): Coordinate[] {
   const coordinates: Coordinate[] = [];
   const { hasXy } = run.points;
-  const bright: number[] = [];
-  for (const point of plan.inputs[i]!) {
-    if (plan.uses !== 'chromaticity') bright.push(point);
-    if (plan.uses === 'luminance' || hasXy[point] !== 1) continue;
-    if (model.ux[point]! > 0) coordinates.push({ kind: 'x', point });
-    if (model.uy[point]! > 0) coordinates.push({ kind: 'y', point });
+  const inputs = plan.inputs[i]!;
+  const bright = [...(plan.uses === 'chromaticity' ? [] : inputs), ...plan.lights[i]!];
+  const coloured = plan.uses === 'luminance' ? [] : inputs.filter((point) => hasXy[point] === 1);
+  const classes = new Map<number, number[]>();
+  for (const point of coloured) {
+    const group = model.hueClass[point]!;
+    classes.set(group, [...(classes.get(group) ?? []), point]);
   }
-  bright.push(...plan.lights[i]!);
-  for (const point of bright) if (model.r[point]! > 0) coordinates.push({ kind: 'r', point });
-  if (bright.length > 0 && model.s > 0) coordinates.push({ kind: 's', point: -1 });
+  for (const [group, members] of classes) {
+    if (members.length > 1) {
+      if (members.some((point) => model.ax[point]! > 0)) coordinates.push({ kind: 'ax', of: group });
+      if (members.some((point) => model.ay[point]! > 0)) coordinates.push({ kind: 'ay', of: group });
+    }
+    const [x, y] = members.length > 1 ? (['ex', 'ey'] as const) : (['x', 'y'] as const);
+    for (const of of members) {
+      if (model[x === 'x' ? 'ux' : 'ex'][of]! > 0) coordinates.push({ kind: x, of });
+      if (model[y === 'y' ? 'uy' : 'ey'][of]! > 0) coordinates.push({ kind: y, of });
+    }
+  }
+  for (const of of bright) if (model.r[of]! > 0) coordinates.push({ kind: 'r', of });
+  if (bright.length > 0 && model.s > 0) coordinates.push({ kind: 's', of: -1 });
   return coordinates;
 }
 
@@ -42,11 +54,27 @@ export function moverOf(run: PreparedRun, model: ErrorModel, plan: Plan, i: numb
   const points = [...plan.inputs[i]!, ...plan.lights[i]!];
   return {
     world,
-    move({ kind, point }, amount) {
-      if (kind === 's') for (const each of points) world.Y[each]! += amount * model.s * found.Y[each]!;
-      else if (kind === 'r') world.Y[point]! += amount * model.r[point]!;
-      else if (kind === 'x') world.x[point]! += amount * model.ux[point]!;
-      else world.y[point]! += amount * model.uy[point]!;
+    move({ kind, of }, amount) {
+      switch (kind) {
+        case 's':
+          for (const point of points) world.Y[point]! += amount * model.s * found.Y[point]!;
+          return;
+        case 'r':
+          world.Y[of]! += amount * model.r[of]!;
+          return;
+        case 'ax':
+        case 'ay':
+          for (const point of plan.inputs[i]!)
+            if (model.hueClass[point] === of && run.points.hasXy[point] === 1)
+              world[kind === 'ax' ? 'x' : 'y'][point]! += amount * model[kind][point]!;
+          return;
+        case 'x':
+        case 'ex':
+          world.x[of]! += amount * model[kind === 'x' ? 'ux' : 'ex'][of]!;
+          return;
+        default:
+          world.y[of]! += amount * model[kind === 'y' ? 'uy' : 'ey'][of]!;
+      }
     },
     home() {
       for (const point of points) {

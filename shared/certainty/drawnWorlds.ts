@@ -21,11 +21,12 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
   const { found } = run.points;
   const made: (World | undefined)[] = [];
   const errors = new Map<string, Float64Array>();
+  const windows: (Float64Array | undefined)[] = [];
   const { pool, mask } = streams;
 
   const along = (coordinate: Coordinate): Float64Array => {
     if (coordinate.kind === 's') return streams.s;
-    const key = `${coordinate.kind}${coordinate.point}`;
+    const key = `${coordinate.kind}${coordinate.of}`;
     let error = errors.get(key);
     if (!error) {
       error = errorAlong(coordinate);
@@ -34,9 +35,13 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
     return error;
   };
 
-  function errorAlong({ kind, point }: Coordinate): Float64Array {
+  function errorAlong({ kind, of: point }: Coordinate): Float64Array {
+    if (kind === 'ax') return streams.ax[point]!;
+    if (kind === 'ay') return streams.ay[point]!;
+    if (kind === 'r') return own(3 * point);
+    if (kind === 'ex') return own(3 * point + 1);
+    if (kind === 'ey') return own(3 * point + 2);
     const group = model.hueClass[point]!;
-    if (kind === 'r') return mix(0, streams.s, 1, 3 * point);
     if (kind === 'x')
       return mix(
         model.ax[point]! / model.ux[point]!,
@@ -52,10 +57,16 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
     );
   }
 
-  function mix(common: number, stream: Float64Array, own: number, ownStream: number): Float64Array {
+  /** Independent errors of one reading and coordinate: its window of the pool, with mean 0 and deviation 1. */
+  function own(stream: number): Float64Array {
+    windows[stream] ??= standardised(pool, streams.offset(stream), mask);
+    return windows[stream];
+  }
+
+  function mix(common: number, shared: Float64Array, share: number, ownStream: number): Float64Array {
     const column = new Float64Array(drawCount);
-    const from = streams.offset(ownStream);
-    for (let d = 0; d < drawCount; d += 1) column[d] = common * stream[d]! + own * pool[(from + d) & mask]!;
+    const alone = own(ownStream);
+    for (let d = 0; d < drawCount; d += 1) column[d] = common * shared[d]! + share * alone[d]!;
     return column;
   }
 
@@ -69,10 +80,10 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
       for (let d = 0; d < drawCount; d += 1) column[d]! += u * error[d]!;
     };
     add(world.Y, streams.s, model.s * found.Y[point]!);
-    if (model.r[point]! > 0) add(world.Y, along({ kind: 'r', point }), model.r[point]!);
+    if (model.r[point]! > 0) add(world.Y, along({ kind: 'r', of: point }), model.r[point]!);
     if (run.points.hasXy[point] !== 1) return world;
-    if (model.ux[point]! > 0) add(world.x, along({ kind: 'x', point }), model.ux[point]!);
-    if (model.uy[point]! > 0) add(world.y, along({ kind: 'y', point }), model.uy[point]!);
+    if (model.ux[point]! > 0) add(world.x, along({ kind: 'x', of: point }), model.ux[point]!);
+    if (model.uy[point]! > 0) add(world.y, along({ kind: 'y', of: point }), model.uy[point]!);
     return world;
   }
 
@@ -83,12 +94,7 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
     },
     along,
     addStream(column, component, step) {
-      if (component >= firstOwn) {
-        const from = streams.offset(component - firstOwn);
-        for (let d = 0; d < drawCount; d += 1) column[d]! += step * pool[(from + d) & mask]!;
-        return;
-      }
-      const stream = commonStream(component);
+      const stream = component >= firstOwn ? own(component - firstOwn) : commonStream(component);
       for (let d = 0; d < drawCount; d += 1) column[d]! += step * stream[d]!;
     },
   };
@@ -101,4 +107,20 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
     }
     throw new RangeError(`there is no error component ${component}`);
   }
+}
+
+function standardised(pool: Float64Array, from: number, mask: number): Float64Array {
+  const column = new Float64Array(drawCount);
+  let sum = 0;
+  let squares = 0;
+  for (let d = 0; d < drawCount; d += 1) {
+    const value = pool[(from + d) & mask]!;
+    column[d] = value;
+    sum += value;
+    squares += value * value;
+  }
+  const mean = sum / drawCount;
+  const scale = Math.sqrt((drawCount - 1) / (squares - drawCount * mean * mean));
+  for (let d = 0; d < drawCount; d += 1) column[d] = (column[d]! - mean) * scale;
+  return column;
 }

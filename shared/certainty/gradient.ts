@@ -23,6 +23,9 @@ export interface Gradient {
 /** The bend that may be left to first order, in u: it makes an error of 1 % of u. */
 const bendLimit = 0.1;
 
+/** A magnitude nearer to 0 than this many u may reach its corner at 0, which steps of one u do not show. */
+const awayFromZero = 5;
+
 /**
  * Law of propagation of uncertainty (JCGM 100, 5.1) for each value of a plan. Each derivative is taken from one
  * standard uncertainty up and one down (two for a quantity with corners), which also shows how much the value
@@ -101,7 +104,10 @@ function gradientOf(
     components,
     steps,
     u: u < rounding ? 0 : u,
-    linear: Number.isFinite(u) && bend <= bendLimit * u + rounding,
+    linear:
+      Number.isFinite(u) &&
+      bend <= bendLimit * u + rounding &&
+      (plan.law !== 'magnitude' || centre >= awayFromZero * u),
   };
 }
 

@@ -121,7 +121,7 @@ export function pointsOf(readings: readonly Reading[]): Points {
       first.series === 'single' ? repeats.map((r) => r.value ?? Number.NaN) : repeats.map((r) => r.Y!);
     [found.Y[index], spread.Y[index]] = meanAndSpread(luminance);
     const coloured = repeats.filter((r) => r.x !== null && r.y !== null);
-    const possible = coloured.filter((r) => chromaticityFault(r.x!, r.y!) === undefined);
+    const possible = coloured.filter((r) => isPossible(r.x!, r.y!));
     if (possible.length < coloured.length)
       note(
         first.series,
@@ -144,6 +144,13 @@ export function pointsOf(readings: readonly Reading[]): Points {
     bySeries,
     notes,
   };
+}
+
+/** No light has a lower y: the spectrum's violet end has 0.005. Quotients by y stay within bounds. */
+const leastY = 0.001;
+
+function isPossible(x: number, y: number): boolean {
+  return y >= leastY && chromaticityFault(x, y) === undefined;
 }
 
 /** Mean and sd/√n; summed in order of size, so that the order of rows cannot show in the last digit. */

@@ -37,7 +37,7 @@ test('an object colour under D50 is adapted to the target white by Bradford', ()
     [0.0122982, -0.020483, 1.3299098],
   ];
   const rows = referenceCsv('chart24.csv').map((row) => ({
-    patch: row['patch']!,
+    patch: row.patch!,
     Lab: ['L', 'a', 'b'].map((c) => Number(row[`Lab_D50_${c}_older`])) as Triple,
   }));
   const D50 = xyz(0.3457, 0.3585, 1);

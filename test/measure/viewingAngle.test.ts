@@ -100,9 +100,9 @@ test('without a reading at 0° everything off axis is undefined', () => {
 test('the angle at half luminance is interpolated on each side', () => {
   const found = measure(at(-60, 90), at(-30, 170), at(0, 200), at(30, 150), at(60, 50));
   const half = Object.fromEntries(pairs(found, 'angle.luminance.at50'));
-  expect(half['right']).toBeGreaterThan(40);
-  expect(half['right']).toBeLessThan(50);
-  expect(half['left']).toBeGreaterThan(50);
+  expect(half.right).toBeGreaterThan(40);
+  expect(half.right).toBeLessThan(50);
+  expect(half.left).toBeGreaterThan(50);
   expect(reasonOf(measure(at(0, 200), at(30, 150)).get('angle.luminance.at50'))).toBe(
     '50 % is not passed within 30°',
   );

@@ -1,0 +1,43 @@
+import { expect, test } from 'vitest';
+import { catalogue, catalogueEntry, measureRun } from '../../shared/measure/index.ts';
+import { evidenceOf, fullRun, hdrConditions, readingsOf, sdrConditions } from './inventedUnit.ts';
+
+test('every quantity that a run gives stands in the catalogue, with the unit it is measured in', () => {
+  for (const conditions of [sdrConditions, hdrConditions]) {
+    const { unit, run } = evidenceOf(readingsOf(...fullRun()), conditions);
+    for (const [id, quantity] of measureRun(unit, run)) {
+      const entry = catalogueEntry(id);
+      expect(entry, id).toBeDefined();
+      if (quantity.state === 'measured') {
+        expect(quantity.unit, id).toBe(entry!.unit);
+        expect(quantity.values[0]!.axis === undefined, id).toBe(entry!.axisUnit === undefined);
+      }
+    }
+  }
+});
+
+test('ids with parts are found under their own row and read as words', () => {
+  expect(catalogueEntry('angle.vertical.luminance')).toMatchObject({ pattern: 'angle.vertical.luminance' });
+  expect(catalogueEntry('angle.vertical.grey50.de2000')).toMatchObject({
+    pattern: 'angle.vertical.<level>.de2000',
+  });
+  expect(catalogueEntry('angle.luminance.at50')).toMatchObject({
+    pattern: 'angle.luminance.at50',
+    unit: '°',
+  });
+  expect(catalogueEntry('uniformity.grey50.colour')?.label).toBe('Unevenness of colour on 50 % grey');
+  expect(catalogueEntry('coverage.p3.uv')?.label).toBe('Coverage of P3 in CIE 1976 u′v′');
+  expect(catalogueEntry('sweep.red.saturation')?.label).toBe('Saturation error of red');
+  expect(catalogueEntry('power.hdr-calm')?.label).toBe('Power drawn in hdr calm');
+  expect(catalogueEntry('nothing.of.the.kind')).toBeUndefined();
+});
+
+test('a pattern stands once, and its numbers make sense', () => {
+  expect(new Set(catalogue.map(({ pattern }) => pattern)).size).toBe(catalogue.length);
+  for (const { pattern, decimals, importance, label, short } of catalogue) {
+    expect(decimals, pattern).toBeGreaterThanOrEqual(0);
+    expect(importance, pattern).toBeGreaterThanOrEqual(0);
+    expect(importance, pattern).toBeLessThanOrEqual(1);
+    expect(label.length * short.length, pattern).toBeGreaterThan(0);
+  }
+});
