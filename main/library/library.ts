@@ -28,6 +28,12 @@ export interface Revised {
   revision: number;
 }
 
+export interface SaveReadingsOptions {
+  progress?: Progress;
+  /** Default true; an import from the command line adds no line to the history */
+  record?: boolean;
+}
+
 export interface ArticleChange {
   meta: Article;
   markdown: string;
@@ -79,7 +85,7 @@ export interface Library {
     run: string,
     conditions: Run | undefined,
     readings: ReadingsFile,
-    progress?: Progress,
+    options?: SaveReadingsOptions,
   ): Promise<Result<Revised>>;
   saveObservation(unit: string, observation: Observation): Promise<Result<Revised>>;
   removeObservation(unit: string, id: string): Promise<Result<Revised>>;

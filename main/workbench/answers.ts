@@ -59,9 +59,9 @@ export function createAnswers(library: Library, jobs: Jobs, publish: (event: Doo
         });
         if (!file.ok) return file;
         if (file.value.faults.length > 0) return fail(...file.value.faults);
-        const saved = await library.saveReadings(unit, run, conditions, file.value, (share) =>
-          report(50 + Math.round(50 * share), 100, `Keeping ${fileName}`),
-        );
+        const saved = await library.saveReadings(unit, run, conditions, file.value, {
+          progress: (share) => report(50 + Math.round(50 * share), 100, `Keeping ${fileName}`),
+        });
         if (!saved.ok) return saved;
         tell(saved, 'unit', unit);
         return succeed({

@@ -163,6 +163,35 @@ test('import: one readings file into a run, with the conditions beside it', asyn
   expect(Object.keys(JSON.parse(metrics.out).runs)).toEqual(['film', 'sdr-calm']);
 });
 
+test('import: other readings for a run that has some are a conflict; the old ones become a superseded version', async () => {
+  const { folder, dossier, library } = sample();
+  await run('import', dossier, '--into', library);
+  writeFiles(folder, { 'anew.csv': 'series,stimulus,x,y,Y\ngreyscale,100,0.3127,0.3290,299\n' });
+  const bring = (...more: string[]) =>
+    run(
+      'import',
+      join(folder, 'anew.csv'),
+      '--into',
+      library,
+      '--unit',
+      'orrinvale-hearth-55',
+      '--run',
+      'sdr-calm',
+      ...more,
+    );
+  const refused = await bring();
+  expect(refused.status).toBe(2);
+  expect(refused.error).toContain('orrinvale-hearth-55, run sdr-calm, has other readings already.');
+  expect((await bring('--prefer', 'ours')).out).toBe('orrinvale-hearth-55, run sdr-calm, stays as it is.\n');
+  expect((await bring('--prefer', 'theirs')).status).toBe(0);
+  expect((await bring()).out).toBe('orrinvale-hearth-55, run sdr-calm, stays as it is.\n');
+  await run('export', library, '--to', join(folder, 'out'));
+  const files = filesBelow(join(folder, 'out'));
+  expect(files['units/orrinvale-hearth-55/runs/sdr-calm.csv']).toContain(',299\n');
+  expect(files['units/orrinvale-hearth-55/runs/sdr-calm@2.csv']).toContain(',301.20,');
+  expect(files['history.jsonl']).toBeUndefined();
+});
+
 test('import and export add no line to the history', async () => {
   const { folder, dossier, library } = sample();
   await run('import', dossier, '--into', library);

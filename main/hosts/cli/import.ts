@@ -1,4 +1,6 @@
 import { existsSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { canonicalJson } from '../../../shared/claims/canonical.ts';
+import type { RunEvidence } from '../../../shared/contract/evidence.ts';
 import { type Fault, fail, type Result, succeed } from '../../../shared/contract/fault.ts';
 import { seriesNames } from '../../../shared/contract/reading.ts';
 import { type Run, runSchema } from '../../../shared/contract/run.ts';
@@ -7,7 +9,7 @@ import { fileFault } from '../../dossier/dossierFiles.ts';
 import { importDossier } from '../../dossier/importDossier.ts';
 import { parseDocument } from '../../dossier/parseDocument.ts';
 import { decodeUtf8 } from '../../intake/decodeText.ts';
-import { readReadings } from '../../intake/readReadings.ts';
+import { type ReadingsFile, readReadings } from '../../intake/readReadings.ts';
 import type { Library } from '../../library/library.ts';
 import { openLibrary } from '../../library/openLibrary.ts';
 import { type Command, type CommandInput, report, required, text } from './command.ts';
@@ -121,11 +123,37 @@ async function bringReadings(file: string, library: Library, input: CommandInput
   });
   if (!read.ok) return read;
   if (read.value.faults.length > 0) return fail(...read.value.faults);
-  const saved = await library.saveReadings(unit, run, conditions.value, read.value);
+  const former = known.value.runs.find(({ id }) => id === run);
+  const decision = decide(former, conditions.value, read.value, text(input, 'prefer'), `${unit}, run ${run}`);
+  if (!decision.ok) return decision;
+  if (!decision.value)
+    return succeed({ sentence: `${unit}, run ${run}, stays as it is.`, notes: read.value.notes });
+  const saved = await library.saveReadings(unit, run, conditions.value, read.value, { record: false });
   if (!saved.ok) return saved;
   return succeed({
     sentence: `Imported ${counted(read.value.readings.length, 'reading')} into ${unit}, run ${run}.`,
     notes: read.value.notes,
+  });
+}
+
+/** Whether to write: readings that a run has already are a conflict like any other content under a known id. */
+function decide(
+  former: RunEvidence | undefined,
+  conditions: Run | undefined,
+  file: ReadingsFile,
+  prefer: string | undefined,
+  what: string,
+): Result<boolean> {
+  if (former === undefined || former.readings.length === 0) return succeed(true);
+  const same =
+    canonicalJson(former.readings) === canonicalJson(file.readings) &&
+    (conditions === undefined || canonicalJson(former.conditions) === canonicalJson(conditions));
+  if (same || prefer === 'ours') return succeed(false);
+  if (prefer === 'theirs') return succeed(true);
+  return fail({
+    code: 'conflict',
+    sentence: `${what}, has other readings already.`,
+    mend: 'Choose with --prefer theirs (the old ones become a superseded version) or --prefer ours, or name another run.',
   });
 }
 

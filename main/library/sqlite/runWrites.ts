@@ -2,7 +2,7 @@ import { type Result, succeed } from '../../../shared/contract/fault.ts';
 import type { Run } from '../../../shared/contract/run.ts';
 import { formatJson, nodeOf, parseJson } from '../../dossier/jsonNode.ts';
 import { cancelled, type ReadingsFile } from '../../intake/readReadings.ts';
-import type { Progress, Revised } from '../library.ts';
+import type { Revised, SaveReadingsOptions } from '../library.ts';
 import { Refusal } from './databaseFault.ts';
 import {
   cellsOf,
@@ -69,7 +69,7 @@ export async function saveReadings(
   run: string,
   conditions: Run | undefined,
   file: ReadingsFile,
-  progress: Progress | undefined,
+  { progress, record = true }: SaveReadingsOptions,
 ): Promise<Result<Revised>> {
   const { table, readings } = file;
   const begun = store.change(() => {
@@ -113,10 +113,11 @@ export async function saveReadings(
       else supersede(store, former);
     }
     store.sql('UPDATE run SET version = 0 WHERE key = ?').run(begun.value.key);
-    store.record('readings-brought', `units/${unit}/runs/${run}`, bench, {
-      rows: table.rows.length,
-      digest: contentDigest(begun.value.content, table),
-    });
+    if (record)
+      store.record('readings-brought', `units/${unit}/runs/${run}`, bench, {
+        rows: table.rows.length,
+        digest: contentDigest(begun.value.content, table),
+      });
     return { revision: store.raise() };
   });
   if (!finished.ok) discard();

@@ -57,8 +57,8 @@ export function createSqliteLibrary(
     readUnit: async (unit) => units.readUnit(store, cache, unit),
     saveUnit: async (unit, content) => units.saveUnit(store, unit, content),
     saveRun: async (unit, run, conditions) => saveRun(store, unit, run, conditions),
-    saveReadings: (unit, run, conditions, readings, progress) =>
-      saveReadings(store, unit, run, conditions, readings, progress),
+    saveReadings: (unit, run, conditions, readings, how = {}) =>
+      saveReadings(store, unit, run, conditions, readings, how),
     saveObservation: async (unit, observation) => units.saveObservation(store, unit, observation),
     removeObservation: async (unit, id) => units.removeObservation(store, unit, id),
     listPhotos: async (unit) => units.listPhotos(store, unit),
