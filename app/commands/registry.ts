@@ -33,18 +33,21 @@ export function performCommand(id: string): boolean {
 /** Keys and the desktop host's menu both end here. Returns the way to stop listening. */
 export function listenForCommands(target: Window): () => void {
   const onKey = (event: KeyboardEvent) => {
-    if (event.defaultPrevented || event.isComposing) return;
+    // A sheet over the window has the keys to itself.
+    if (event.isComposing || document.querySelector('dialog[open]')) return;
     const command = commandFor(event, useCommands.getState().commands);
     if (!command) return;
     event.preventDefault();
+    event.stopPropagation();
     void command.perform();
   };
-  target.addEventListener('keydown', onKey);
+  // Before the editor, which keeps Enter and Escape with any modifier for itself.
+  target.addEventListener('keydown', onKey, true);
   const stopMenu = door.subscribe((event) => {
     if (event.type === 'menu') performCommand(event.action);
   });
   return () => {
-    target.removeEventListener('keydown', onKey);
+    target.removeEventListener('keydown', onKey, true);
     stopMenu();
   };
 }

@@ -17,6 +17,18 @@ export function createLoopbackClient(refused: Refused): DoorClient {
   const listeners = new Set<(event: DoorEvent) => void>();
   let source: EventSource | null = null;
 
+  let leaving = false;
+  window.addEventListener(
+    'pagehide',
+    () => {
+      leaving = true;
+    },
+    true,
+  );
+  window.addEventListener('pageshow', () => {
+    leaving = false;
+  });
+
   function listen() {
     source = new EventSource('/events');
     source.onmessage = (message) => {
@@ -34,10 +46,13 @@ export function createLoopbackClient(refused: Refused): DoorClient {
   return {
     async ask<N extends RequestName>(name: N, input: unknown): Promise<Reply<N>> {
       try {
+        const body = JSON.stringify(input);
         const response = await fetch(`/door/${name}`, {
           method: 'POST',
           headers: { 'content-type': 'application/json' },
-          body: JSON.stringify(input),
+          body,
+          // A last save outlives the window; browsers carry at most 64 KiB of such.
+          keepalive: (leaving || document.visibilityState === 'hidden') && body.length < 60_000,
           credentials: 'same-origin',
         });
         if (response.status === 401 || response.status === 403) {

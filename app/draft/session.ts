@@ -106,6 +106,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
     },
     by: person.name,
     now: () => new Date().toISOString(),
+    allowed: () => !useArticle.getState().following,
     journal,
     report: (save) => useArticle.setState({ save }),
   });
@@ -143,7 +144,8 @@ export function openSession(document: ArticleDocument, library: string, place: H
     const was = useArticle.getState().following;
     useArticle.setState({ following: !holder });
     view.setProps({});
-    if (was && holder) void reload();
+    // Text brought back after a crash waits for its turn; everything else begins from what the library holds now.
+    if (was && holder) void (saving.dirty ? saving.flush() : reload());
   });
   const stops = [
     useEvidence.subscribe((now, before) => {

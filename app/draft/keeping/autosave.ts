@@ -18,6 +18,8 @@ export interface AutosaveOptions {
   read: () => Kept;
   by: () => string;
   now: () => string;
+  /** False while another window writes */
+  allowed: () => boolean;
   journal: Journal;
   report: (state: SaveState) => void;
 }
@@ -51,7 +53,7 @@ export function createAutosave(options: AutosaveOptions): Autosave {
   let running: Promise<void> | null = null;
 
   async function save(): Promise<void> {
-    while (saved < changes && !overtaken) {
+    while (saved < changes && !overtaken && options.allowed()) {
       const at = changes;
       const kept = options.read();
       options.journal.write({ markdown: kept.markdown, claims: kept.claims, at: options.now(), revision });

@@ -1,4 +1,4 @@
-import { memo, useLayoutEffect, useRef, useState } from 'react';
+import { memo, useLayoutEffect, useState } from 'react';
 import { go } from '../../shell/route.ts';
 import { useArticle } from '../../stores/article.ts';
 import { useEvidence } from '../../stores/evidence.ts';
@@ -27,7 +27,6 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
   const own = useArticle((state) => state.meta?.unit ?? '');
   const following = useArticle((state) => state.following);
   const [choosing, setChoosing] = useState(false);
-  const element = useRef<HTMLElement>(null);
   // The first clause carries the numbers; what a reader must know besides follows in quiet type.
   const [clause = '', ...besides] = judgement.reason.replace(/\.$/, '').split('; ');
   const reason = [...item.disagreements, sentence(clause)].join(' ');
@@ -46,8 +45,9 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
   }, [judgement, focused, choosing, reason]);
 
   return (
-    <section
-      ref={element}
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for forms; a section with a name would be a landmark
+    <div
+      role="group"
       className={`proof ${standing}${focused ? ' focused' : ''}`}
       data-key={item.key}
       data-form="brief"
@@ -143,7 +143,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
           </p>
         ) : null}
       </div>
-    </section>
+    </div>
   );
 });
 

@@ -35,16 +35,6 @@ export function Notices() {
       </div>
     );
   }
-  if (following) {
-    return (
-      <div className="notice" role="status">
-        <span>
-          Another window is writing this article; this one follows it. It can write again once the other
-          closes it.
-        </span>
-      </div>
-    );
-  }
   if (save.kind === 'refused') {
     return (
       <div className="notice" role="alert">
@@ -58,13 +48,26 @@ export function Notices() {
   if (restored) {
     return (
       <div className="notice" role="status">
-        <span>Text that was not saved when the window closed is back, as of {timeText(restored.at)}.</span>
+        <span>
+          Text that was not saved when the window closed is back, as of {timeText(restored.at)}.
+          {following ? ' It is saved once the other window that holds this article has closed.' : ''}
+        </span>
         <button type="button" className="act" onClick={() => useArticle.setState({ restored: null })}>
           Keep it
         </button>
         <button type="button" className="act" onClick={() => session?.showMarkdown(restored.savedMarkdown)}>
           Use the saved text instead
         </button>
+      </div>
+    );
+  }
+  if (following) {
+    return (
+      <div className="notice" role="status">
+        <span>
+          Another window is writing this article; this one follows it. It can write again once the other
+          closes it.
+        </span>
       </div>
     );
   }
