@@ -48,13 +48,14 @@ export function createAnswers(library: Library, jobs: Jobs, publish: (event: Doo
     'unit.save': async ({ unit, content }) => tell(await library.saveUnit(unit, content), 'unit', unit),
     'run.save': async ({ unit, run, conditions }) =>
       tell(await library.saveRun(unit, run, conditions), 'unit', unit),
-    'readings.bring': async ({ unit, run, conditions, fileName, base64, job }) =>
+    'readings.bring': async ({ unit, run, conditions, fileName, base64, series, job }) =>
       jobs.run(job, async ({ report }) => {
         const known = await library.readUnit(unit);
         if (!known.ok) return known;
         const source = (conditions ?? known.value.runs.find(({ id }) => id === run)?.conditions)?.source;
         const file = await readReadings(Buffer.from(base64, 'base64'), fileName, {
           source,
+          ...(series === undefined ? {} : { assume: new Map([['series', series]]) }),
           progress: (share) => report(Math.round(50 * share), 100, `Reading ${fileName}`),
         });
         if (!file.ok) return file;

@@ -4,6 +4,7 @@ import type { ArticleRecord, UnitEvidence } from './evidence.ts';
 import { type Fault, faultSchema } from './fault.ts';
 import { houseSchema } from './house.ts';
 import { observationSchema } from './observation.ts';
+import { seriesNames } from './reading.ts';
 import { runSchema } from './run.ts';
 import { scoreSheetSchema } from './scoreSheet.ts';
 import { storedClaimSchema } from './storedClaim.ts';
@@ -109,6 +110,8 @@ export const door = {
       conditions: runSchema.optional(),
       fileName: z.string(),
       base64: z.string(),
+      /** For a file without a column `series` */
+      series: z.enum(seriesNames).optional(),
       job: z.string(),
     }),
     output: z.object({ rows: z.number(), notes: z.array(z.string()), revision: z.number() }),

@@ -70,6 +70,24 @@ test('readings come in with notes, and every window hears of it', async () => {
   expect(unit.ok && unit.value.runs[0]!.readings[0]).toMatchObject({ x: 0.3127, Y: 301.2, stimulus: 100 });
 });
 
+test('a file without a series column is read as the series that the person names', async () => {
+  const { workbench } = await freshWorkbench();
+  const file = {
+    unit: 'hearth',
+    run: 'sdr',
+    conditions,
+    fileName: 'ramp.csv',
+    base64: Buffer.from('stimulus,x,y,Y\n100,0.3127,0.3290,300\n').toString('base64'),
+  };
+  expect(await workbench.answer('readings.bring', { ...file, job: 'j1' })).toMatchObject({ ok: false });
+  expect(await workbench.answer('readings.bring', { ...file, series: 'greyscale', job: 'j2' })).toMatchObject(
+    {
+      ok: true,
+      value: { rows: 1 },
+    },
+  );
+});
+
 test('faulty readings leave the run as it was, and the job fails with the faults', async () => {
   const { workbench, events } = await freshWorkbench();
   const bring = (csv: string, job: string) =>
