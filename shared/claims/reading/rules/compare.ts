@@ -179,6 +179,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const number = scene.items.find(
     (item) =>
       item.number &&
+      !(item.number.dimension === 'money' && item.number.comparator !== undefined) &&
       !scene.used.has(item) &&
       (['percent', 'times', 'points'].includes(item.number.dimension) ||
         (comparative &&

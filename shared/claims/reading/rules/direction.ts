@@ -125,6 +125,16 @@ function readTint(scene: Scene, findings: Findings): undefined {
         words.push(hue);
       }
     }
+    const gone = scene.items.find(
+      (entry) =>
+        entry.index > item.index &&
+        (/\bgone$/.test(entry.text) ||
+          isWord(entry, 'disappears', 'disappeared', 'vanishes', 'vanished', 'goes')),
+    );
+    if (gone && name !== 'none') {
+      name = 'none';
+      words.push(gone);
+    }
     if (isOffAxis(scene)) {
       refuse(findings, scene, 'direction', 'tints are measured from the front only', [item, ...words]);
       continue;
