@@ -13,7 +13,9 @@ console.log(`${cpus().length} cores, ${cpus()[0]?.model ?? 'unknown processor'},
 let status = 0;
 for (const file of files) {
   console.log(`\n${file}`);
-  const run = spawnSync(process.execPath, ['--expose-gc', join(import.meta.dirname, file)], { stdio: 'inherit' });
+  const run = spawnSync(process.execPath, ['--expose-gc', join(import.meta.dirname, file)], {
+    stdio: 'inherit',
+  });
   if (run.status !== 0) status = 1;
 }
 process.exit(status);
