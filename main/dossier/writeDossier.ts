@@ -59,8 +59,7 @@ export async function writeDossier(
       }
       const file = join(target, path);
       await mkdir(dirname(file), { recursive: true });
-      await writeFile(`${file}.writing`, content);
-      await rename(`${file}.writing`, file);
+      await replaceFile(file, content);
       done += 1;
     }
     if (existing.value === null) {
@@ -95,6 +94,18 @@ async function existingFiles(folder: string): Promise<Result<string[] | null>> {
     mend: 'Name a new or empty folder.',
     place: { file: folder },
   });
+}
+
+/** The file is the old one or the new one, never half of either. */
+async function replaceFile(file: string, content: string | Uint8Array): Promise<void> {
+  const writing = `${file}.writing`;
+  try {
+    await writeFile(writing, content);
+    await rename(writing, file);
+  } catch (error) {
+    await rm(writing, { force: true }).catch(() => undefined);
+    throw error;
+  }
 }
 
 function ignoreMissing(error: NodeJS.ErrnoException): void {

@@ -12,7 +12,7 @@ import type { Dossier } from '../dossier/dossier.ts';
 import type { ReadingsFile } from '../intake/readReadings.ts';
 
 /** Told the share done (0–1); a false answer cancels, and nothing partial stays. */
-export type Progress = (share: number) => Promise<boolean>;
+type Progress = (share: number) => Promise<boolean>;
 
 interface LibraryDescription {
   /** File name without its folder */

@@ -120,3 +120,12 @@ test('an export into a folder with other files is refused; an older export is br
   ]);
   await library.close();
 });
+
+test('a cancelled export leaves no folder behind', async () => {
+  const { folder, library } = await libraryWithSample();
+  const to = join(folder, 'new');
+  const cancelled = await exportDossier(library, to, async (done) => done < 3);
+  expect(cancelled).toMatchObject({ ok: false, faults: [{ code: 'cancelled' }] });
+  expect(Object.keys(filesBelow(folder)).filter((path) => path.startsWith('new'))).toEqual([]);
+  await library.close();
+});
