@@ -8,9 +8,10 @@ import type { TargetEotf } from './conditions.ts';
  * Luminance in cd/m² that the target EOTF gives at signal V (0 to 1) on a set of white Lw and black Lb.
  * BT.1886 Annex 1; PQ absolute (ST 2084), Lw and Lb unused; HLG by BT.2100 with Lw measured; sRGB and power laws
  * as Lw·E(V), black unused. A black drawn below 0 counts as 0.
- * A black drawn to white or above is held just under it. Precondition: Lw > 0 (except PQ).
+ * A black drawn to white or above is held just under it, a white drawn to 0 or below just over 0.
  */
-export function targetLuminance(eotf: TargetEotf, V: number, Lw: number, Lb: number): number {
+export function targetLuminance(eotf: TargetEotf, V: number, white: number, Lb: number): number {
+  const Lw = Math.max(white, leastWhite);
   switch (eotf.kind) {
     case 'PQ':
       return pqEotf(Math.min(V, 1.1));
@@ -24,6 +25,8 @@ export function targetLuminance(eotf: TargetEotf, V: number, Lw: number, Lb: num
       return Lw * Math.max(V, 0) ** eotf.gamma;
   }
 }
+
+const leastWhite = 1e-9;
 
 function possibleBlack(Lw: number, Lb: number): number {
   return Math.min(Math.max(Lb, 0), 0.999 * Lw);
