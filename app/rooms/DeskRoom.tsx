@@ -21,8 +21,9 @@ export function DeskRoom() {
         {document.meta.title}, {claims.length} claims
       </p>
       <ol className="galley">
-        {claims.map((claim) => (
-          <li key={`${claim.start}-${claim.end}`} className={claim.judgement.verdict}>
+        {claims.map((claim, index) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two claims may share their words; the list is made anew each time
+          <li key={`${claim.id} ${index}`} className={claim.judgement.verdict}>
             <span className="galley-verdict tone">
               <VerdictGlyph verdict={claim.judgement.verdict} />
               {verdictWord[claim.judgement.verdict]}

@@ -22,7 +22,7 @@ export function ScoreRoom() {
           <p>No score is recorded with this article yet.</p>
         )}
         {spoken.map((claim) => (
-          <p key={`${claim.start}`}>
+          <p key={claim.id}>
             The text says “{claim.text}”. {claim.judgement.reason}
           </p>
         ))}

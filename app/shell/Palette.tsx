@@ -19,7 +19,11 @@ export function Palette() {
   return (
     <SheetFrame label="Find a command" className="palette">
       <Menu label="Find a command" loop>
-        <Menu.Input placeholder="Find a command, an article or a set" aria-label="Find a command" />
+        <Menu.Input
+          data-first
+          placeholder="Find a command, an article or a set"
+          aria-label="Find a command"
+        />
         <Menu.List>
           <Menu.Empty>Nothing by that name.</Menu.Empty>
           <Menu.Group heading="Commands">

@@ -18,7 +18,7 @@ export function GamutFigure({ figure }: { figure: Gamut }) {
     `${corners.map(([u, v], index) => `${index === 0 ? 'M' : 'L'}${place(x(u))} ${place(y(v))}`).join('')}Z`;
   const right = Math.max(...figure.reference.map(([u]) => x(u)));
   return (
-    <svg className="figure" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
+    <svg className="proof-plot" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
       <path className="figure-stated" d={path(figure.measured)} />
       <path className="figure-outline" d={path(figure.measured)} />
       <path className="figure-limit" d={path(figure.reference)} fill="none" />

@@ -39,7 +39,7 @@ export function IntervalFigure({ figure }: { figure: Interval }) {
   const width = Math.max(to - from, 2);
   const labelAt = Math.min(Math.max(from + width / 2, 34), figureWidth - 34);
   return (
-    <svg className="figure" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
+    <svg className="proof-plot" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
       <rect className="figure-stated" x={place(from)} y="14" width={place(width)} height={height - 16} />
       <text x={place(labelAt)} y="10" textAnchor="middle">
         written {writtenText(bounded)}

@@ -28,7 +28,7 @@ export function LevelsFigure({ figure }: { figure: Levels }) {
   const [symbol = ''] = figure.axisUnit.split(' ');
   const unit = symbol === '%' ? '\u2009%' : symbol === '°' ? '°' : `\u00a0${symbol}`;
   return (
-    <svg className="figure" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
+    <svg className="proof-plot" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
       {shade ? (
         <rect className="figure-stated" x={from ?? 0} y="2" width={place(to - (from ?? 0))} height="66" />
       ) : null}

@@ -15,7 +15,7 @@ export function RankingFigure({ figure }: { figure: Ranking }) {
   const x = linear(Math.min(least, most * 0.8), most, 140, figureWidth - 46);
   const height = members.length * rowHeight + 4;
   return (
-    <svg className="figure" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
+    <svg className="proof-plot" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
       {members.map((member, index) => {
         const y = index * rowHeight + 10;
         return (

@@ -3,8 +3,8 @@ import { figureWidth, linear, place } from './scale.ts';
 
 type Tint = Extract<ProofFigure, { form: 'tint' }>;
 
-const height = 116;
-const radius = 50;
+const height = 138;
+const radius = 52;
 /** Directions of the u′v′ plane in degrees from +u′, towards which each name points (borders: `quantities.md`). */
 const directions = [
   ['red', 14],
@@ -23,7 +23,7 @@ export function TintFigure({ figure }: { figure: Tint }) {
   const scale = linear(0, reach, 0, radius);
   const [averageU, averageV] = figure.average;
   return (
-    <svg className="figure" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
+    <svg className="proof-plot" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
       {[0.002, 0.004].map((ring) => (
         <circle
           key={ring}
@@ -34,10 +34,15 @@ export function TintFigure({ figure }: { figure: Tint }) {
           fill="none"
         />
       ))}
+      {[0.002, 0.004].map((ring) => (
+        <text key={ring} className="figure-ring" x={place(centre.x + scale(ring) + 2)} y={centre.y - 2}>
+          {ring}
+        </text>
+      ))}
       {directions.map(([name, degrees]) => {
         const angle = (degrees * Math.PI) / 180;
-        const x = centre.x + Math.cos(angle) * (radius + 8);
-        const y = centre.y - Math.sin(angle) * (radius - 2);
+        const x = centre.x + Math.cos(angle) * (radius + 10);
+        const y = centre.y - Math.sin(angle) * (radius + 10);
         return (
           <text
             key={name}

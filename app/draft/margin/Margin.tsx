@@ -100,8 +100,12 @@ export function FoldedProofs() {
   const places = useFoldPlaces((state) => state.places);
   return items.map((item) => {
     const place = places.get(item.key);
-    return place?.isConnected || place
-      ? createPortal(<Proof item={item} focused={item.key === focus} reachable />, place, item.key)
-      : null;
+    if (!place) return null;
+    const focused = item.key === focus;
+    return createPortal(
+      <Proof item={item} focused={focused} reachable form={focused ? 'open' : 'brief'} />,
+      place,
+      item.key,
+    );
   });
 }

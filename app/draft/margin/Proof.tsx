@@ -17,10 +17,12 @@ interface Props {
   /** Takes part in the order of Tab: one proof at a time does. */
   reachable: boolean;
   onContent?: (key: string) => void;
+  /** Where no margin places it: as much as is always shown */
+  form?: 'open' | 'brief';
 }
 
 /** A sidenote: verdict, one sentence with the numbers, the picture, what was looked at, and what one can do. */
-export const Proof = memo(function Proof({ item, focused, reachable, onContent }: Props) {
+export const Proof = memo(function Proof({ item, focused, reachable, onContent, form = 'brief' }: Props) {
   const standing = standingOf(item);
   const { judgement } = item.claim;
   const evidence = useEvidence((state) => state.evidence);
@@ -50,7 +52,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent }
       role="group"
       className={`proof ${standing}${focused ? ' focused' : ''}`}
       data-key={item.key}
-      data-form="brief"
+      data-form={form}
       aria-label={`${verdictWord[standing]}: ${item.claim.text}`}
     >
       <div className="proof-main">

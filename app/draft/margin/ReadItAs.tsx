@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { judge } from '../../../shared/claims/index.ts';
+import { useArticle } from '../../stores/article.ts';
 import { VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
 import { currentSession } from '../currentSession.ts';
 import { alternativesOf } from '../proofs/alternatives.ts';
@@ -9,6 +10,9 @@ import { relinkTo } from './proofActions.ts';
 /** The other readings that the words allow and the other runs they may mean, each with what it would come to. */
 export function ReadItAs({ item, done }: { item: ProofItem; done: () => void }) {
   const bench = currentSession()?.bench() ?? null;
+  // Draws that arrive while the list is open settle what was still working.
+  const verdicts = useArticle((state) => state.verdicts);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: judged again with the verdicts
   const choices = useMemo(
     () =>
       bench
@@ -25,7 +29,7 @@ export function ReadItAs({ item, done }: { item: ProofItem; done: () => void }) 
             ),
           }))
         : [],
-    [item, bench],
+    [item, bench, verdicts],
   );
   if (choices.length === 0) return <p className="q">There is no other run or definition for these words.</p>;
   return (

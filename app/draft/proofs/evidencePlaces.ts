@@ -1,6 +1,6 @@
+import { nameOfQuantity } from '../../../shared/claims/checking/terms.ts';
 import type { Judgement } from '../../../shared/contract/claim.ts';
 import type { Evidence } from '../../../shared/contract/evidence.ts';
-import { catalogueEntry } from '../../../shared/measure/index.ts';
 
 export interface ReadingPlace {
   unit: string;
@@ -29,7 +29,8 @@ const plural = (count: number, one: string) => `${count} ${one}${count === 1 ? '
 export function definitionLine(judgement: Judgement, own: string, evidence: Evidence | null): string {
   const parts: string[] = [];
   const { quantity } = judgement;
-  if (quantity) parts.push(catalogueEntry(quantity)?.label ?? quantity.replace(/^(fact|observation)\./, ''));
+  if (quantity)
+    parts.push(capital(nameOfQuantity(quantity.replace(/^observation\./, '').replaceAll('-', ' '))));
   const places = readingPlaces(judgement.evidence, own);
   const first = places[0];
   const run = first && evidence?.units.get(first.unit)?.runs.find((candidate) => candidate.id === first.run);
@@ -41,3 +42,5 @@ export function definitionLine(judgement: Judgement, own: string, evidence: Evid
   } else if (judgement.evidence.length > 0) parts.push(plural(judgement.evidence.length, 'statement'));
   return parts.join('; ');
 }
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
