@@ -1,4 +1,4 @@
-import type { CatalogueRow } from './catalogue.ts';
+import type { CatalogueRow } from './catalogueRow.ts';
 
 const deltaE = 'ΔE2000';
 

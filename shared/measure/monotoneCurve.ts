@@ -55,10 +55,10 @@ function hermite(
   );
 }
 
-/** 40 halvings: under a millionth of a degree. */
+/** 26 halvings: a millionth of a degree between directions 60° apart. */
 function bisect(from: number, to: number, f: (at: number) => number, atFrom: number): number {
   let [low, high] = [from, to];
-  for (let round = 0; round < 40; round += 1) {
+  for (let round = 0; round < 26; round += 1) {
     const middle = (low + high) / 2;
     if (f(middle) * atFrom > 0) low = middle;
     else high = middle;

@@ -21,7 +21,8 @@ function milliseconds(work: () => void, rounds: number): number {
 }
 
 /** Magnitudes and corners need draws; all others are first order throughout. */
-const drawnIds = /de2000|deitp|tint|distance|coverage|uniformity\.[^.]+(\.colour)?$|rolloff|de76|de94|volume/;
+const drawnIds =
+  /de2000|deitp|tint|distance|coverage|uniformity\.[^.]+(\.colour)?$|rolloff|de76|de94|volume|\.at\d/;
 const isSigned = (id: string) => !drawnIds.test(id);
 
 function readU(run: RunUncertainty, plan: Plan, extremes: boolean): number {
