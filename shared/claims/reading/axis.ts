@@ -137,6 +137,7 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     items: used(from, to),
     ...(doubtful && { doubtful }),
   });
+  if (bare && noun) return null;
   if (!noun && isWord(after, 'of') && !degrees) return null;
   const x = number.x;
   if (number.to) {

@@ -178,7 +178,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       cut(item.text, '');
       continue;
     }
-    if (strongJoiners.has(item.text) && (item.type === 'word' || item.meanings.length === 0)) {
+    if (
+      !(item.text === 'which' && isWord(items[item.index - 1], 'of')) &&
+      strongJoiners.has(item.text) &&
+      (item.type === 'word' || item.meanings.length === 0)
+    ) {
       if (current.length > 0 || mark === '') cut(current.length > 0 ? '' : mark, item.text);
       else joiner = item.text;
       current.push(item);

@@ -360,8 +360,9 @@ export function scenesOf(
       unitNamed: false,
       conditional: clause.some(
         (item) =>
-          item.type === 'word' &&
+          item.type !== 'mark' &&
           conditionals.has(item.text) &&
+          !(item.text === 'may' && items[item.index + 1]?.number) &&
           !(item.text === 'should' && clause.some((other) => keyOf(other, 'house'))),
       ),
       used: new Set(),

@@ -259,6 +259,10 @@ function settleObviousRoles(items: Item[]): void {
     const before = items[item.index - 1];
     const after = items[item.index + 1];
     const bare = number.dimension === '' && number.outOf === undefined;
+    if (bare && after?.glued && isWord(after, 'p', 'fps')) {
+      number.role = 'ignored';
+      continue;
+    }
     if (
       bare &&
       (keyOf(before, 'month') ||

@@ -122,6 +122,21 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     )
       role = 'barred';
     else if (
+      isWord(left, 'of') &&
+      !verbSeen &&
+      !items
+        .slice(0, at)
+        .some(
+          (entry) =>
+            entry.number ||
+            keyOf(entry, 'multiple') ||
+            keyOf(entry, 'superlative') ||
+            isWord(entry, 'that', 'those'),
+        ) &&
+      !mentions.some((mention) => mention.role === 'subject')
+    )
+      role = 'subject';
+    else if (
       left &&
       (comparedAfter.has(left.text) ||
         keyOf(left, 'multiple') ||
@@ -133,7 +148,6 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       left &&
       isWord(left, 'and', 'or') &&
       mentions.length > 0 &&
-      mentions[mentions.length - 1]!.role !== 'subject' &&
       before(items, at) > 0 &&
       mentions[mentions.length - 1]!.item.index >= left.index - 2
     )

@@ -102,8 +102,12 @@ export const comparativeWords: Readonly<
   heavier: { phrases: `heavier; weighs more`, concept: 'fact:weight', direction: 'higher' },
   better: { phrases: `better; superior`, concept: '', direction: 'higher' },
   worse: { phrases: `worse; inferior; poorer`, concept: '', direction: 'lower' },
-  higher: { phrases: `higher; larger; greater; bigger; more; longer`, concept: '', direction: 'higher' },
-  lower: { phrases: `lower; smaller; less; shorter`, concept: '', direction: 'lower' },
+  higher: {
+    phrases: `higher; larger; greater; bigger; more; longer; wider`,
+    concept: '',
+    direction: 'higher',
+  },
+  lower: { phrases: `lower; smaller; less; shorter; narrower`, concept: '', direction: 'lower' },
   warmer: { phrases: `warmer`, concept: 'cct', direction: 'lower' },
   cooler: { phrases: `cooler; colder`, concept: 'cct', direction: 'higher' },
 };

@@ -13,9 +13,9 @@ export const hedgeWords: Readonly<Record<string, string>> = {
 
 /** Words that make a limit of the number after them. */
 export const comparatorWords: Readonly<Record<string, string>> = {
-  '<': `under; below; less than; lower than; beneath; fewer than; smaller than; darker than; shorter than; lighter than; cheaper than; south of; inside; short of; falls short of; fall short of; fell short of; falling short of; <`,
+  '<': `under; below; less than; lower than; beneath; fewer than; smaller than; darker than; shorter than; narrower than; thinner than; slimmer than; quieter than; quicker than; faster than; lighter than; cheaper than; south of; inside; short of; falls short of; fall short of; fell short of; falling short of; <`,
   '<=': `at most; no more than; not more than; up to and including; no higher than; at the most; not above; not over; no worse than; capped at; within; ≤; never more than; at or under; at or below; as little as; tops out below; no greater than; not exceeding; without exceeding; no larger than; never over; never above; no bigger than; no longer than; no heavier than; a ceiling of; not to exceed`,
-  '>': `over; above; more than; higher than; greater than; in excess of; north of; beyond; past; exceeding; upward of; larger than; better than; brighter than; longer than; heavier than; >; upwards of more than; clear of`,
+  '>': `over; above; more than; higher than; greater than; in excess of; north of; beyond; past; exceeding; upward of; larger than; better than; brighter than; wider than; taller than; deeper than; thicker than; slower than; louder than; hotter than; longer than; heavier than; >; upwards of more than; clear of`,
   '>=': `at least; no less than; not less than; no fewer than; upwards of; no lower than; not below; not under; at or above; at or over; ≥; never less than; at the very least; never below; never under; or more than; a floor of; as many as or more than`,
   '<<': `well under; well below; far below; comfortably under; comfortably below; far under; way under; way below; considerably below; considerably under; easily under; safely under; easily below; safely below; significantly below; significantly under; much less than; far less than; much lower than; far lower than`,
   '>>': `well over; well above; far above; comfortably over; comfortably above; far over; way over; way above; considerably above; considerably over; easily over; easily above; significantly above; significantly over; much more than; far more than; much higher than; far higher than; well past; well beyond; far beyond; well in excess of; far in excess of`,
@@ -87,7 +87,7 @@ export const multipleWords: Readonly<
   Record<string, { phrases: string; x: number; low: number; high: number }>
 > = {
   half: {
-    phrases: `half; half of; half as much as; a half; one half; half as; half the`,
+    phrases: `half; half of; half as much as; a half; one half; half as; half the; halves; halved`,
     x: 0.5,
     low: 0.45,
     high: 0.55,

@@ -168,15 +168,35 @@ function hedgeBefore(scene: Scene, item: Item): Item | undefined {
 
 const priceOthers = new Set(['fact:price']);
 
+/** "11 nits above the Kasulind's": the preposition compares. */
+function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {
+  for (const [at, item] of scene.items.entries()) {
+    const before = scene.items[at - 1];
+    if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') continue;
+    const key = keyOf(item, 'comparator');
+    const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on');
+    const down = key === '<' || isWord(item, 'behind', 'short of', 'down on');
+    if (!up && !down) continue;
+    const near = scene.units.some(
+      (mention) =>
+        mention.role !== 'subject' && mention.item.index > item.index && mention.item.index <= item.index + 4,
+    );
+    if (near) return { item, concept: '', direction: up ? 'higher' : 'lower' };
+  }
+  return undefined;
+}
+
 /** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
 export function readRatiosAndDifferences(scene: Scene, findings: Findings): undefined {
-  const comparative = scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));
+  const away = awayFrom(scene);
+  const comparative =
+    away?.item ?? scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));
   const equative = scene.items.find((item) => keyOf(item, 'equative'));
-  const entry = (meaningOf(comparative, 'comparative')?.data ?? meaningOf(equative, 'equative')?.data) as
-    | ComparativeEntry
-    | undefined;
+  const entry = (away ??
+    meaningOf(comparative, 'comparative')?.data ??
+    meaningOf(equative, 'equative')?.data) as ComparativeEntry | undefined;
   const multiple = multipleAt(scene);
-  const number = scene.items.find(
+  const numbers = scene.items.filter(
     (item) =>
       item.number &&
       !(item.number.dimension === 'money' && item.number.comparator !== undefined) &&
@@ -188,6 +208,12 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
           ))) &&
       !['axis', 'window', 'angle', 'ignored'].includes(item.number.role ?? ''),
   );
+  // Of several numbers the one beside the comparing word is the difference.
+  const number = comparative
+    ? [...numbers].sort(
+        (a, b) => Math.abs(a.index - comparative.index) - Math.abs(b.index - comparative.index),
+      )[0]
+    : numbers[0];
   if ((!multiple && !number) || (number?.number?.dimension === 'percent' && cellOf(scene))) return;
   const other0 = otherMention(scene);
   const before = scene.items.some((item) => isWord(item, 'than', 'as'));
@@ -274,6 +300,15 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     );
   const stated = ratioStated(number, multiple, hedgeItem, comparative !== undefined, lower);
   if (!stated) return;
+  if (
+    scene.items.some(
+      (item) =>
+        item.index < anchor.index &&
+        keyOf(item, 'negation') !== undefined &&
+        keyOf(item, 'hedge') === undefined,
+    )
+  )
+    return refuse(findings, scene, 'ratio', 'a limit on a ratio is no check yet', words);
   const comparator = number ? number.number!.comparator : comparatorBefore(scene, anchor);
   if (comparator && comparator !== 'upTo')
     return refuse(findings, scene, 'ratio', 'a limit on a ratio is no check yet', words);

@@ -136,19 +136,7 @@ function readCounts(scene: Scene, findings: Findings): undefined {
     if (!count) {
       if (version && bare) {
         if (!/^(?:ports?|inputs?|sockets?)$/.test(noun?.text ?? '') || supported)
-          propose(
-            findings,
-            scene,
-            'fact',
-            {
-              kind: 'fact',
-              key: `${item.text}.version`,
-              op: '=',
-              x: version,
-              conditions: factConditions(scene),
-            },
-            items,
-          );
+          propose(findings, scene, 'fact', versionCheck(scene, item.text, version), items);
         continue;
       }
       continue;
@@ -211,6 +199,10 @@ function readMeasures(scene: Scene, findings: Findings): undefined {
     if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
     const dimension = number.dimension;
     if (!['length', 'mass', 'frequency', 'months'].includes(dimension)) continue;
+    if (dimension === 'frequency' && hasKey(scene, 'concept', 'lag', 'response')) {
+      number.role = 'ignored';
+      continue;
+    }
     if (dimension === 'months' && !hasKey(scene, 'fact', 'warranty')) {
       number.role = 'ignored';
       continue;
@@ -239,7 +231,16 @@ function readMeasures(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'fact', 'the words do not say which dimension is meant', [item]);
       continue;
     }
-    const stated = statedOf(number, 'plain');
+    // A warranty is promised to the month.
+    const stated =
+      dimension === 'months' && !number.hedge
+        ? {
+            x: number.x * number.factor,
+            low: number.x * number.factor,
+            high: number.x * number.factor,
+            unit: number.unit,
+          }
+        : statedOf(number, 'plain');
     const unit = number.unit;
     withTwin(
       scene,
@@ -489,7 +490,10 @@ function readMakerClaims(scene: Scene, findings: Findings): undefined {
       /(?:ed|quoted)$/.test(item.text) &&
       scene.items[at + 1]?.number !== undefined,
   );
-  if (saying && (makerItem ?? participle)) {
+  const figure =
+    maker &&
+    scene.items.find((item) => isWord(item, 'figure', 'figures', 'number', 'claim', 'promise', 'spec'));
+  if ((saying ?? figure) && (makerItem ?? participle)) {
     const conditions = factConditions(scene);
     if (maker && !maker.id.includes('|') && maker.id !== scene.context.own) {
       conditions.unit = splitVariant(maker.id).unit!;
@@ -499,7 +503,7 @@ function readMakerClaims(scene: Scene, findings: Findings): undefined {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
       const subject = subjectOf(scene, number.dimension, item);
-      const words = [makerItem, participle ?? saying, item];
+      const words = [makerItem, participle ?? saying ?? figure, item];
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
       if (!isSettled(subject) || subject.quantity.id === 'fact:price') {
         if (factNoun) continue;
@@ -526,6 +530,50 @@ function readMakerClaims(scene: Scene, findings: Findings): undefined {
       );
       scene.carry.claimed = { key: subject.quantity.id, x: stated.x, place: stated.place ?? 1, unit };
     }
+  }
+  const answer =
+    makerItem &&
+    scene.items.find(
+      (item) =>
+        item.index < makerItem.index &&
+        isWord(
+          item,
+          'meets',
+          'keeps',
+          'fulfils',
+          'fulfills',
+          'honours',
+          'reaches',
+          'misses',
+          'exceeds',
+          'beats',
+          'undercuts',
+        ),
+    );
+  if (answer && scene.carry.claimed && !scene.used.has(answer)) {
+    const { key, x, unit } = scene.carry.claimed;
+    const subject = subjectOf(scene, key.startsWith('peak') ? 'luminance' : undefined);
+    const negated =
+      isWord(answer, 'misses', 'undercuts') ||
+      scene.items.some((item) => item.index < answer.index && keyOf(item, 'negation'));
+    if (isSettled(subject) && subject.quantity.id === key)
+      propose(
+        findings,
+        scene,
+        'maker',
+        {
+          kind: 'bound',
+          bounds: [
+            {
+              operand: operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'over')),
+              op: negated ? '<' : isWord(answer, 'exceeds', 'beats') ? '>' : '>=',
+              x,
+              unit,
+            },
+          ],
+        },
+        [answer],
+      );
   }
   const claimed = scene.carry.claimed;
   const got = scene.items.find(
@@ -568,4 +616,15 @@ function makerKey(scene: Scene, id: string): string {
   );
   const shorter = id.replace(/\.(?:xy|uv|native)$/, '');
   return [id, shorter].find((key) => unit?.facts.includes(key)) ?? id;
+}
+
+/** "It has HDMI 2.1" is true of one such port where they are counted by version, else of the set's version. */
+function versionCheck(scene: Scene, socket: string, version: string): FactCheck {
+  const unit = scene.context.units.find(
+    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
+  );
+  const counted = `${socket}.count.${version}`;
+  return unit?.facts.includes(counted)
+    ? { kind: 'fact', key: counted, op: '>=', x: 1, conditions: factConditions(scene) }
+    : { kind: 'fact', key: `${socket}.version`, op: '=', x: version, conditions: factConditions(scene) };
 }

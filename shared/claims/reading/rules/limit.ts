@@ -49,8 +49,8 @@ export function operatorOf(
   // "It does not reach 750 nits" says that it stays under.
   if (
     !op &&
-    keyOf(before, 'verb') === 'reach' &&
-    /reach|hit|get|manage|achieve|top|peak/.test(before!.text)
+    ['reach', 'cover'].includes(keyOf(before, 'verb') ?? '') &&
+    /reach|hit|get|manage|achieve|top|peak|cover|fill|span/.test(before!.text)
   ) {
     const negation = scene.items.find(
       (entry) => entry.index < before!.index && keyOf(entry, 'negation') === 'not',
@@ -258,6 +258,19 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     scene.focus = item;
     const subject = subjectOf(scene, number.dimension, item);
     const words = [item, ...found.items];
+    const some = scene.items.find(
+      (entry) =>
+        entry !== item &&
+        entry.number?.dimension === '' &&
+        !entry.number.role &&
+        /^(?:levels?|steps?|patch(?:es)?|greys)$/.test(
+          scene.items[scene.items.indexOf(entry) + 1]?.text ?? '',
+        ),
+    );
+    if (some) {
+      refuse(findings, scene, 'limit', 'a count of levels is no check', [...words, some]);
+      continue;
+    }
     // "Errors under 1 cannot be seen" is a rule of thumb, not a finding.
     const comparatorAt = scene.items.findIndex(
       (entry) => found.items.includes(entry) && keyOf(entry, 'comparator') !== undefined,

@@ -1,4 +1,4 @@
-import { type Findings, propose } from '../finding.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import type { Item } from '../items.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
@@ -89,6 +89,8 @@ function severityOf(scene: Scene, topic: Item): { range: [number, number]; items
       items: [specific.item, ...negations],
     };
   }
+  const hardly = negations.find((item) => isWord(item, 'hardly', 'barely', 'scarcely'));
+  if (hardly) return { range: [0, 1], items: [hardly] };
   if (negations.length > 0) return { range: [0, 0], items: negations };
   const verb = scene.items.find(
     (item) =>
@@ -98,6 +100,8 @@ function severityOf(scene: Scene, topic: Item): { range: [number, number]; items
   );
   const house = scene.items.find((item) => keyOf(item, 'house') === 'invisible');
   if (house) return { range: [0, 0], items: [house] };
+  const acts = isWord(topic, 'bloom', 'blooms', 'flickers', 'judders', 'smears', 'stutters', 'ghosts');
+  if (acts) return { range: [1, 4], items: [] };
   if (verb && !(isWord(verb, 'with') && scene.items.indexOf(topic) < scene.items.indexOf(verb)))
     return { range: [1, 4], items: [verb] };
   return undefined;
@@ -120,6 +124,29 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
+    const vague = scene.items.find((entry) =>
+      isWord(
+        entry,
+        'little',
+        'controlled',
+        'problem',
+        'issue',
+        'trouble',
+        'worry',
+        'concern',
+        'restrained',
+        'handled',
+      ),
+    );
+    if (
+      vague &&
+      !scene.items.some(
+        (entry) => keyOf(entry, 'severity') && !['no', 'none', 'never'].includes(keyOf(entry, 'severity')!),
+      )
+    ) {
+      refuse(findings, scene, 'observed', 'no house word says how much that is', [item, vague]);
+      continue;
+    }
     const severity = severityOf(scene, item);
     if (!severity) continue;
     const conditions = { ...conditionsFor(scene, undefined) };

@@ -11,6 +11,7 @@ import { type ComparativeEntry, cohortOf, comparedQuantity, orderCheck, otherMen
 const sizeWords = [
   'considerably',
   'slightly',
+  'barely',
   'clearly',
   'much',
   'far',
@@ -183,7 +184,28 @@ function readSuperlative(
       'screens',
       'under',
     );
-  if (!isRank) return;
+  if (
+    !isRank ||
+    isWord(
+      scene.items[at + 1],
+      'step',
+      'steps',
+      'level',
+      'levels',
+      'grey',
+      'greys',
+      'two',
+      'three',
+      'patch',
+      'patches',
+      'corner',
+      'corners',
+      'part',
+      'parts',
+      'point',
+    )
+  )
+    return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item]);
   const direction = betterDirection(entry, key, quantity);
   if (!direction)
@@ -239,6 +261,8 @@ function readComparative(
   key: string,
   entry: ComparativeEntry,
 ): undefined {
+  if (scene.items.some((word) => isWord(word, 'hardly', 'scarcely')))
+    return refuse(findings, scene, 'order', 'the words leave open whether it is ahead', [item]);
   const at = scene.items.indexOf(item);
   const than = scene.items.findIndex((other, index) => index > at && isWord(other, 'than'));
   const nobody = scene.items.find(
@@ -308,6 +332,12 @@ function readComparative(
         refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item, sizeItem]);
       return;
     }
+    const subjects = scene.units.filter((mention) => mention.role === 'subject');
+    if (subjects.length > 1)
+      return refuse(findings, scene, 'order', 'two sets at once are no check: say it of each', [
+        item,
+        ...subjects.map((mention) => mention.item),
+      ]);
     if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, sizeItem]);
     const direction = betterDirection(entry, key, quantity);
     if (!direction) return;
@@ -387,6 +417,7 @@ function negated(scene: Scene, item: Item): { negated?: true } {
   return scene.items.some(
     (other) =>
       other.index < item.index &&
+      !isWord(other, 'barely', 'scarcely', 'hardly') &&
       (keyOf(other, 'negation') !== undefined || keyOf(other, 'stat') === 'never'),
   )
     ? { negated: true }
@@ -419,7 +450,10 @@ function readEquals(scene: Scene, findings: Findings): undefined {
         'problem' in quantity ? quantity.problem : `“${other.item.text}” could be more than one set`,
         [equative, other.item],
       );
-    const negation = scene.items.find((item) => item.index < equative.index && keyOf(item, 'negation'));
+    const negation = scene.items.find(
+      (item) =>
+        item.index < equative.index && (keyOf(item, 'negation') !== undefined || item.text === 'not quite'),
+    );
     const rank = negation ? ({ type: 'behind' } as const) : ({ type: 'matches' } as const);
     return propose(
       findings,

@@ -94,6 +94,16 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (number.dimension === '' && number.spelled && subject.items.length === 0 && !statOf(scene)) continue;
     const words: (Item | undefined)[] = [item, ...subject.items];
     if (quantity.id.startsWith('fact:')) continue;
+    if (scene.units.some((mention) => mention.role === 'maker') && !ownedByOther(scene, item)) {
+      refuse(
+        findings,
+        scene,
+        'value',
+        'the words do not say whether the maker or the review measured it',
+        words,
+      );
+      continue;
+    }
     const next = scene.items[scene.items.indexOf(item) + 1];
     const last = scene.items[scene.items.indexOf(item) - 1];
     const second = scene.items[scene.items.indexOf(item) - 2];
@@ -135,6 +145,16 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (/^(?:grey\.tint)$/.test(quantity.id) && number.dimension === '') continue;
     let stated = statedOf(number, quantity.family);
     if (!stated.unit && quantity.unit) stated.unit = quantity.unit;
+    if (quantity.id.startsWith('grey.balance.') && number.x < 50) {
+      const { sign, item: side } = signOf(scene);
+      stated = {
+        ...stated,
+        x: 100 + sign * number.x,
+        low: 100 + (sign > 0 ? stated.low : -stated.high),
+        high: 100 + (sign > 0 ? stated.high : -stated.low),
+      };
+      words.push(side);
+    }
     if (/\.hue$/.test(quantity.id) && hueSide(scene, quantity.id) < 0)
       stated = { ...stated, x: -stated.x, low: -stated.high, high: -stated.low };
     else if (quantity.signed && number.x > 0 && number.dimension !== '' && !/\.hue$/.test(quantity.id)) {
@@ -215,6 +235,17 @@ function ownedByOther(scene: Scene, item: Item): UnitMention | undefined {
   const at = scene.items.indexOf(item);
   return scene.units.find((mention) => {
     const place = scene.items.indexOf(mention.item);
+    if (
+      mention.role !== 'subject' &&
+      place >= 0 &&
+      place < at &&
+      at - place <= 3 &&
+      scene.items.some(
+        (entry, index) =>
+          index < place && isWord(entry, 'that', 'those') && isWord(scene.items[index + 1], 'of'),
+      )
+    )
+      return true;
     return (
       mention.role !== 'subject' &&
       mention.role !== 'maker' &&
@@ -300,11 +331,18 @@ function readShares(scene: Scene, findings: Findings): undefined {
 
 /** "falls from 4.1 to 0.6": the first number as delivered, the second as adjusted. */
 function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): boolean {
-  const item = numbers.find((entry) => entry.number!.rangeWord === 'from' && entry.number!.to);
+  const item = numbers.find(
+    (entry) =>
+      entry.number!.to !== undefined &&
+      (entry.number!.rangeWord === 'from' ||
+        (entry.number!.rangeWord === 'to' &&
+          scene.items.some((other) => isWord(other, 'from') && other.index < entry.index))),
+  );
   if (!item) return false;
   const number = item.number!;
   const verb =
     firstWith(scene, 'verb', 'fall', 'rise', 'cut') ??
+    firstWith(scene, 'multiple') ??
     scene.items.find((entry) =>
       isWord(
         entry,
