@@ -1,5 +1,4 @@
-import type { Item } from './items.ts';
-import { isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 
 /** A stretch or a place of a series' axis that words name. */
 export interface AxisSpan {

@@ -1,5 +1,4 @@
-import type { Item } from './items.ts';
-import { isWord, keyOf, meaningOf } from './items.ts';
+import { type Item, isWord, keyOf, meaningOf } from './items.ts';
 
 const strongJoiners = new Set([
   'and',

@@ -1,11 +1,8 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
-import type { AxisSpan } from './axis.ts';
-import { axisPhrase, isWindow } from './axis.ts';
-import type { Carry } from './carry.ts';
-import { carriedConditions } from './carry.ts';
+import { type AxisSpan, axisPhrase, isWindow } from './axis.ts';
+import { type Carry, carriedConditions } from './carry.ts';
 import { clausesOf } from './clauses.ts';
-import type { Item, Meaning } from './items.ts';
-import { isWord, keyOf, meaningOf } from './items.ts';
+import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
 import type { Scene } from './scene.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
 

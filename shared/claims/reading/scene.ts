@@ -2,8 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { StatedConditions } from '../../contract/check.ts';
 import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
-import type { Item, Meaning, MeaningKind } from './items.ts';
-import { keyOf, meaningOf } from './items.ts';
+import { type Item, keyOf, type Meaning, type MeaningKind, meaningOf } from './items.ts';
 
 export interface UnitMention {
   item: Item;

@@ -32,7 +32,7 @@ const spelledOut: readonly (readonly [words: string, word: string])[] = [
 ];
 const sequences = spelledOut.map(([words, word]) => ({ words: words.split(' '), word }));
 
-function valueOf(token: Token | undefined): number | undefined {
+function numeralOf(token: Token | undefined): number | undefined {
   if (!token) return undefined;
   if (token.text === 'oh') return 0;
   return Object.hasOwn(numberWords, token.text) ? numberWords[token.text] : undefined;
@@ -49,7 +49,7 @@ function spokenNumber(
   let at = from;
   for (; at < tokens.length; at += 1) {
     const word = tokens[at]!.text;
-    const value = valueOf(tokens[at]);
+    const value = numeralOf(tokens[at]);
     if (value !== undefined && word !== 'oh') {
       if (group === undefined || last === 'scale' || last === 'and') group = (group ?? 0) + value;
       else if (last === 'tens' && value > 0 && value < 10) group += value;
@@ -64,17 +64,17 @@ function spokenNumber(
       total += (group ?? 1) * 1000;
       group = 0;
       last = 'scale';
-    } else if (word === 'and' && last === 'scale' && valueOf(tokens[at + 1]) !== undefined) last = 'and';
+    } else if (word === 'and' && last === 'scale' && numeralOf(tokens[at + 1]) !== undefined) last = 'and';
     else break;
   }
   if (group === undefined) return null;
   let value = total + group;
   let place = 1;
-  if (tokens[at]?.text === 'point' && valueOf(tokens[at + 1]) !== undefined) {
+  if (tokens[at]?.text === 'point' && numeralOf(tokens[at + 1]) !== undefined) {
     let digits = '';
     let end = at + 1;
-    while (valueOf(tokens[end]) !== undefined && valueOf(tokens[end])! < 10) {
-      digits += valueOf(tokens[end]);
+    while (numeralOf(tokens[end]) !== undefined && numeralOf(tokens[end])! < 10) {
+      digits += numeralOf(tokens[end]);
       end += 1;
     }
     if (digits) {
@@ -112,7 +112,7 @@ export function spokenTokens(tokens: readonly Token[]): Token[] {
       continue;
     }
     const isScale = token.text === 'hundred' || token.text === 'thousand';
-    const number = valueOf(token) !== undefined || isScale ? spokenNumber(tokens, at) : null;
+    const number = numeralOf(token) !== undefined || isScale ? spokenNumber(tokens, at) : null;
     if (number && (number.next - at > 1 || number.value >= 10)) {
       if (isScale && result.at(-1)?.text === 'a') result.pop();
       result.push(

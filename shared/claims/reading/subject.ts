@@ -1,22 +1,13 @@
-import type { Operand, Selector, StatedConditions } from '../../contract/check.ts';
 import { carriedConcept } from './carry.ts';
-import type { Item } from './items.ts';
-import { isWord, keyOf } from './items.ts';
-import { type Quantity, quantityById } from './quantity.ts';
-import { firstWith, hasKey, nearestAxis, type Scene } from './scene.ts';
+import { cellOf } from './cell.ts';
+import { type Item, isWord, keyOf } from './items.ts';
+import { isOffAxis } from './offAxis.ts';
+import { powerId } from './powerName.ts';
+import { quantityById } from './quantity.ts';
+import { firstWith, hasKey, type Scene } from './scene.ts';
+import { statOf } from './selector.ts';
+import { type Subject, settled } from './settled.ts';
 import { splitVariant } from './units.ts';
-
-/** Why no quantity could be settled, in words for a person. */
-export interface Unsettled {
-  problem: string;
-}
-export type Subject = { quantity: Quantity; items: Item[]; concept: string } | Unsettled;
-
-export function isSettled(
-  subject: Subject,
-): subject is { quantity: Quantity; items: Item[]; concept: string } {
-  return 'quantity' in subject;
-}
 
 /** Concepts that go with each dimension, so that "742 nits" never becomes a contrast. */
 const conceptsByDimension: Readonly<Record<string, readonly string[]>> = {
@@ -93,21 +84,6 @@ export function gamutOf(scene: Scene): { gamut: string; item?: Item } | undefine
   const item = firstWith(scene, 'gamut');
   if (item) return { gamut: keyOf(item, 'gamut')!, item };
   return scene.gamut ? { gamut: scene.gamut } : undefined;
-}
-
-/** Is the clause about looking from the side? */
-export function isOffAxis(scene: Scene): boolean {
-  return (
-    scene.axes.some((axis) => axis.kind === 'angle') ||
-    scene.conditions.angle !== undefined ||
-    hasKey(scene, 'concept', 'angle') ||
-    scene.items.some((item, at) => isWord(item, 'axis', 'centre') && isWord(scene.items[at - 1], 'off')) ||
-    (carriedConcept(scene.carry) === 'angle' && !hasKey(scene, 'concept', 'black', 'lag', 'contrastChequer'))
-  );
-}
-
-function settled(id: string, concept: string, items: (Item | undefined)[]): Subject {
-  return { quantity: quantityById(id), concept, items: items.filter((item) => item !== undefined) };
 }
 
 function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
@@ -407,159 +383,4 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   )
     return errorSubject(scene, 'greyError', undefined);
   return { problem: 'the words do not say which quantity is meant' };
-}
-
-const windowed = new Set(['peak', 'peak.sustained', 'peak.hold', 'white']);
-
-/** Power is named with its mode: the sentence's, else the article's for the signal, else the signal itself. */
-export function powerId(scene: Scene): string {
-  const signal = scene.conditions.signal ?? 'SDR';
-  const stated = scene.context.conditions ?? {};
-  const key = signal === 'HDR' ? Object.keys(stated).find((name) => name !== 'SDR') : signal;
-  const unit = scene.context.units.find(
-    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
-  );
-  const known = unit?.quantities?.filter((id) => id.startsWith('power.')) ?? [];
-  const own = scene.unit === undefined && key !== undefined ? stated[key]?.mode : undefined;
-  const slugs = [scene.conditions.mode, own, signal, signal === 'SDR' ? undefined : 'hdr']
-    .filter((name) => name !== undefined)
-    .map((name) => `power.${name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')}`);
-  const fitting = slugs.find((id) => known.includes(id));
-  if (fitting) return fitting;
-  if (scene.conditions.mode === undefined && scene.conditions.signal === undefined && known.length === 1)
-    return known[0]!;
-  return slugs[0]!;
-}
-
-/** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
-export function cellOf(scene: Scene): Subject | undefined {
-  const corner = scene.items.find((item) =>
-    isWord(item, 'corner', 'corners', 'edge', 'edges', 'side', 'border', 'borders'),
-  );
-  if (
-    !corner ||
-    !scene.items.some(
-      (item) => isWord(item, 'centre', 'middle') || /^(?:darker|dimmer|brighter)/.test(item.text),
-    )
-  )
-    return undefined;
-  return settled(`uniformity.${scene.conditions.level ?? 'white'}.cell`, 'uniformity', [corner]);
-}
-
-/** Where the corner lies, in words; the darkest or the corners in general: the lowest cell. */
-function cellSelector(scene: Scene): Selector {
-  const words = scene.items
-    .filter((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'))
-    .map((item) => ({ upper: 'top', lower: 'bottom' })[item.text] ?? item.text);
-  return words.length > 0 ? { stat: 'at', at: words.join(' ') } : { stat: 'min' };
-}
-
-/** Conditions that matter for this quantity; an angle says nothing about input lag. */
-export function conditionsFor(scene: Scene, quantity: Quantity | undefined): StatedConditions {
-  const result: StatedConditions & Record<string, unknown> = { ...scene.conditions, origin: {} };
-  const origin: Record<string, 'named' | 'carried' | 'article'> = { ...scene.conditions.origin };
-  const drop = (key: string) => {
-    delete result[key];
-    delete origin[key];
-  };
-  const id = quantity?.id ?? '';
-  if (!windowed.has(id)) drop('window');
-  if (quantity && !id.startsWith('angle.')) {
-    drop('angle');
-    drop('side');
-    drop('plane');
-  }
-  if (quantity && !id.startsWith('angle.') && !id.startsWith('uniformity.')) drop('level');
-  if (quantity) drop('room');
-  if (id.startsWith('contrast.native') && result.dimming === undefined) drop('dimming');
-  result.origin = origin;
-  return result;
-}
-
-export function operandOf(
-  scene: Scene,
-  quantity: Quantity,
-  selector: Selector,
-  conditions = conditionsFor(scene, quantity),
-): Operand {
-  if (quantity.id.startsWith('fact:')) return { type: 'fact', key: quantity.id.slice(5), conditions };
-  const id = levelled(quantity.id, conditions);
-  return {
-    type: 'quantity',
-    id,
-    ...(quantity.others && quantity.others.length > 0 && { others: quantity.others }),
-    selector,
-    conditions,
-  };
-}
-
-/** `angle.luminance` on another level than white has the level in its id. */
-function levelled(id: string, conditions: StatedConditions): string {
-  if (id.startsWith('angle.') && conditions.level && conditions.level !== 'white')
-    return id.replace('angle.', `angle.${conditions.level}.`);
-  return id;
-}
-
-/** Which value(s) of the series the clause speaks of. */
-export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'under' | 'over'): Selector {
-  if (quantity.id.endsWith('.cell')) return cellSelector(scene);
-  if (quantity.axis === null) return { stat: 'scalar' };
-  const kind = quantity.axis === 'angle' ? 'angle' : 'stimulus';
-  const axis = quantity.axis === 'patch' || quantity.axis === 'window' ? undefined : nearestAxis(scene, kind);
-  const range: Partial<Selector> = {};
-  if (axis && axis.at === undefined) {
-    if (axis.from !== undefined) {
-      range.from = axis.from;
-      if (!axis.fromIncluded) range.fromIncluded = false;
-    }
-    if (axis.to !== undefined) {
-      range.to = axis.to;
-      if (!axis.toIncluded) range.toIncluded = false;
-    }
-  }
-  if (quantity.axis === 'window') {
-    const window = scene.conditions.window;
-    // "742 nits at 10 %": with a peak the percentage is the window.
-    const percent = nearestAxis(scene, 'stimulus');
-    const at = window ?? (percent?.tone ? undefined : percent?.at);
-    return at !== undefined ? { stat: 'at', at } : { stat: 'max' };
-  }
-  if (axis?.at !== undefined) return { stat: 'at', at: axis.at };
-  if (quantity.axis === 'angle' && scene.conditions.angle !== undefined)
-    return { stat: 'at', at: scene.conditions.angle };
-  const stat = statOf(scene);
-  if (stat === 'average' || stat === 'max' || stat === 'min') return { stat, ...range };
-  if (stat === 'all' || stat === 'none' || stat === 'never')
-    return { stat: use === 'over' ? 'min' : 'max', ...range };
-  if (stat === 'any') return { stat: use === 'over' ? 'max' : 'min', ...range };
-  // "The error is 2.4" may mean the average or the maximum: the checker asks.
-  if (use === 'value' && quantity.signed) return { stat: 'average', ...range };
-  if (use === 'value')
-    return { stat: range.from === undefined && range.to === undefined ? 'scalar' : 'average', ...range };
-  return { stat: use === 'under' ? 'max' : 'min', ...range };
-}
-
-/** The statistic that the clause names, "any, no, never, all" after an average included. */
-export function statOf(scene: Scene): string | undefined {
-  const binding = scene.items.find(
-    (item) =>
-      ['none', 'never', 'all', 'any'].includes(keyOf(item, 'stat') ?? '') && !scene.conditionItems.has(item),
-  );
-  const named = scene.items.find(
-    (item, at) =>
-      ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '') &&
-      !(keyOf(item, 'trailing') && scene.items[at - 1]?.number),
-  );
-  if (named) return keyOf(named, 'stat');
-  if (binding) return keyOf(binding, 'stat');
-  const peaking = scene.items.find(
-    (item) => keyOf(item, 'verb') === 'reach' && /^(?:peak|top|max|bottom)/.test(item.text),
-  );
-  if (peaking && !scene.items.some((item) => keyOf(item, 'concept') === 'peak'))
-    return peaking.text.startsWith('bottom') ? 'min' : 'max';
-  const refersBack =
-    !scene.items.some((item) => keyOf(item, 'concept')) &&
-    scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
-  if (scene.previous && !scene.items.some((item) => keyOf(item, 'concept'))) return scene.previous.stat;
-  return refersBack ? scene.carry.stat : undefined;
 }

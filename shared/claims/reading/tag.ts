@@ -1,5 +1,4 @@
-import type { Item, Meaning, NumberPhrase } from './items.ts';
-import { isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf, type Meaning, type NumberPhrase } from './items.ts';
 import { numberWords } from './lexicon/grammar.ts';
 import type { Lexicon } from './lexiconTrie.ts';
 import { readNumberPhrase } from './numberPhrases.ts';

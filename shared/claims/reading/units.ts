@@ -1,7 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
-import type { Item } from './items.ts';
-import { isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
 
 const comparedAfter = new Set([

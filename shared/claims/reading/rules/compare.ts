@@ -1,19 +1,17 @@
-import type {
-  Check,
-  Cohort,
-  Operand,
-  OrderCheck,
-  StatedConditions,
-  StatedNumber,
-} from '../../../contract/check.ts';
+import type { Check, Operand, StatedConditions, StatedNumber } from '../../../contract/check.ts';
+import { cellOf } from '../cell.ts';
 import { ask, type Findings, propose, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, type Scene, type UnitMention } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
+import { isSettled } from '../settled.ts';
 import { statedMultiple, statedNumber, tidy } from '../stated.ts';
-import { cellOf, conditionsFor, gamutOf, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
+import { gamutOf, subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
+import { orderCheck } from './cohort.ts';
+import { awayFrom, thanConditions } from './than.ts';
 
 export interface ComparativeEntry {
   concept: string;
@@ -90,23 +88,6 @@ function otherConditions(scene: Scene, unit: string | undefined, quantity: Quant
   return result;
 }
 
-/** Conditions that "than before adjustment", "than in SDR" set for the other operand alone. */
-function thanConditions(scene: Scene): Partial<StatedConditions> | undefined {
-  const at = scene.items.findIndex((item) => isWord(item, 'than'));
-  if (at < 0) return undefined;
-  const rest = scene.items.slice(at + 1);
-  const result: Record<string, unknown> = {};
-  const stage = rest.find((item) => keyOf(item, 'stage'));
-  const signal = rest.find((item) => keyOf(item, 'signal'));
-  const mode = rest.find((item) => keyOf(item, 'mode'));
-  if (stage) result.stage = keyOf(stage, 'stage');
-  else if (rest.some((item) => isWord(item, 'before')) && scene.conditions.stage === 'adjusted')
-    result.stage = 'as-delivered';
-  if (signal) result.signal = keyOf(signal, 'signal');
-  if (mode) result.mode = keyOf(mode, 'mode');
-  return Object.keys(result).length > 0 ? (result as Partial<StatedConditions>) : undefined;
-}
-
 export function otherMention(scene: Scene): UnitMention | undefined {
   return scene.units.find((mention) => mention.role === 'compared' || mention.role === 'possessive');
 }
@@ -167,24 +148,6 @@ function hedgeBefore(scene: Scene, item: Item): Item | undefined {
 }
 
 const priceOthers = new Set(['fact:price']);
-
-/** "11 nits above the Kasulind's": the preposition compares. */
-function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {
-  for (const [at, item] of scene.items.entries()) {
-    const before = scene.items[at - 1];
-    if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') continue;
-    const key = keyOf(item, 'comparator');
-    const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on');
-    const down = key === '<' || isWord(item, 'behind', 'short of', 'down on');
-    if (!up && !down) continue;
-    const near = scene.units.some(
-      (mention) =>
-        mention.role !== 'subject' && mention.item.index > item.index && mention.item.index <= item.index + 4,
-    );
-    if (near) return { item, concept: '', direction: up ? 'higher' : 'lower' };
-  }
-  return undefined;
-}
 
 /** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
 export function readRatiosAndDifferences(scene: Scene, findings: Findings): undefined {
@@ -405,80 +368,6 @@ function ratioStated(
         ...(stated.lowOpen && { highOpen: true, lowOpen: undefined }),
       }
     : { ...stated, x: tidy(1 + entry.x), low: tidy(1 + stated.low), high: tidy(1 + stated.high) };
-}
-
-/** Who takes part in a ranking: price, year, number, exceptions. */
-export function cohortOf(scene: Scene): { cohort: Cohort; items: Item[] } {
-  const cohort: Cohort = {};
-  const items: Item[] = [];
-  const all = scene.items;
-  for (let at = 0; at < all.length; at += 1) {
-    const item = all[at]!;
-    if (item.number?.role === 'money') {
-      const comparator = item.number.comparator;
-      const price = { amount: item.number.x * item.number.factor, currency: item.number.unit };
-      if (comparator === '<' || comparator === '<=')
-        cohort.priceUnder = { ...price, ...(comparator === '<=' && { included: true }) };
-      else if (comparator === '>' || comparator === '>=')
-        cohort.priceOver = { ...price, ...(comparator === '>=' && { included: true }) };
-      else continue;
-      items.push(item);
-      item.number.role = 'cohort';
-    }
-    if (isWord(item, 'this') && isWord(all[at + 1], 'year') && scene.context.date) {
-      cohort.year = Number(scene.context.date.slice(0, 4));
-      items.push(item, all[at + 1]!);
-    }
-    if (isWord(item, 'last') && all[at + 1] && isWord(all[at + 1], 'year') && scene.context.date) {
-      cohort.year = Number(scene.context.date.slice(0, 4)) - 1;
-      items.push(item, all[at + 1]!);
-    } else if (isWord(item, 'last', 'past') && all[at + 1]?.number && all[at + 1]!.number!.dimension === '') {
-      cohort.last = all[at + 1]!.number!.x;
-      all[at + 1]!.number!.role = 'cohort';
-      items.push(item, all[at + 1]!);
-    }
-    if (item.number?.role === 'year' && isWord(all[at - 1], 'in', 'of')) {
-      cohort.year = item.number.x;
-      items.push(item);
-    }
-    if (item.number?.role === 'size' && all.some((entry) => keyOf(entry, 'superlative'))) {
-      cohort.diagonalInches = item.number.x;
-      items.push(item);
-    }
-    if (isWord(item, 'ips', 'va', 'oled')) {
-      cohort.panel = item.text.toUpperCase();
-      items.push(item);
-    }
-  }
-  const barred = scene.units.filter((mention) => mention.role === 'barred');
-  const except = barred
-    .map((mention) => resolveMention(mention, scene.carry, scene.context))
-    .filter((id) => id !== undefined);
-  if (except.length > 0) cohort.except = except;
-  items.push(...barred.map((mention) => mention.item));
-  return { cohort, items };
-}
-
-function orderCheck(
-  scene: Scene,
-  quantity: Quantity,
-  direction: 'higher' | 'lower',
-  rank: OrderCheck['rank'],
-  cohort: Cohort,
-  more: Partial<OrderCheck> = {},
-): OrderCheck {
-  return {
-    kind: 'order',
-    key: operandOf(scene, quantity, orderSelector(scene, quantity)),
-    direction,
-    rank,
-    cohort,
-    ...more,
-  };
-}
-
-function orderSelector(scene: Scene, quantity: Quantity) {
-  return selectorOf(scene, quantity, 'value');
 }
 
 export { ask, orderCheck };

@@ -1,10 +1,10 @@
 import type { DirectionCheck, Selector, StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { isOffAxis } from '../offAxis.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
 import { quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
-import { conditionsFor, isOffAxis, operandOf } from '../subject.ts';
 
 function intensityOf(scene: Scene, near: Item): { size?: DirectionCheck['size']; item?: Item } {
   const candidates = scene.items.filter(

@@ -1,12 +1,14 @@
 import type { Bound, Check } from '../../../contract/check.ts';
 import type { House } from '../../../contract/house.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf, meaningOf } from '../items.ts';
-import type { Quantity } from '../quantity.ts';
-import { quantityById } from '../quantity.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { isOffAxis } from '../offAxis.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
-import { conditionsFor, isOffAxis, isSettled, operandOf, selectorOf, subjectOf } from '../subject.ts';
+import { selectorOf } from '../selector.ts';
+import { isSettled } from '../settled.ts';
+import { subjectOf } from '../subject.ts';
 import { limitCheck, limitWords } from './limit.ts';
 
 /** Words of seeing that are a limit only where the clause speaks of an error. */

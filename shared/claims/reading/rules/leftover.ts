@@ -1,8 +1,8 @@
 import { type Findings, opine, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { firstWith, type Scene } from '../scene.ts';
-import { isSettled, subjectOf } from '../subject.ts';
+import { isSettled } from '../settled.ts';
+import { subjectOf } from '../subject.ts';
 
 const tellingNouns =
   /^(?:ways?|things?|reasons?|people|times?|of|hands?|sides?|more|days?|weeks?|hours?|minutes?|readers?|us|sets?|televisions?|tvs?|models?|units?|rivals?|runs?|words?|paragraphs?|the|a|and|or|is|was|to|in|that|who|makers?|samples?|sizes?|films?|scenes?|legs?|eyes?|points?|or|but|years?|months?|nights?|evenings?|mornings?|friends?|colleagues?|pages?|steps?|levels?|measurements?|readings?|patterns?|metres?|rooms?|other|others|such|so|last|first|next|thirds?)$/;

@@ -1,12 +1,14 @@
 import type { Bound, BoundOp, Check, Selector } from '../../../contract/check.ts';
 import type { AxisSpan } from '../axis.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
+import { selectorOf, statOf } from '../selector.ts';
+import { isSettled } from '../settled.ts';
 import { tidy } from '../stated.ts';
-import { isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
+import { subjectOf } from '../subject.ts';
 
 const opposite: Readonly<Record<BoundOp, BoundOp>> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
 

@@ -1,8 +1,7 @@
 import { type Findings, propose, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { conditionsFor } from '../operand.ts';
 import type { Scene } from '../scene.ts';
-import { conditionsFor } from '../subject.ts';
 
 const existential = [
   'is',

@@ -1,12 +1,14 @@
 import type { OrderCheck } from '../../../contract/check.ts';
+import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
-import { cellOf } from '../subject.ts';
 import { resolveMention } from '../units.ts';
-import { type ComparativeEntry, cohortOf, comparedQuantity, orderCheck, otherMention } from './compare.ts';
+import { cohortOf, orderCheck } from './cohort.ts';
+import { type ComparativeEntry, comparedQuantity, otherMention } from './compare.ts';
+import { concepts, negated } from './orderWords.ts';
+import { readBeats, readEquals, readRanks } from './standing.ts';
 
 const sizeWords = [
   'considerably',
@@ -61,97 +63,6 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
     else if (comparative)
       readComparative(scene, findings, item, comparative.key, comparative.data as ComparativeEntry);
   }
-}
-
-/** "It beats the Kasulind for contrast." */
-function readBeats(scene: Scene, findings: Findings): undefined {
-  const other = otherMention(scene);
-  const verb = scene.items.find((item) =>
-    isWord(
-      item,
-      'beats',
-      'beat',
-      'tops',
-      'surpasses',
-      'betters',
-      'outdoes',
-      'outperforms',
-      'trails',
-      'outstrips',
-    ),
-  );
-  if (
-    !other ||
-    !verb ||
-    other.item.index < verb.index ||
-    scene.items.some((item) => item.number && !item.number.role)
-  )
-    return;
-  const id = resolveMention(other, scene.carry, scene.context);
-  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
-  if ('problem' in quantity || quantity.better === 'target' || id === undefined)
-    return refuse(
-      findings,
-      scene,
-      'order',
-      'problem' in quantity ? quantity.problem : 'the words do not say in what',
-      [verb, other.item],
-    );
-  propose(
-    findings,
-    scene,
-    'order',
-    orderCheck(
-      scene,
-      quantity,
-      quantity.better,
-      { type: isWord(verb, 'trails') ? 'behind' : 'ahead' },
-      { units: [id] },
-      negated(scene, verb),
-    ),
-    [verb, other.item, ...concepts(scene)],
-  );
-}
-
-/** "It ranks third for peak luminance." */
-function readRanks(scene: Scene, findings: Findings): undefined {
-  const verb = scene.items.find((item) =>
-    isWord(item, 'ranks', 'rank', 'ranked', 'finishes', 'places', 'placed', 'comes', 'came'),
-  );
-  const ordinal = scene.items.find((item) => keyOf(item, 'ordinal') !== undefined && !scene.used.has(item));
-  if (
-    !verb ||
-    !ordinal ||
-    ordinal.index < verb.index ||
-    scene.items.some((item) => keyOf(item, 'superlative'))
-  )
-    return;
-  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
-  if ('problem' in quantity || quantity.better === 'target')
-    return isWord(verb, 'comes', 'came')
-      ? undefined
-      : refuse(
-          findings,
-          scene,
-          'order',
-          'problem' in quantity ? quantity.problem : 'better has no direction for this quantity',
-          [verb, ordinal],
-        );
-  const { cohort, items } = cohortOf(scene);
-  const n = Number(keyOf(ordinal, 'ordinal'));
-  propose(
-    findings,
-    scene,
-    'order',
-    orderCheck(
-      scene,
-      quantity,
-      quantity.better,
-      n === 1 ? { type: 'best' } : { type: 'position', n },
-      cohort,
-    ),
-    [verb, ordinal, ...items, ...concepts(scene)],
-  );
 }
 
 function readSuperlative(
@@ -406,83 +317,5 @@ function readComparative(
       scene.items[than],
       ...concepts(scene),
     ],
-  );
-}
-
-function concepts(scene: Scene): Item[] {
-  return scene.items.filter((item) => keyOf(item, 'concept'));
-}
-
-function negated(scene: Scene, item: Item): { negated?: true } {
-  return scene.items.some(
-    (other) =>
-      other.index < item.index &&
-      !isWord(other, 'barely', 'scarcely', 'hardly') &&
-      (keyOf(other, 'negation') !== undefined || keyOf(other, 'stat') === 'never'),
-  )
-    ? { negated: true }
-    : {};
-}
-
-/** "matches the Kasulind", "as bright as the Veltrane". */
-function readEquals(scene: Scene, findings: Findings): undefined {
-  const other = otherMention(scene);
-  if (!other) return;
-  const at = scene.items.findIndex(
-    (item) =>
-      isWord(item, 'matches', 'match', 'matching', 'equals', 'rivals') || (isWord(item, 'on') && false),
-  );
-  const id = resolveMention(other, scene.carry, scene.context);
-  const equative = scene.items.find((item) => keyOf(item, 'equative') && !scene.used.has(item));
-  const entry = meaningOf(equative, 'equative')?.data as ComparativeEntry | undefined;
-  const asBefore = equative && isWord(scene.items[scene.items.indexOf(equative) - 1], 'as');
-  const hasNumber = scene.items.some(
-    (item) => keyOf(item, 'multiple') || (item.number && !item.number.role && item.number.dimension !== ''),
-  );
-  if (hasNumber) return;
-  if (equative && asBefore && entry) {
-    const quantity = comparedQuantity(scene, entry);
-    if ('problem' in quantity || !id)
-      return refuse(
-        findings,
-        scene,
-        'order',
-        'problem' in quantity ? quantity.problem : `“${other.item.text}” could be more than one set`,
-        [equative, other.item],
-      );
-    const negation = scene.items.find(
-      (item) =>
-        item.index < equative.index && (keyOf(item, 'negation') !== undefined || item.text === 'not quite'),
-    );
-    const rank = negation ? ({ type: 'behind' } as const) : ({ type: 'matches' } as const);
-    return propose(
-      findings,
-      scene,
-      'order',
-      orderCheck(scene, quantity, entry.direction, rank, { units: [id] }),
-      [equative, negation, other.item],
-    );
-  }
-  if (at < 0) return;
-  const quantity = comparedQuantity(scene, {
-    concept: scene.items.some((item) => keyOf(item, 'concept') === 'price' || isWord(item, 'price'))
-      ? 'price'
-      : '',
-    direction: 'higher',
-  });
-  const verb = scene.items[at]!;
-  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [verb, other.item]);
-  if (!id)
-    return refuse(findings, scene, 'order', `“${other.item.text}” could be more than one set`, [
-      verb,
-      other.item,
-    ]);
-  const direction = quantity.better === 'lower' ? 'lower' : 'higher';
-  propose(
-    findings,
-    scene,
-    'order',
-    orderCheck(scene, quantity, direction, { type: 'matches' }, { units: [id] }, negated(scene, verb)),
-    [verb, other.item, ...concepts(scene)],
   );
 }

@@ -3,7 +3,7 @@ import { type Findings, propose } from '../finding.ts';
 import { isWord, keyOf } from '../items.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
-import { factConditions } from './fact.ts';
+import { factConditions } from './factCheck.ts';
 
 const verbs = [
   'scores',

@@ -1,13 +1,15 @@
 import type { StatedConditions, StatedNumber } from '../../../contract/check.ts';
 import { ask, type Findings, propose, refuse } from '../finding.ts';
-import type { Item } from '../items.ts';
-import { isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
-import type { UnitMention } from '../scene.ts';
-import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
+import { firstWith, hasKey, type Scene, type UnitMention, valueNumbers } from '../scene.ts';
+import { selectorOf, statOf } from '../selector.ts';
+import { isSettled } from '../settled.ts';
 import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
-import { conditionsFor, isSettled, operandOf, selectorOf, statOf, subjectOf } from '../subject.ts';
+import { subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
+import { readFromTo } from './fromTo.ts';
 import { complementOf, limitCheck } from './limit.ts';
 
 function complemented(stated: StatedNumber): StatedNumber {
@@ -327,97 +329,6 @@ function readShares(scene: Scene, findings: Findings): undefined {
       words,
     );
   }
-}
-
-/** "falls from 4.1 to 0.6": the first number as delivered, the second as adjusted. */
-function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): boolean {
-  const item = numbers.find(
-    (entry) =>
-      entry.number!.to !== undefined &&
-      (entry.number!.rangeWord === 'from' ||
-        (entry.number!.rangeWord === 'to' &&
-          scene.items.some((other) => isWord(other, 'from') && other.index < entry.index))),
-  );
-  if (!item) return false;
-  const number = item.number!;
-  const verb =
-    firstWith(scene, 'verb', 'fall', 'rise', 'cut') ??
-    firstWith(scene, 'multiple') ??
-    scene.items.find((entry) =>
-      isWord(
-        entry,
-        'goes',
-        'improves',
-        'cuts',
-        'brings',
-        'brought',
-        'takes',
-        'took',
-        'moves',
-        'improved',
-        'went',
-      ),
-    );
-  if (!verb || number.dimension === 'money') return false;
-  const subject = subjectOf(scene, number.dimension, item);
-  if (!isSettled(subject)) {
-    refuse(findings, scene, 'fromTo', subject.problem, [item, verb]);
-    return true;
-  }
-  const { quantity } = subject;
-  const conditions = conditionsFor(scene, quantity);
-  if (scene.items.some((entry) => isWord(entry, 'calibration', 'adjustment', 'calibrating', 'adjusting'))) {
-    conditions.stage = 'adjusted';
-    conditions.origin = { ...conditions.origin, stage: 'named' };
-  }
-  if (conditions.stage !== 'adjusted' || conditions.origin.stage !== 'named') {
-    if (!(conditions.stage === 'adjusted')) {
-      refuse(
-        findings,
-        scene,
-        'fromTo',
-        'the words do not say under which conditions each of the two numbers was measured',
-        [item, verb, ...subject.items],
-      );
-      return true;
-    }
-  }
-  const selector = selectorOf(scene, quantity, 'value');
-  const stat = scene.items.find((entry) => ['average', 'max', 'min'].includes(keyOf(entry, 'stat') ?? ''));
-  const first = {
-    ...conditions,
-    stage: 'as-delivered',
-    origin: { ...conditions.origin, stage: 'named' as const },
-  };
-  const before = statedNumber(
-    { x: number.x, place: number.place, factor: number.factor, ...(number.unit && { unit: number.unit }) },
-    quantity.family,
-  );
-  const after = statedNumber(
-    {
-      x: number.to!.x,
-      place: number.to!.place,
-      factor: number.factor,
-      ...(number.unit && { unit: number.unit }),
-    },
-    quantity.family,
-  );
-  const words = [item, verb, stat, ...subject.items];
-  propose(
-    findings,
-    scene,
-    'fromTo',
-    { kind: 'value', operand: operandOf(scene, quantity, selector, first), stated: before },
-    words,
-  );
-  propose(
-    findings,
-    scene,
-    'fromTo',
-    { kind: 'value', operand: operandOf(scene, quantity, selector, conditions), stated: after },
-    words,
-  );
-  return true;
 }
 
 const hueCircle = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'];

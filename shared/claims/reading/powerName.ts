@@ -1,0 +1,22 @@
+import type { Scene } from './scene.ts';
+import { splitVariant } from './units.ts';
+
+/** Power is named with its mode: the sentence's, else the article's for the signal, else the signal itself. */
+export function powerId(scene: Scene): string {
+  const signal = scene.conditions.signal ?? 'SDR';
+  const stated = scene.context.conditions ?? {};
+  const key = signal === 'HDR' ? Object.keys(stated).find((name) => name !== 'SDR') : signal;
+  const unit = scene.context.units.find(
+    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
+  );
+  const known = unit?.quantities?.filter((id) => id.startsWith('power.')) ?? [];
+  const own = scene.unit === undefined && key !== undefined ? stated[key]?.mode : undefined;
+  const slugs = [scene.conditions.mode, own, signal, signal === 'SDR' ? undefined : 'hdr']
+    .filter((name) => name !== undefined)
+    .map((name) => `power.${name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')}`);
+  const fitting = slugs.find((id) => known.includes(id));
+  if (fitting) return fitting;
+  if (scene.conditions.mode === undefined && scene.conditions.signal === undefined && known.length === 1)
+    return known[0]!;
+  return slugs[0]!;
+}

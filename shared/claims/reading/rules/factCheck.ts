@@ -1,0 +1,45 @@
+import type { BoundOp, FactCheck, StatedConditions } from '../../../contract/check.ts';
+import { type Findings, propose } from '../finding.ts';
+import { type Item, isWord } from '../items.ts';
+import { conditionsFor } from '../operand.ts';
+import type { Scene } from '../scene.ts';
+
+export function opOf(item: Item): FactCheck['op'] {
+  const comparator = item.number?.comparator;
+  if (comparator === '<' || comparator === '<=' || comparator === '>' || comparator === '>=')
+    return comparator as BoundOp;
+  return '=';
+}
+
+/** "the same four ports": what is said of another size is said of this set too. */
+export function withTwin(
+  scene: Scene,
+  findings: Findings,
+  check: FactCheck,
+  items: (Item | undefined)[],
+): undefined {
+  const same = scene.items.find((item) => isWord(item, 'same', 'identical'));
+  propose(findings, scene, 'fact', check, [...items, same]);
+  const isVariant =
+    check.conditions.variantInches !== undefined ||
+    (check.conditions.unit !== undefined && check.conditions.unit !== scene.context.own);
+  if (!same || !isVariant) return;
+  const { unit: _unit, variantInches: _inches, ...rest } = check.conditions;
+  propose(findings, scene, 'fact', { ...check, conditions: { ...rest, origin: {} } }, [...items, same]);
+}
+
+/** Conditions of a fact: only whose it is; a mode or a signal says nothing about a socket. */
+export function factConditions(scene: Scene): StatedConditions {
+  const base = conditionsFor(scene, undefined);
+  const origin: Record<string, 'named' | 'carried' | 'article'> = {};
+  const result: StatedConditions = { origin };
+  if (base.unit !== undefined) {
+    result.unit = base.unit;
+    origin.unit = base.origin.unit ?? 'named';
+  }
+  if (base.variantInches !== undefined) {
+    result.variantInches = base.variantInches;
+    origin.variantInches = 'named';
+  }
+  return result;
+}

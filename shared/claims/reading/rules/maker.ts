@@ -1,0 +1,153 @@
+import { type Findings, propose, refuse } from '../finding.ts';
+import { isWord, keyOf } from '../items.ts';
+import { operandOf } from '../operand.ts';
+import type { Scene } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
+import { isSettled } from '../settled.ts';
+import { statedOf } from '../stated.ts';
+import { subjectOf } from '../subject.ts';
+import { splitVariant } from '../units.ts';
+import { factConditions, opOf } from './factCheck.ts';
+
+/** "Orrinvale claims 1,000 nits", "and we got there". */
+export function readMakerClaims(scene: Scene, findings: Findings): undefined {
+  const saying = scene.items.find((item) => keyOf(item, 'saying') !== undefined);
+  const maker = scene.units.find((mention) => mention.role === 'maker') ?? undefined;
+  const makerItem =
+    maker?.item ??
+    scene.items.find((item) => keyOf(item, 'makerWord') !== undefined) ??
+    (saying && /paper|box|sheet|specification/.test(saying.text) ? saying : undefined);
+  // "the promised 1,000 nits": the participle stands for the maker.
+  const participle = scene.items.find(
+    (item, at) =>
+      keyOf(item, 'saying') !== undefined &&
+      /(?:ed|quoted)$/.test(item.text) &&
+      scene.items[at + 1]?.number !== undefined,
+  );
+  const figure =
+    maker &&
+    scene.items.find((item) => isWord(item, 'figure', 'figures', 'number', 'claim', 'promise', 'spec'));
+  if ((saying ?? figure) && (makerItem ?? participle)) {
+    const conditions = factConditions(scene);
+    if (maker && !maker.id.includes('|') && maker.id !== scene.context.own) {
+      conditions.unit = splitVariant(maker.id).unit!;
+      (conditions.origin as Record<string, string>).unit = 'named';
+    }
+    for (const item of scene.items) {
+      const number = item.number;
+      if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
+      const subject = subjectOf(scene, number.dimension, item);
+      const words = [makerItem, participle ?? saying ?? figure, item];
+      const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
+      if (!isSettled(subject) || subject.quantity.id === 'fact:price') {
+        if (factNoun) continue;
+        refuse(findings, scene, 'maker', 'the words do not say what the maker’s number is of', words);
+        continue;
+      }
+      const stated = statedOf(number, subject.quantity.family);
+      const unit = number.unit || subject.quantity.unit;
+      propose(
+        findings,
+        scene,
+        'maker',
+        {
+          kind: 'fact',
+          key: makerKey(scene, subject.quantity.id),
+          op: opOf(item),
+          x: stated.x,
+          stated,
+          ...(unit && { unit }),
+          by: 'maker',
+          conditions,
+        },
+        [...words, ...subject.items],
+      );
+      scene.carry.claimed = { key: subject.quantity.id, x: stated.x, place: stated.place ?? 1, unit };
+    }
+  }
+  const answer =
+    makerItem &&
+    scene.items.find(
+      (item) =>
+        item.index < makerItem.index &&
+        isWord(
+          item,
+          'meets',
+          'keeps',
+          'fulfils',
+          'fulfills',
+          'honours',
+          'reaches',
+          'misses',
+          'exceeds',
+          'beats',
+          'undercuts',
+        ),
+    );
+  if (answer && scene.carry.claimed && !scene.used.has(answer)) {
+    const { key, x, unit } = scene.carry.claimed;
+    const subject = subjectOf(scene, key.startsWith('peak') ? 'luminance' : undefined);
+    const negated =
+      isWord(answer, 'misses', 'undercuts') ||
+      scene.items.some((item) => item.index < answer.index && keyOf(item, 'negation'));
+    if (isSettled(subject) && subject.quantity.id === key)
+      propose(
+        findings,
+        scene,
+        'maker',
+        {
+          kind: 'bound',
+          bounds: [
+            {
+              operand: operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'over')),
+              op: negated ? '<' : isWord(answer, 'exceeds', 'beats') ? '>' : '>=',
+              x,
+              unit,
+            },
+          ],
+        },
+        [answer],
+      );
+  }
+  const claimed = scene.carry.claimed;
+  const got = scene.items.find(
+    (item) => keyOf(item, 'gotThere') !== undefined || keyOf(item, 'fellShort') !== undefined,
+  );
+  if (!claimed || !got || scene.used.has(got)) return;
+  const short =
+    keyOf(got, 'fellShort') !== undefined ||
+    scene.items.some((item) => item.index < got.index && keyOf(item, 'negation'));
+  const dimension = claimed.key.startsWith('peak') ? 'luminance' : undefined;
+  const subject = subjectOf(scene, dimension);
+  const quantity = isSettled(subject) && subject.quantity.id === claimed.key ? subject.quantity : undefined;
+  if (!quantity)
+    return refuse(findings, scene, 'maker', 'the words do not say which measurement answers the claim', [
+      got,
+    ]);
+  propose(
+    findings,
+    scene,
+    'maker',
+    {
+      kind: 'bound',
+      bounds: [
+        {
+          operand: operandOf(scene, quantity, selectorOf(scene, quantity, 'over')),
+          op: short ? '<' : '>=',
+          x: claimed.x,
+          unit: claimed.unit,
+        },
+      ],
+    },
+    [got],
+  );
+}
+
+/** The key under which the maker's number is kept: the quantity's own, or without its diagram or window. */
+export function makerKey(scene: Scene, id: string): string {
+  const unit = scene.context.units.find(
+    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
+  );
+  const shorter = id.replace(/\.(?:xy|uv|native)$/, '');
+  return [id, shorter].find((key) => unit?.facts.includes(key)) ?? id;
+}

@@ -1,0 +1,145 @@
+import type { FactCheck } from '../../../contract/check.ts';
+import { type Findings, propose } from '../finding.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import type { Scene } from '../scene.ts';
+import { splitVariant } from '../units.ts';
+import { factConditions, opOf, withTwin } from './factCheck.ts';
+
+/** "four HDMI 2.1 ports": number, noun and perhaps a version between. */
+export function readCounts(scene: Scene, findings: Findings): undefined {
+  for (let at = 0; at < scene.items.length; at += 1) {
+    const item = scene.items[at]!;
+    const bare = isWord(item, 'hdmi', 'usb');
+    const meaning = meaningOf(item, 'fact');
+    if (scene.used.has(item) || (!bare && meaning?.data !== 'count')) continue;
+    const key = bare ? `${item.text}.count` : meaning!.key;
+    const items: Item[] = [item];
+    let version: string | undefined;
+    const next = scene.items[at + 1];
+    if (bare) {
+      if (next?.number && (next.number.place < 1 || next.number.role === 'name')) version = next.text;
+      else if (next?.type === 'word' && /^\d+\.\d+$/.test(next.text)) version = next.text;
+      if (!version) continue;
+      items.push(next!);
+      if (next!.number) next!.number.role = 'name';
+    }
+    const noun = scene.items[at + (version ? 2 : 1)];
+    if (
+      version &&
+      noun &&
+      /^(?:ports?|inputs?|sockets?|connections?|connectors?|terminals?)$/.test(noun.text)
+    )
+      items.push(noun);
+    const count = scene.items
+      .slice(Math.max(0, at - 4), at)
+      .filter((entry) => !scene.used.has(entry))
+      .reverse()
+      .find(
+        (entry) =>
+          (entry.number &&
+            entry.number.dimension === '' &&
+            (!entry.number.role || entry.number.role === 'value')) ||
+          keyOf(entry, 'stat') === 'none' ||
+          keyOf(entry, 'negation') === 'not' ||
+          isWord(entry, 'single', 'both', 'lone') ||
+          (keyOf(entry, 'multiple') === 'twice' && false),
+      );
+    const negated = count && (keyOf(count, 'stat') === 'none' || keyOf(count, 'negation'));
+    const after = scene.items.slice(at + 1, at + 5);
+    const ofThem = scene.items.find(
+      (entry, index) =>
+        index > at &&
+        entry.number &&
+        isWord(scene.items[index + 1], 'of') &&
+        isWord(scene.items[index + 2], 'them', 'which'),
+    );
+    const supported = after.find((entry) => isWord(entry, 'support', 'version'));
+    const later = scene.items.find(
+      (entry, index) =>
+        index > at && index <= at + 3 && entry.number && entry.number.dimension === '' && !entry.number.role,
+    );
+    if (!count && later && !scene.items.some((entry) => keyOf(entry, 'verb'))) {
+      propose(
+        findings,
+        scene,
+        'fact',
+        {
+          kind: 'fact',
+          key: version ? `${key}.${version}` : key,
+          op: opOf(later),
+          x: later.number!.x,
+          conditions: factConditions(scene),
+        },
+        [...items, later],
+      );
+      continue;
+    }
+    if (!count) {
+      if (version && bare) {
+        if (!/^(?:ports?|inputs?|sockets?)$/.test(noun?.text ?? '') || supported)
+          propose(findings, scene, 'fact', versionCheck(scene, item.text, version), items);
+        continue;
+      }
+      continue;
+    }
+    const x = negated ? 0 : (count.number?.x ?? (isWord(count, 'both') ? 2 : 1));
+    const fullKey = version ? `${key}.${version}` : key;
+    // "three of the four ports support HDMI 2.1": the part has the version, the whole is the count.
+    const part = scene.items.find(
+      (entry, index) =>
+        entry.number &&
+        entry.index < count.index &&
+        isWord(scene.items[index + 1], 'of') &&
+        !scene.used.has(entry),
+    );
+    const whole = scene.items.some((entry) => keyOf(entry, 'stat') === 'all' && entry.index < count.index)
+      ? count
+      : undefined;
+    if ((part ?? whole) && !version) {
+      const versionItem = scene.items.find(
+        (entry) => entry.index > item.index && (entry.number?.place ?? 1) < 1,
+      );
+      if (versionItem) {
+        versionItem.number!.role = 'name';
+        propose(
+          findings,
+          scene,
+          'fact',
+          {
+            kind: 'fact',
+            key: `${key}.${versionItem.text}`,
+            op: opOf(part ?? count),
+            x: (part ?? count).number?.x ?? 0,
+            conditions: factConditions(scene),
+          },
+          [part ?? count, item, versionItem],
+        );
+        for (const entry of scene.items) if (isWord(entry, 'hdmi', 'usb')) scene.used.add(entry);
+      }
+    }
+    const check: FactCheck = {
+      kind: 'fact',
+      key: fullKey,
+      op: count.number ? opOf(count) : '=',
+      x,
+      conditions: factConditions(scene),
+    };
+    withTwin(scene, findings, check, [
+      count,
+      ...items,
+      scene.items.find((entry) => entry.index === count.index - 1 && keyOf(entry, 'comparator')),
+    ]);
+    if (ofThem) continue;
+  }
+}
+
+/** "It has HDMI 2.1" is true of one such port where they are counted by version, else of the set's version. */
+export function versionCheck(scene: Scene, socket: string, version: string): FactCheck {
+  const unit = scene.context.units.find(
+    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
+  );
+  const counted = `${socket}.count.${version}`;
+  return unit?.facts.includes(counted)
+    ? { kind: 'fact', key: counted, op: '>=', x: 1, conditions: factConditions(scene) }
+    : { kind: 'fact', key: `${socket}.version`, op: '=', x: version, conditions: factConditions(scene) };
+}

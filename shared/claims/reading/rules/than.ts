@@ -1,0 +1,39 @@
+import type { StatedConditions } from '../../../contract/check.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import type { Scene } from '../scene.ts';
+import type { ComparativeEntry } from './compare.ts';
+
+/** "11 nits above the Kasulind's": the preposition compares. */
+export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {
+  for (const [at, item] of scene.items.entries()) {
+    const before = scene.items[at - 1];
+    if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') continue;
+    const key = keyOf(item, 'comparator');
+    const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on');
+    const down = key === '<' || isWord(item, 'behind', 'short of', 'down on');
+    if (!up && !down) continue;
+    const near = scene.units.some(
+      (mention) =>
+        mention.role !== 'subject' && mention.item.index > item.index && mention.item.index <= item.index + 4,
+    );
+    if (near) return { item, concept: '', direction: up ? 'higher' : 'lower' };
+  }
+  return undefined;
+}
+
+/** Conditions that "than before adjustment", "than in SDR" set for the other operand alone. */
+export function thanConditions(scene: Scene): Partial<StatedConditions> | undefined {
+  const at = scene.items.findIndex((item) => isWord(item, 'than'));
+  if (at < 0) return undefined;
+  const rest = scene.items.slice(at + 1);
+  const result: Record<string, unknown> = {};
+  const stage = rest.find((item) => keyOf(item, 'stage'));
+  const signal = rest.find((item) => keyOf(item, 'signal'));
+  const mode = rest.find((item) => keyOf(item, 'mode'));
+  if (stage) result.stage = keyOf(stage, 'stage');
+  else if (rest.some((item) => isWord(item, 'before')) && scene.conditions.stage === 'adjusted')
+    result.stage = 'as-delivered';
+  if (signal) result.signal = keyOf(signal, 'signal');
+  if (mode) result.mode = keyOf(mode, 'mode');
+  return Object.keys(result).length > 0 ? (result as Partial<StatedConditions>) : undefined;
+}

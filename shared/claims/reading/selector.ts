@@ -1,0 +1,76 @@
+import type { Selector } from '../../contract/check.ts';
+import { isWord, keyOf } from './items.ts';
+import type { Quantity } from './quantity.ts';
+import { nearestAxis, type Scene } from './scene.ts';
+
+/** Where the corner lies, in words; the darkest or the corners in general: the lowest cell. */
+export function cellSelector(scene: Scene): Selector {
+  const words = scene.items
+    .filter((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'))
+    .map((item) => ({ upper: 'top', lower: 'bottom' })[item.text] ?? item.text);
+  return words.length > 0 ? { stat: 'at', at: words.join(' ') } : { stat: 'min' };
+}
+
+/** Which value(s) of the series the clause speaks of. */
+export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'under' | 'over'): Selector {
+  if (quantity.id.endsWith('.cell')) return cellSelector(scene);
+  if (quantity.axis === null) return { stat: 'scalar' };
+  const kind = quantity.axis === 'angle' ? 'angle' : 'stimulus';
+  const axis = quantity.axis === 'patch' || quantity.axis === 'window' ? undefined : nearestAxis(scene, kind);
+  const range: Partial<Selector> = {};
+  if (axis && axis.at === undefined) {
+    if (axis.from !== undefined) {
+      range.from = axis.from;
+      if (!axis.fromIncluded) range.fromIncluded = false;
+    }
+    if (axis.to !== undefined) {
+      range.to = axis.to;
+      if (!axis.toIncluded) range.toIncluded = false;
+    }
+  }
+  if (quantity.axis === 'window') {
+    const window = scene.conditions.window;
+    // "742 nits at 10 %": with a peak the percentage is the window.
+    const percent = nearestAxis(scene, 'stimulus');
+    const at = window ?? (percent?.tone ? undefined : percent?.at);
+    return at !== undefined ? { stat: 'at', at } : { stat: 'max' };
+  }
+  if (axis?.at !== undefined) return { stat: 'at', at: axis.at };
+  if (quantity.axis === 'angle' && scene.conditions.angle !== undefined)
+    return { stat: 'at', at: scene.conditions.angle };
+  const stat = statOf(scene);
+  if (stat === 'average' || stat === 'max' || stat === 'min') return { stat, ...range };
+  if (stat === 'all' || stat === 'none' || stat === 'never')
+    return { stat: use === 'over' ? 'min' : 'max', ...range };
+  if (stat === 'any') return { stat: use === 'over' ? 'max' : 'min', ...range };
+  // "The error is 2.4" may mean the average or the maximum: the checker asks.
+  if (use === 'value' && quantity.signed) return { stat: 'average', ...range };
+  if (use === 'value')
+    return { stat: range.from === undefined && range.to === undefined ? 'scalar' : 'average', ...range };
+  return { stat: use === 'under' ? 'max' : 'min', ...range };
+}
+
+/** The statistic that the clause names, "any, no, never, all" after an average included. */
+export function statOf(scene: Scene): string | undefined {
+  const binding = scene.items.find(
+    (item) =>
+      ['none', 'never', 'all', 'any'].includes(keyOf(item, 'stat') ?? '') && !scene.conditionItems.has(item),
+  );
+  const named = scene.items.find(
+    (item, at) =>
+      ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '') &&
+      !(keyOf(item, 'trailing') && scene.items[at - 1]?.number),
+  );
+  if (named) return keyOf(named, 'stat');
+  if (binding) return keyOf(binding, 'stat');
+  const peaking = scene.items.find(
+    (item) => keyOf(item, 'verb') === 'reach' && /^(?:peak|top|max|bottom)/.test(item.text),
+  );
+  if (peaking && !scene.items.some((item) => keyOf(item, 'concept') === 'peak'))
+    return peaking.text.startsWith('bottom') ? 'min' : 'max';
+  const refersBack =
+    !scene.items.some((item) => keyOf(item, 'concept')) &&
+    scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
+  if (scene.previous && !scene.items.some((item) => keyOf(item, 'concept'))) return scene.previous.stat;
+  return refersBack ? scene.carry.stat : undefined;
+}
