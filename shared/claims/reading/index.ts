@@ -73,7 +73,7 @@ export function readArticle(
     const blockText = text.text.slice(block.start, block.end);
     const before = enterBlock(carry, block);
     const place = block.table ? `${block.table.row}/${block.table.column}` : '';
-    const key = `${block.kind}${block.level ?? ''}${place}\u0000${blockText}\u0000${JSON.stringify(before)}`;
+    const key = `${block.kind}${block.level ?? ''}${place}\u0000${blockText}\u0000${carryKey(before)}`;
     const reading = memo.blocks.get(key) ?? readBlock(blockText, block, context, before);
     kept.set(key, reading);
     carry = reading.after;
@@ -91,6 +91,11 @@ export function readArticle(
   }
   memo.blocks = kept;
   return { sentences, proposals };
+}
+
+/** The carried state as text; plain paragraphs under one heading share it, so that most keys are short. */
+function carryKey(carry: Carry): string {
+  return carry.headings.length === 0 && carry.table === undefined ? '' : JSON.stringify(carry);
 }
 
 function proposalOf(finding: Finding, at: Sentence, text: string): Proposal {
