@@ -8,6 +8,7 @@ import { InNav } from '../shell/Slots.tsx';
 import { openSheet, useSheet } from '../shell/sheets.ts';
 import { useArticle } from '../stores/article.ts';
 import { useLibrary } from '../stores/library.ts';
+import { blockCommands } from './blockCommands.ts';
 import { useSession } from './currentSession.ts';
 import { draftCommands } from './draftCommands.ts';
 import { FindLine } from './find/FindLine.tsx';
@@ -38,7 +39,7 @@ export function DraftRoom() {
   const last = localStorage.getItem(lastKey);
   const newest = [...articles].sort((a, b) => (b.date ?? '').localeCompare(a.date ?? ''))[0];
   const wanted = route.path[0] ?? articles.find((article) => article.id === last)?.id ?? newest?.id;
-  useEffect(() => registerCommands(draftCommands), []);
+  useEffect(() => registerCommands([...draftCommands, ...blockCommands]), []);
   if (!ready) return null;
   if (!wanted) return <NoArticles />;
   return <OpenArticle key={wanted} id={wanted} at={route.query.at} />;

@@ -40,6 +40,8 @@ export interface DraftSession {
   markdown(): string;
   /** Replaces the whole text, as one step of the history. */
   showMarkdown(markdown: string): void;
+  /** Forgets stored claims whose words are gone; one step of the history. */
+  letLostGo(): void;
   flush(): Promise<void>;
   /** Leave this window's text and show what the library holds. */
   reload(): Promise<void>;
@@ -189,6 +191,10 @@ export function openSession(document: ArticleDocument, library: string, place: H
       saving.touch();
     },
     checkNow: loop.now,
+    letLostGo() {
+      view.dispatch(view.state.tr.setDocAttribute('lost', []));
+      loop.now();
+    },
     markdown: () => markdownOfDocument(view.state.doc),
     showMarkdown(markdown) {
       const doc = documentOfMarkdown(markdown);

@@ -1,4 +1,5 @@
 import { formatNumber } from '../../shared/article/formatNumber.ts';
+import { useLibrary } from '../stores/library.ts';
 import { useJudgedArticle } from './useJudgedArticle.ts';
 
 /** The score recorded with the article. Criteria and curves are not here yet, and the page says so. */
@@ -35,11 +36,13 @@ export function ScoreRoom() {
   );
 }
 
+/** Nothing while the library is still being read. */
 export function NothingYet({ title }: { title: string }) {
+  const isEmpty = useLibrary((state) => state.state === 'ready' && state.articles.length === 0);
   return (
     <div className="page">
       <h1>{title}</h1>
-      <p className="by">There is no article yet. Begin one in the Draft.</p>
+      {isEmpty ? <p className="by">There is no article yet. Begin one in the Draft.</p> : null}
     </div>
   );
 }

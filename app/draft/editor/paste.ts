@@ -9,7 +9,8 @@ export function cleanPastedHtml(html: string): string {
   const cleaned = html
     .replace(/<!--\[if[\s\S]*?<!\[endif\]-->/gi, '')
     .replace(/<!--[\s\S]*?-->/g, (comment) => (/StartFragment|EndFragment/.test(comment) ? comment : ''))
-    .replace(/<(style|script|xml|title|meta|link)\b[\s\S]*?(<\/\1>|\/?>)/gi, '')
+    .replace(/<(style|script|xml|title)\b[^>]*>[\s\S]*?<\/\1>/gi, '')
+    .replace(/<(meta|link)\b[^>]*>/gi, '')
     .replace(/<\/?(o|w|v|m|st1):[^>]*>/gi, '')
     .replace(/<(\/?)h7[^>]*>/gi, '<$1p>')
     .replace(/<p\b[^>]*>(\s|&nbsp;|\u00a0)*<\/p>/gi, '');
@@ -26,7 +27,7 @@ function withRealLists(html: string): string {
     const bare = items.map((content) =>
       content.replace(
         /^((?:<[^>]*>|\s|&nbsp;)*)(?:[·•o§\uf0b7-]|\d+[.)])((?:<\/?span[^>]*>|\s|&nbsp;)*)/i,
-        '$1',
+        (_match, before: string, after: string) => before + after.replace(/&nbsp;|\s/gi, ''),
       ),
     );
     return `<${tag}>${bare.map((content) => `<li><p>${content}</p></li>`).join('')}</${tag}>`;

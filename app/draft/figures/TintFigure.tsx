@@ -34,11 +34,9 @@ export function TintFigure({ figure }: { figure: Tint }) {
           fill="none"
         />
       ))}
-      {[0.002, 0.004].map((ring) => (
-        <text key={ring} className="figure-ring" x={place(centre.x + scale(ring) + 2)} y={centre.y - 2}>
-          {ring}
-        </text>
-      ))}
+      <text className="figure-ring" x={place(centre.x + scale(0.004) + 3)} y={centre.y - 2}>
+        0.004
+      </text>
       {directions.map(([name, degrees]) => {
         const angle = (degrees * Math.PI) / 180;
         const x = centre.x + Math.cos(angle) * (radius + 10);

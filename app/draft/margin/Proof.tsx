@@ -36,6 +36,10 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
   const places = readingPlaces(judgement.evidence, own);
   const first = places[0];
   const act = (action: ProofAction) => () => performOn(item.key, action);
+  const canAccept =
+    !item.claim.accepted &&
+    item.claim.check !== null &&
+    ['holds', 'close', 'breaks'].includes(judgement.verdict);
   const suggestion =
     judgement.suggestion && replacementFor(item.claim.text, judgement.suggestion)
       ? judgement.suggestion
@@ -93,15 +97,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
               Read again
             </button>
           ) : null}
-          {item.claim.origin === 'proposed' &&
-          item.claim.check &&
-          !following &&
-          judgement.verdict !== 'working' ? (
-            <button type="button" className="act" onClick={act('accept')}>
-              Accept
-            </button>
-          ) : null}
-          {item.claim.origin === 'manual' && !item.claim.accepted && item.claim.check && !following ? (
+          {canAccept && !following ? (
             <button type="button" className="act" onClick={act('accept')}>
               Accept
             </button>

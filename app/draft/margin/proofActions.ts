@@ -68,7 +68,8 @@ export function revealPosition(position: number): void {
   if (!view || !room) return;
   const place = view.coordsAtPos(position);
   const frame = room.getBoundingClientRect();
-  if (place.top > frame.top + 60 && place.bottom < frame.bottom - 120) return;
+  // The proof beside it needs room below.
+  if (place.top > frame.top + 60 && place.bottom < frame.top + frame.height * 0.6) return;
   const smooth = !window.matchMedia('(prefers-reduced-motion: reduce)').matches;
   room.scrollTo({
     top: room.scrollTop + place.top - frame.top - frame.height / 3,

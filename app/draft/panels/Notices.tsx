@@ -9,6 +9,7 @@ export function Notices() {
   const save = useArticle((state) => state.save);
   const following = useArticle((state) => state.following);
   const restored = useArticle((state) => state.restored);
+  const lost = useArticle((state) => state.verdicts?.lost.length ?? 0);
   const session = currentSession();
   if (save.kind === 'overtaken') {
     return (
@@ -57,6 +58,21 @@ export function Notices() {
         </button>
         <button type="button" className="act" onClick={() => session?.showMarkdown(restored.savedMarkdown)}>
           Use the saved text instead
+        </button>
+      </div>
+    );
+  }
+  if (lost > 0 && !following) {
+    return (
+      <div className="notice" role="status">
+        <span>
+          {lost === 1
+            ? 'One accepted proof has lost its words'
+            : `${lost} accepted proofs have lost their words`}{' '}
+          in edits made elsewhere.
+        </span>
+        <button type="button" className="act" onClick={() => session?.letLostGo()}>
+          Let {lost === 1 ? 'it' : 'them'} go
         </button>
       </div>
     );
