@@ -1,4 +1,5 @@
 import { redo, undo } from 'prosemirror-history';
+import { toast } from 'sonner';
 import type { Command } from '../commands/command.ts';
 import { openSheet } from '../shell/sheets.ts';
 import { useArticle } from '../stores/article.ts';
@@ -97,10 +98,11 @@ export const draftCommands: readonly Command[] = [
     group: 'Proofs',
     when: () => writing() && useProofs.getState().items.some((item) => !isProblem(item)),
     perform: () => {
-      for (const item of useProofs.getState().items) {
-        if (item.claim.origin === 'proposed' && item.claim.judgement.verdict === 'holds')
-          performOn(item.key, 'accept');
-      }
+      const holding = useProofs
+        .getState()
+        .items.filter(({ claim }) => claim.origin === 'proposed' && claim.judgement.verdict === 'holds');
+      for (const item of holding) performOn(item.key, 'accept');
+      toast(holding.length === 1 ? 'One proof accepted.' : `${holding.length} proofs accepted.`);
     },
   },
   {

@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 
-export type Theme = 'auto' | 'light' | 'dark';
-export type Contrast = 'auto' | 'more' | 'usual';
+type Theme = 'auto' | 'light' | 'dark';
+type Contrast = 'auto' | 'more' | 'usual';
 
 const zoomSteps = [0.8, 0.9, 1, 1.1, 1.25, 1.5, 1.75, 2] as const;
 const storageKey = 'nitproof.look';

@@ -236,6 +236,39 @@ describe('the Draft', () => {
     expect(await page.locator('.article').textContent()).toContain('A hedge more.');
   });
 
+  it('keeps a measured number in step with its quantity', async () => {
+    await write(
+      'live',
+      'White peaks at [1 cd/m²](measured:orrinvale-hearth-55/hdr-calm-delivered/peak?axis=10) here.',
+    );
+    const page = await sitting.openWindow({ path: '#/draft/live' });
+    await page.locator('.article .measured', { hasText: '742' }).waitFor();
+    await page.waitForTimeout(600);
+    await saved(page);
+    expect((await stored('live')).markdown).toMatch(/\[742\scd\/m²\]\(measured:/u);
+  });
+
+  it('ties words to another run by choice, and keeps that choice', async () => {
+    await write('relink', 'The average error is 0.6.');
+    const page = await openDraft('relink');
+    await page.keyboard.press('F8');
+    await page.getByRole('button', { name: 'Read as…' }).click();
+    await page.locator('.read-as button', { hasText: 'SDR, adjusted' }).first().click();
+    await page.locator('.proof.holds').waitFor();
+    await page.waitForTimeout(600);
+    await saved(page);
+    expect((await stored('relink')).claims.map(({ origin }) => origin)).toEqual(['manual']);
+  });
+
+  it('performs a command found by a few letters of its name', async () => {
+    const page = await openDraft('plain-50');
+    await page.keyboard.press('Control+k');
+    await page.keyboard.type('dark th');
+    await page.keyboard.press('Enter');
+    await page.waitForFunction(() => document.documentElement.dataset.theme === 'dark');
+    expect(await page.locator('dialog').count()).toBe(0);
+  });
+
   it.each(['light', 'dark'] as const)('has no accessibility faults in the %s theme', async (theme) => {
     const page = await openDraft('hearth-55', { theme });
     await page.keyboard.press('F8');

@@ -4,7 +4,7 @@ import type { StoredClaim } from '../../../shared/contract/storedClaim.ts';
 import type { SaveState } from '../../stores/article.ts';
 import type { Journal } from './journal.ts';
 
-export interface Kept {
+interface Kept {
   meta: Article;
   markdown: string;
   claims: StoredClaim[];

@@ -54,7 +54,7 @@ export function relinkTo(key: string, check: Check): void {
 }
 
 /** Gives a proof the attention and brings its sentence into view, without moving the cursor. */
-export function showProof(item: ProofItem): void {
+function showProof(item: ProofItem): void {
   const session = currentSession();
   if (!session) return;
   setFocus(session.view, item.key);

@@ -15,7 +15,7 @@ const words: Record<Standing, [one: string, many: string]> = {
   working: ['working', 'working'],
 };
 
-export function saveWord(save: SaveState, following: boolean): string {
+function saveWord(save: SaveState, following: boolean): string {
   if (following) return 'Following another window';
   switch (save.kind) {
     case 'saved':

@@ -34,7 +34,7 @@ function conditionsText({ stage, mode, signal }: StatedConditions): string {
 }
 
 /** What a check speaks of, in a few words: "Coverage of P3, CIE 1976 u′v′; HDR10, as delivered". */
-export function checkName(check: Check): string {
+function checkName(check: Check): string {
   const [operand] = operandsOf(check);
   if (!operand) return check.kind;
   const what = operand.type === 'fact' ? operand.key : (catalogueEntry(operand.id)?.label ?? operand.id);

@@ -76,7 +76,7 @@ function disagreementsOf(verdicts: ArticleVerdicts): Map<JudgedClaim, string[]> 
 }
 
 /** Headings with the problems between each and the next. */
-export function outlineOf(view: EditorView, items: readonly ProofItem[]): OutlineEntry[] {
+function outlineOf(view: EditorView, items: readonly ProofItem[]): OutlineEntry[] {
   const headings: { text: string; level: number; position: number }[] = [];
   view.state.doc.forEach((node, position) => {
     if (node.type.name === 'heading' && node.attrs.level > 1) {

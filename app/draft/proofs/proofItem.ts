@@ -13,7 +13,7 @@ export interface ProofItem {
   disagreements: readonly string[];
 }
 
-export const problems: ReadonlySet<Standing> = new Set(['breaks', 'stale', 'close', 'unproven']);
+const problems: ReadonlySet<Standing> = new Set(['breaks', 'stale', 'close', 'unproven']);
 
 /** What the reader is shown: two claims that contradict each other break, whatever each is alone. */
 export function standingOf(item: Pick<ProofItem, 'claim' | 'disagreements'>): Standing {

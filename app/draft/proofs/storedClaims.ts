@@ -70,10 +70,7 @@ export function withStoredClaims(
   return transaction.doc;
 }
 
-export function claimMark(
-  id: string,
-  claim: Pick<StoredClaim, 'origin' | 'check' | 'opinion' | 'proof'>,
-): Mark {
+function claimMark(id: string, claim: Pick<StoredClaim, 'origin' | 'check' | 'opinion' | 'proof'>): Mark {
   return articleSchema.mark('claim', {
     id,
     origin: claim.origin,
