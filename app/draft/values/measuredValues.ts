@@ -64,7 +64,7 @@ export function measuredText(
   return formatNumber(value, { decimals, locale, ...printed });
 }
 
-/** Writes every followed number anew where it differs from what is measured now; one step of the history. */
+/** Writes every followed number anew where it differs from what is measured now. */
 export function refreshMeasuredValues(view: EditorView, bench: JudgingBench): void {
   const locale = bench.article.meta.locale ?? 'en-GB';
   const { state } = view;
@@ -80,5 +80,6 @@ export function refreshMeasuredValues(view: EditorView, bench: JudgingBench): vo
     const to = transaction.mapping.map(position + node.nodeSize);
     transaction.replaceWith(from, to, articleSchema.text(text, node.marks));
   });
-  if (transaction.docChanged) view.dispatch(transaction);
+  // What the bench changed, undo in the text does not take back.
+  if (transaction.docChanged) view.dispatch(transaction.setMeta('addToHistory', false));
 }
