@@ -108,7 +108,7 @@ function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | nul
               <button type="button" className="act" onClick={() => setNewRun(true)}>
                 Begin another run
               </button>{' '}
-              <kbd>Alt+R</kbd>
+              <kbd>Alt+B</kbd>
             </p>
           )}
         </div>

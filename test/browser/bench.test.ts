@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Sitting, sitDown } from './harness.ts';
 
 const unit = 'orrinvale-hearth-55';
@@ -11,8 +11,15 @@ beforeAll(async () => {
 });
 afterAll(() => sitting.close());
 
+/** Windows of a finished test must not work on while the next one runs. */
+const windows: Page[] = [];
+afterEach(async () => {
+  for (const page of windows.splice(0)) await page.context().close();
+});
+
 async function bench(path: string, theme: 'light' | 'dark' = 'light'): Promise<Page> {
   const page = await sitting.openWindow({ path: `#/bench/${path}`, theme });
+  windows.push(page);
   await page.waitForSelector('.bench-name');
   return page;
 }
@@ -49,7 +56,7 @@ describe('a unit’s notebook page', () => {
     await plot.locator('[data-spot][tabindex="0"]').focus();
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowRight');
-    expect(await plot.locator('.plot-note').innerText()).toMatch(/^20\s%: 1\.0 ± 0\.1, reading \d+$/);
+    expect(await plot.locator('.plot-note').innerText()).toMatch(/^20\s%: 1\.0\s±\s0\.1, reading \d+$/);
     await page.keyboard.press('Enter');
     await page.locator('.picked').waitFor();
     expect(page.url()).toMatch(new RegExp(`#/bench/${unit}/${run}/\\d+$`));
@@ -121,7 +128,7 @@ describe('a unit’s notebook page', () => {
 
   it('takes an observation by keyboard alone, with a picture, and strikes it out again', async () => {
     const page = await bench('orrinvale-ember-65');
-    await page.keyboard.press('Alt+n');
+    await page.keyboard.press('Alt+o');
     await page.locator('[name=topic]').waitFor();
     await page.keyboard.type('banding');
     await page.keyboard.press('Tab');
@@ -168,7 +175,7 @@ describe('a unit’s notebook page', () => {
     await page.getByLabel('Model').fill('Alder 43');
     await page.getByRole('button', { name: 'Log it' }).click();
     await page.waitForURL(/#\/bench\/tamarick-alder-43/);
-    await page.getByRole('heading', { name: 'Tamarick Alder 43' }).waitFor();
+    await page.getByRole('heading', { name: 'Tamarick Alder 43', level: 1 }).waitFor();
     await page.getByRole('button', { name: 'Begin another run' }).click();
     await page.getByLabel('Picture mode').fill('Theatre');
     await page.getByRole('button', { name: 'Begin the run' }).click();
@@ -194,7 +201,7 @@ describe('a unit’s notebook page', () => {
   it.each(['light', 'dark'] as const)('has nothing that axe objects to, %s', async (theme) => {
     const page = await bench(`${unit}/${run}/8`, theme);
     await page.locator('.reading-picked').waitFor();
-    await page.keyboard.press('Alt+n');
+    await page.keyboard.press('Alt+o');
     await page.locator('.observation-form').waitFor();
     expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id)).toEqual([]);
   });

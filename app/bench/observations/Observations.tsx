@@ -31,7 +31,7 @@ export function Observations({ unit }: { unit: UnitEvidence }) {
             <button type="button" className="act" onClick={() => startObservation('')}>
               Note an observation
             </button>{' '}
-            <kbd>Alt+N</kbd>
+            <kbd>Alt+O</kbd>
           </p>
         )}
       </div>
