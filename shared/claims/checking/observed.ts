@@ -30,6 +30,15 @@ export function judgeObserved(check: ObservedCheck, sight: Sight, signal?: strin
     return unproven(`Nobody has looked at the ${inches}-inch size for ${what}`, quantity, stated);
   if (conditions.unmatched)
     return unproven(`No observation of ${what} was made ${conditions.unmatched}`, quantity, stated);
+  const issue = conditions.sample
+    ? `sample ${conditions.sample}`
+    : conditions.firmware && `firmware ${conditions.firmware}`;
+  if (issue)
+    return unproven(
+      `What was seen of ${what} is not kept by sample or firmware, and the sentence names ${issue}`,
+      quantity,
+      stated,
+    );
   const all = sight.observations(unit, check.topic);
   if (all.length === 0)
     return unproven(`No observation of ${what} on the ${nameOfUnit(unit)} is on file`, quantity, stated);

@@ -3,6 +3,7 @@ import type { RunEvidence, UnitEvidence } from '../../contract/evidence.ts';
 import type { Axis, MeasuredSeries, QuantityDraws } from '../../contract/measurement.ts';
 import { convertUnit } from './convertUnit.ts';
 import { readFact } from './factValue.ts';
+import { cellAt } from './gridCell.ts';
 import { inRange, type Level, type Levels, levelsOf, sameAxis } from './levels.ts';
 import { resolveRun } from './resolve.ts';
 import type { Sight } from './sight.ts';
@@ -143,6 +144,13 @@ function effectiveSelector(
   { conditions, selector }: Extract<Operand, { type: 'quantity' }>,
   series: MeasuredSeries,
 ): Selector {
+  if (series.id.endsWith('.cell') && typeof selector.at === 'string') {
+    const at = cellAt(
+      selector.at,
+      series.values.map(({ axis }) => String(axis)),
+    );
+    return at === undefined ? selector : { ...selector, at };
+  }
   if (selector.at !== undefined || selector.from !== undefined || selector.to !== undefined) return selector;
   const { window, angle } = conditions;
   if (/^peak(\.|$)/.test(series.id) && window !== undefined) return { ...selector, stat: 'at', at: window };

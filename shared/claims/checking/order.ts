@@ -77,7 +77,11 @@ export function judgeOrder(check: OrderCheck, sight: Sight, signal?: string): Ou
     };
   const lacks = members.lacking.length > 0;
   // Nobody knows where an unmeasured member stands; only a comparison of all time or of named sets claims to.
-  const claimsAll = cohort.units !== undefined || (cohort.year === undefined && cohort.last === undefined);
+  // A price in another currency, or none, leaves the place among prices open in any case.
+  const claimsAll =
+    cohort.units !== undefined ||
+    quantity === 'fact.price' ||
+    (cohort.year === undefined && cohort.last === undefined);
   if (lacks && claimsAll && decision.verdict !== 'breaks' && rank.type !== 'behind')
     return {
       ...outcome,

@@ -2,11 +2,12 @@ import { isWord } from './items.ts';
 import type { Scene } from './scene.ts';
 import { type Subject, settled } from './settled.ts';
 
+/** Parts of the screen that a cell of the grid stands for. */
+export const placeNouns = ['corner', 'corners', 'edge', 'edges', 'side', 'border', 'borders'] as const;
+
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
 export function cellOf(scene: Scene): Subject | undefined {
-  const corner = scene.items.find((item) =>
-    isWord(item, 'corner', 'corners', 'edge', 'edges', 'side', 'border', 'borders'),
-  );
+  const corner = scene.items.find((item) => isWord(item, ...placeNouns));
   if (
     !corner ||
     !scene.items.some(

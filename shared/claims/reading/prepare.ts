@@ -3,6 +3,7 @@ import { type AxisSpan, axisPhrase, isWindow } from './axis.ts';
 import { type Carry, carriedConditions } from './carry.ts';
 import { clausesOf } from './clauses.ts';
 import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
+import { issueAt, modeAt } from './modeName.ts';
 import type { Scene } from './scene.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
 
@@ -65,58 +66,6 @@ const conditionals = new Set([
   'hoped',
   'ought',
 ]);
-const notModes = new Set([
-  'picture',
-  'this',
-  'that',
-  'the',
-  'which',
-  'every',
-  'any',
-  'its',
-  'each',
-  'one',
-  'same',
-  'standby',
-  'hdr',
-  'sdr',
-  'viewing',
-  'default',
-  'best',
-  'other',
-  'our',
-  'either',
-  'both',
-  'a',
-  'no',
-  'all',
-  'preset',
-  'what',
-  'right',
-  'first',
-  'accurate',
-  'better',
-  'worst',
-  'bright',
-  'brightest',
-  'most',
-  'second',
-  'another',
-  'night',
-  'eco',
-  'off',
-  'on',
-  'of',
-  'in',
-  'screen',
-  'dark',
-  'sound',
-  'delivered',
-  'adjusted',
-  'calibrated',
-  'hdr10',
-  'hlg',
-]);
 
 /** Reads the conditions that a clause names, over those that are carried. */
 function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
@@ -171,6 +120,11 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (isWord(item, 'axis') && isWord(scene.items[at - 1], 'on')) set('angle', 0, item);
     if (isWord(item, 'on') && isWord(scene.items[at - 1], 'head', 'straight', 'square'))
       set('angle', 0, item);
+    const issue = issueAt(scene.items, at);
+    if (issue) {
+      set(issue.dimension, issue.name, item);
+      scene.conditionItems.add(issue.item);
+    }
     const mode = modeAt(scene.sentence, item.index);
     if (mode?.mode) {
       set('mode', mode.mode, item);
@@ -209,48 +163,13 @@ function inherit(previous: Scene): Record<string, unknown> {
     'angle',
     'side',
     'plane',
+    'sample',
+    'firmware',
   ] as const) {
     const value = previous.conditions[key];
     if (value !== undefined) result[key] = value;
   }
   return result;
-}
-
-/** A picture mode at this item: one that a run names, or one that only the article knows. */
-function modeAt(items: readonly Item[], at: number): { mode?: string; unknown?: string } | null {
-  const item = items[at]!;
-  const known = keyOf(item, 'mode');
-  const next = items[at + 1];
-  const isMode = isWord(next, 'mode', 'preset', 'setting', 'picture') || isWord(next, 'modes');
-  if (known) {
-    const before = items[at - 1];
-    const led =
-      isWord(before, 'in', 'to', 'using', 'with', 'from') ||
-      (isWord(before, 'the', 'its') && isWord(items[at - 2], 'in', 'to', 'using', 'with'));
-    return isMode || led || item.text.includes(' ') || isWord(next, ',', ':') ? { mode: known } : null;
-  }
-  if (isWord(next, 'mode', 'preset') && item.type !== 'mark' && !item.number) {
-    if (keyOf(item, 'stage') || keyOf(item, 'signal') || keyOf(item, 'dimming') || keyOf(item, 'unit'))
-      return null;
-    if (!notModes.has(item.text)) return { unknown: item.text };
-  }
-  // "In Vivid it reaches …": a name that no run knows must not fall back to another mode.
-  const before = items[at - 1];
-  if (
-    item.type !== 'mark' &&
-    item.capital &&
-    item.text.length > 2 &&
-    isWord(before, 'in', 'using') &&
-    item.meanings.every((meaning) =>
-      ['opinion', 'intensity', 'equative', 'severity', 'direction'].includes(meaning.kind),
-    ) &&
-    !/^(?:the|our|this|its|that|these|all|both|ips|va|oled|lcd|led|eotf|cie|itu|tv|uk|eu|us|usa)$/.test(
-      item.text,
-    ) &&
-    !items[at + 1]?.number
-  )
-    return { unknown: item.text };
-  return null;
 }
 
 const withUnits = new Set(['luminance', 'ratio', 'percent', 'temperature', 'time', 'power', 'noise', 'de']);

@@ -1,14 +1,21 @@
 import type { Selector } from '../../contract/check.ts';
+import { placeNouns } from './cell.ts';
 import { isWord, keyOf } from './items.ts';
 import type { Quantity } from './quantity.ts';
 import { nearestAxis, type Scene } from './scene.ts';
 
 /** Where the corner lies, in words; the darkest or the corners in general: the lowest cell. */
 export function cellSelector(scene: Scene): Selector {
+  const place = scene.items.find((item) => isWord(item, ...placeNouns));
   const words = scene.items
-    .filter((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'))
+    .filter(
+      (item) =>
+        isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right') &&
+        (place === undefined || Math.abs(item.index - place.index) <= 5),
+    )
     .map((item) => ({ upper: 'top', lower: 'bottom' })[item.text] ?? item.text);
-  return words.length > 0 ? { stat: 'at', at: words.join(' ') } : { stat: 'min' };
+  if (words.length > 0) return { stat: 'at', at: words.join(' ') };
+  return { stat: scene.items.some((item) => /^brighter|^lighter/.test(item.text)) ? 'max' : 'min' };
 }
 
 /** Which value(s) of the series the clause speaks of. */

@@ -150,6 +150,12 @@ function luminanceSubject(
   return settled('peak', 'peak', [item]);
 }
 
+/** "White reaches 142 nits": the 100 % grey, unless a window or an HDR signal makes it a peak. */
+function isSdrWhite(scene: Scene): boolean {
+  const { signal, window } = scene.conditions;
+  return (signal === undefined || signal === 'SDR') && window === undefined;
+}
+
 function byConcept(
   scene: Scene,
   concept: string,
@@ -186,7 +192,8 @@ function byConcept(
       return settled('white.duv', concept, [item]);
     case 'whitePoint':
       if (dimension === 'temperature') return settled('white.cct', 'cct', [item]);
-      if (dimension === 'luminance') return luminanceSubject(scene, 'luminance', item, dimension);
+      if (dimension === 'luminance')
+        return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, dimension);
       return settled('white.distance', concept, [item]);
     case 'coverage':
     case 'area': {

@@ -216,7 +216,7 @@ export const sentences: readonly (readonly [sentence: string, ...says: string[]]
     'order peak max {kasulind} lower ahead of orrinvale-hearth-55',
   ],
   ['It is not as bright as the Nocthale.', 'order peak max higher behind of nocthale-umbra-55'],
-  ['Only the Nocthale is brighter.', 'order peak max {nocthale} higher ahead of orrinvale-hearth-55'],
+  ['Only the Nocthale is brighter.', 'order peak max higher best bar nocthale-umbra-55'],
   ['It ranks third for peak luminance.', 'order peak max higher position 3'],
   ['Of the last five sets it is the brightest.', 'order peak max higher best last 5'],
   ['It has the best contrast of any set under £1,200.', 'order contrast.native higher best under 1200 GBP'],

@@ -49,10 +49,11 @@ function emit(
   main: Item,
   words: (Item | undefined)[],
   conditions?: StatedConditions,
+  denied?: Item,
 ): undefined {
   const quantity = quantityById(id);
   const { size, item: sizeItem } = name === 'none' || name === 'on-target' ? {} : intensityOf(scene, main);
-  const negation = negationBefore(scene, main);
+  const negation = denied ?? negationBefore(scene, main);
   const axisItems = scene.axes.filter((axis) => axis.kind === 'stimulus').flatMap((axis) => axis.items);
   propose(
     findings,
@@ -225,8 +226,12 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
         : isLight && !isSaturation
           ? 'luminance'
           : 'saturation';
-      for (const hue of hues)
-        emit(scene, findings, `sweep.${keyOf(hue, 'hue')}.${measure}`, key, region(scene, {}), item, [hue]);
+      // "Neither red nor green": one denial serves every hue.
+      const denied = negationBefore(scene, item);
+      for (const hue of hues) {
+        const id = `sweep.${keyOf(hue, 'hue')}.${measure}`;
+        emit(scene, findings, id, key, region(scene, {}), item, [hue], undefined, denied);
+      }
       continue;
     }
     if (hasKey(scene, 'concept', 'gamma')) {

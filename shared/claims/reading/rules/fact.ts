@@ -4,7 +4,7 @@ import { isWord, keyOf, meaningOf } from '../items.ts';
 import type { FactWord } from '../lexicon/facts.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber, statedOf } from '../stated.ts';
-import { factConditions, opOf, withTwin } from './factCheck.ts';
+import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
 import { readMakerClaims } from './maker.ts';
 import { readCounts } from './socket.ts';
 
@@ -74,6 +74,7 @@ function readMeasures(scene: Scene, findings: Findings): undefined {
           }
         : statedOf(number, 'plain');
     const unit = number.unit;
+    const denial = denialBefore(scene, item);
     withTwin(
       scene,
       findings,
@@ -89,8 +90,9 @@ function readMeasures(scene: Scene, findings: Findings): undefined {
             by: 'maker',
           }),
         conditions: factConditions(scene),
+        ...(denial && { negated: true }),
       },
-      [item, noun, key === 'stand.width' ? stand : undefined],
+      [denial, item, noun, key === 'stand.width' ? stand : undefined],
     );
   }
   for (const item of scene.items) {
@@ -286,6 +288,7 @@ function readPrice(scene: Scene, findings: Findings): undefined {
       scene.units.some((mention) => mention.role === 'maker') && hasKey(scene, 'saying')
         ? { by: 'maker' }
         : {};
+    const denial = denialBefore(scene, item);
     const check: FactCheck = {
       kind: 'fact',
       key: 'price',
@@ -295,6 +298,7 @@ function readPrice(scene: Scene, findings: Findings): undefined {
       unit: number.unit,
       ...by,
       conditions: factConditions(scene),
+      ...(denial && { negated: true }),
     };
     number.role = 'value';
     const comparatorItem = scene.items[scene.items.indexOf(item) - 1];
@@ -302,6 +306,7 @@ function readPrice(scene: Scene, findings: Findings): undefined {
       item,
       verb,
       keyOf(comparatorItem, 'comparator') ? comparatorItem : undefined,
+      denial,
     ]);
   }
 }

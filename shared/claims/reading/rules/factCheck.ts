@@ -1,6 +1,6 @@
 import type { BoundOp, FactCheck, StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose } from '../finding.ts';
-import { type Item, isWord } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor } from '../operand.ts';
 import type { Scene } from '../scene.ts';
 
@@ -9,6 +9,20 @@ export function opOf(item: Item): FactCheck['op'] {
   if (comparator === '<' || comparator === '<=' || comparator === '>' || comparator === '>=')
     return comparator as BoundOp;
   return '=';
+}
+
+/** "does not have four ports": the denial before a number, or undefined. */
+export function denialBefore(scene: Scene, item: Item): Item | undefined {
+  return scene.items.find(
+    (entry) =>
+      entry.index < item.index &&
+      item.index - entry.index <= 6 &&
+      keyOf(entry, 'negation') === 'not' &&
+      keyOf(entry, 'hedge') === undefined &&
+      keyOf(entry, 'comparator') === undefined &&
+      !isWord(entry, 'hardly', 'barely', 'scarcely') &&
+      !scene.used.has(entry),
+  );
 }
 
 /** "the same four ports": what is said of another size is said of this set too. */

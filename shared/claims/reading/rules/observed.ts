@@ -57,13 +57,17 @@ const existential = [
 ];
 
 /** Severities as words: [lowest, highest]; intensity adverbs come before plain "visible". */
-function severityOf(scene: Scene, topic: Item): { range: [number, number]; items: Item[] } | undefined {
+function severityOf(
+  scene: Scene,
+  topic: Item,
+  usedBefore: ReadonlySet<Item>,
+): { range: [number, number]; items: Item[] } | undefined {
   const negations = scene.items.filter(
     (item) =>
       (keyOf(item, 'negation') !== undefined ||
         ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
         isWord(item, 'free', 'absent', 'absence')) &&
-      !scene.used.has(item),
+      !usedBefore.has(item),
   );
   const severities = scene.items.flatMap((item) => {
     const meaning = meaningOf(item, 'severity');
@@ -109,6 +113,8 @@ function severityOf(scene: Scene, topic: Item): { range: [number, number]; items
 /** Topics of patterns and content: "You won't see blooming unless you go looking for it". */
 export function readObservations(scene: Scene, findings: Findings): undefined {
   const topics = scene.items.filter((item) => keyOf(item, 'topic') !== undefined && !scene.used.has(item));
+  // "Neither banding nor judder": one denial serves every topic.
+  const usedBefore = new Set(scene.used);
   for (const item of topics) {
     if (
       isWord(
@@ -146,7 +152,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'observed', 'no house word says how much that is', [item, vague]);
       continue;
     }
-    const severity = severityOf(scene, item);
+    const severity = severityOf(scene, item, usedBefore);
     if (!severity) continue;
     const conditions = { ...conditionsFor(scene, undefined) };
     if (conditions.window !== undefined) delete (conditions as { window?: number }).window;

@@ -165,6 +165,17 @@ function readSuperlative(
   );
 }
 
+/** "Only the Veltrane is brighter": the one set that is ahead of this review's own. */
+function onlyOne(scene: Scene): { item: Item; word: Item; id?: string } | undefined {
+  const mention = scene.units.find(({ role }) => role === 'subject');
+  if (!mention) return undefined;
+  const at = scene.items.indexOf(mention.item);
+  const word = scene.items.slice(Math.max(0, at - 2), at).find((item) => isWord(item, 'only', 'just'));
+  if (!word) return undefined;
+  const id = resolveMention(mention, scene.carry, scene.context);
+  return { item: mention.item, word, ...(id !== undefined && id !== scene.context.own && { id }) };
+}
+
 function readComparative(
   scene: Scene,
   findings: Findings,
@@ -226,6 +237,34 @@ function readComparative(
       'order',
       orderCheck(scene, quantity, direction, { type: 'best' }, cohort, more),
       [item, nobody, ...items],
+    );
+  }
+  const only = onlyOne(scene);
+  if (only && (than >= 0 || other))
+    return refuse(findings, scene, 'order', 'the words do not say among which sets', [item, only.item]);
+  if (only && than < 0) {
+    if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, only.item]);
+    const direction = betterDirection(entry, key, quantity);
+    if (!direction || only.id === undefined)
+      return refuse(findings, scene, 'order', 'the words do not say in what, or which set', [
+        item,
+        only.item,
+      ]);
+    const { unit: _unit, ...conditions } = scene.conditions;
+    const { cohort, items } = cohortOf(scene);
+    return propose(
+      findings,
+      scene,
+      'order',
+      orderCheck(
+        { ...scene, unit: undefined, conditions },
+        quantity,
+        direction,
+        { type: 'best' },
+        { ...cohort, except: [...(cohort.except ?? []), only.id] },
+        more,
+      ),
+      [item, only.item, only.word, ...items],
     );
   }
   if (than < 0 && !other) {

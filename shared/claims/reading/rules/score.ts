@@ -1,6 +1,6 @@
 import type { ScoreCheck } from '../../../contract/check.ts';
 import { type Findings, propose } from '../finding.ts';
-import { isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
 import { factConditions } from './factCheck.ts';
@@ -107,11 +107,36 @@ export function readScores(scene: Scene, findings: Findings): undefined {
     (item) => (keyOf(item, 'negation') || keyOf(item, 'stat') === 'none') && !scene.used.has(item),
   );
   if (!given && !negation) return;
+  const { name, items } = awardName(scene, awardNoun);
   propose(
     findings,
     scene,
     'score',
-    { kind: 'score', criterion: 'award', x: !negation, conditions: factConditions(scene) },
-    [given, negation, awardNoun],
+    {
+      kind: 'score',
+      criterion: 'award',
+      x: name ?? !negation,
+      ...(name !== undefined && negation && { negated: true }),
+      conditions: factConditions(scene),
+    },
+    [given, negation, ...items, awardNoun],
   );
+}
+
+/** "our Best Buy award", "the Editor's Choice": the capitals before the noun, or the noun's own name. */
+function awardName(scene: Scene, noun: Item): { name?: string; items: Item[] } {
+  const at = scene.items.indexOf(noun);
+  let left = at;
+  while (left > 1 && (scene.items[left - 1]!.capital || isWord(scene.items[left - 1], "'s", '-'))) left -= 1;
+  const items = scene.items.slice(left, at);
+  const own = noun.text.replace(/ ?\b(?:award|badge|seal)$|^our /g, '');
+  const words = [...items, ...(own === '' || own === 'our' ? [] : [{ text: own, capital: true }])];
+  if (words.length === 0) return { items };
+  const name = words
+    .map(({ text, capital }) =>
+      capital ? text.replaceAll(/\b\p{Ll}/gu, (letter) => letter.toUpperCase()) : text,
+    )
+    .join(' ')
+    .replaceAll(/ ?'S\b/gi, "'s");
+  return { name, items };
 }

@@ -1,9 +1,13 @@
 import type { FactCheck } from '../../../contract/check.ts';
-import { type Findings, propose } from '../finding.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { splitVariant } from '../units.ts';
-import { factConditions, opOf, withTwin } from './factCheck.ts';
+import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
+
+/** Words after "HDMI 2.1" that leave it the version of a socket. */
+const plainAfterVersion =
+  /^(?:ports?|inputs?|sockets?|connections?|connectors?|terminals?|and|or|but|is|are|was|on|in|at|with|to|for|from|of|as|too|also|here|there|support|version|standard|compatible|compliant|connectivity|one|ones|only|throughout|which|that|though|so|while)$/;
 
 /** "four HDMI 2.1 ports": number, noun and perhaps a version between. */
 export function readCounts(scene: Scene, findings: Findings): undefined {
@@ -76,6 +80,14 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     }
     if (!count) {
       if (version && bare) {
+        // "HDMI 2.1 features": what goes with a version is not the version.
+        if (noun?.type === 'word' && noun.meanings.length === 0 && !plainAfterVersion.test(noun.text)) {
+          refuse(findings, scene, 'fact', 'the words name what goes with a version, and no fact says that', [
+            ...items,
+            noun,
+          ]);
+          continue;
+        }
         if (!/^(?:ports?|inputs?|sockets?)$/.test(noun?.text ?? '') || supported)
           propose(findings, scene, 'fact', versionCheck(scene, item.text, version), items);
         continue;
@@ -117,14 +129,17 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
         for (const entry of scene.items) if (isWord(entry, 'hdmi', 'usb')) scene.used.add(entry);
       }
     }
+    const denial = negated ? undefined : denialBefore(scene, count);
     const check: FactCheck = {
       kind: 'fact',
       key: fullKey,
       op: count.number ? opOf(count) : '=',
       x,
       conditions: factConditions(scene),
+      ...(denial && { negated: true }),
     };
     withTwin(scene, findings, check, [
+      denial,
       count,
       ...items,
       scene.items.find((entry) => entry.index === count.index - 1 && keyOf(entry, 'comparator')),
