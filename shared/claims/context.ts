@@ -1,8 +1,18 @@
 import type { ReadingContext } from '../contract/articleText.ts';
-import type { ArticleRecord, Evidence } from '../contract/evidence.ts';
+import type { ArticleRecord, Evidence, UnitEvidence } from '../contract/evidence.ts';
 import type { House } from '../contract/house.ts';
 import type { ScoreSheet } from '../contract/scoreSheet.ts';
 import { currentRuns } from './checking/index.ts';
+
+/** Ids of single values that name a mode or a signal: `power.sdr`, `lag.game`. */
+function singleValuesOf(unit: UnitEvidence): string[] {
+  const ids = currentRuns(unit).flatMap(({ readings }) =>
+    readings.flatMap(({ series, quantity }) =>
+      series === 'single' && quantity !== undefined && quantity.includes('.') ? [quantity] : [],
+    ),
+  );
+  return [...new Set(ids)].sort();
+}
 
 /** What reading must know of the library: names, modes, keys and topics; no measured number. */
 export function readingContextOf(
@@ -33,6 +43,7 @@ export function readingContextOf(
             signal: conditions.signal,
             stage: conditions.stage,
           })),
+          quantities: singleValuesOf(evidenceOfUnit),
           facts: Object.keys(unit.facts ?? {}).sort(),
           topics: [...new Set(observations.map(({ topic }) => topic))].sort(),
           ...(criteria ? { criteria } : {}),

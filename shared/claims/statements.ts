@@ -32,7 +32,8 @@ export function statementsOf({ check, judgement }: JudgedClaim): Statement[] {
     case 'ratio':
     case 'difference': {
       const subject = `${check.kind}|${operandKey(check.a, resolved)}|${operandKey(check.b, {})}`;
-      return [{ ...base(subject, check.stated.unit), ...intervalOf(check.stated) }];
+      const interval = check.op ? half(check.op, check.stated.x) : intervalOf(check.stated);
+      return [{ ...base(subject, check.stated.unit), ...interval }];
     }
     case 'fact': {
       if (check.op !== '=' || typeof check.x !== 'number') return [];

@@ -134,6 +134,8 @@ export interface RatioCheck {
   a: Operand;
   b: Operand;
   stated: StatedNumber;
+  /** "more than twice": a limit on a / b; `stated.x` is the limit. */
+  op?: BoundOp;
   /** "keeps 60 %" of a quantity that is itself a ratio is a value check; complement ("loses 40 %") already resolved. */
   negated?: boolean;
 }
@@ -144,6 +146,8 @@ export interface DifferenceCheck {
   a: Operand;
   b: Operand;
   stated: StatedNumber;
+  /** "more than £200 dearer": a limit on a − b; `stated.x` is the limit. */
+  op?: BoundOp;
   negated?: boolean;
 }
 

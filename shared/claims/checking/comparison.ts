@@ -1,5 +1,5 @@
 import type { DifferenceCheck, Operand, RatioCheck } from '../../contract/check.ts';
-import { onTheLimit } from './decide.ts';
+import { compare, onTheLimit } from './decide.ts';
 import { inUnit, type OperandValue, readOperand } from './operand.ts';
 import { conditionsOfBoth, notesOf, type Outcome, unproven } from './outcome.ts';
 import { numberWithPlace } from './phrases.ts';
@@ -11,7 +11,7 @@ type Both = { ok: true; a: OperandValue; b: OperandValue } | { ok: false; reason
 
 /** A is half, twice, 30 % brighter than B: the quotient of what was measured, within its rounding. */
 export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Outcome {
-  const stated = { other: otherOf(check.b, check.a, sight), low: check.stated.low, high: check.stated.high };
+  const stated = statedOf(check, sight);
   const quantity = quantityOf(check.a);
   const both = readBoth(check, sight, signal);
   if (!both.ok) return unproven(both.reason, quantity, stated);
@@ -22,8 +22,8 @@ export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Ou
   if (b.value === 0)
     return unproven('The other number is 0, and nothing can be compared with it', quantity, stated);
   const ratio = a.value / b.value;
-  const inside = isInside(ratio, check.stated);
-  const common = commonOf(a, b, stated, quantity, ratio);
+  const inside = agrees(ratio, check);
+  const common = commonOf(check, a, b, stated, quantity, ratio);
   if (a.over || b.over) return lowerBoundRatio(check, a, b, ratio, common);
   const holds = inside !== (check.negated ?? false);
   const shown = plain(Number(ratio.toPrecision(3)));
@@ -33,7 +33,7 @@ export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Ou
     verdict: holds ? 'holds' : 'breaks',
     sentence: `${comparisonWords(a, b, sight)}, a ratio of ${shown}, ${
       inside ? 'inside' : 'outside'
-    } the stated ${intervalWords(check.stated, '')}${inside ? '' : `, by ${plain(Number(miss.toPrecision(2)))}`}`,
+    } the stated ${statedWords(check, '')}${inside ? '' : `, by ${plain(Number(miss.toPrecision(2)))}`}`,
     notes: [
       ...(holds && roundingOnly(ratio, check) ? [`only rounding saves ${plain(check.stated.x)}`] : []),
       ...notesOf(a, b),
@@ -44,7 +44,7 @@ export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Ou
 
 /** A is x dearer or brighter than B: the difference, in the quantity's unit, or in points between percentages. */
 export function judgeDifference(check: DifferenceCheck, sight: Sight, signal?: string): Outcome {
-  const stated = { other: otherOf(check.b, check.a, sight), low: check.stated.low, high: check.stated.high };
+  const stated = statedOf(check, sight);
   const quantity = quantityOf(check.a);
   const both = readBoth(check, sight, signal);
   if (!both.ok) return unproven(both.reason, quantity, stated);
@@ -70,16 +70,16 @@ export function judgeDifference(check: DifferenceCheck, sight: Sight, signal?: s
   if (!one || !other)
     return unproven(`The difference is given in ${unit}, which does not measure this`, quantity, stated);
   const difference = one.value - other.value;
-  const inside = isInside(difference, check.stated);
+  const inside = agrees(difference, check);
   const holds = inside !== (check.negated ?? false);
   const units = one.unitOfMeasure === '%' ? 'points' : one.unitOfMeasure;
   const miss = missBy(difference, check.stated);
   return {
-    ...commonOf(a, b, stated, quantity, difference),
+    ...commonOf(check, a, b, stated, quantity, difference),
     verdict: holds ? 'holds' : 'breaks',
     sentence: `${comparisonWords(a, b, sight)}, a difference of ${amount(tidy(difference), null, units, '')}, ${
       inside ? 'inside' : 'outside'
-    } the stated ${intervalWords(check.stated, units)}${inside ? '' : `, by ${amount(tidy(miss), null, units, '')}`}`,
+    } the stated ${statedWords(check, units)}${inside ? '' : `, by ${amount(tidy(miss), null, units, '')}`}`,
     notes: notesOf(a, b),
     ...(holds || check.negated ? {} : { suggestion: amount(tidy(difference), null, units, '') }),
   };
@@ -94,7 +94,26 @@ function readBoth(check: RatioCheck | DifferenceCheck, sight: Sight, signal: str
   return { ok: true, a: a.value, b: b.value };
 }
 
+/** What the sentence says, as it leaves the house: a limit has one end only. */
+function statedOf(check: RatioCheck | DifferenceCheck, sight: Sight) {
+  const { low, high } = check.stated;
+  const other = otherOf(check.b, check.a, sight);
+  if (check.op === undefined) return { other, low, high };
+  return check.op.startsWith('<') ? { other, high } : { other, low };
+}
+
+function agrees(value: number, { op, stated }: RatioCheck | DifferenceCheck): boolean {
+  return op === undefined ? isInside(value, stated) : compare(value, op, stated.x);
+}
+
+function statedWords({ op, stated }: RatioCheck | DifferenceCheck, units: string): string {
+  if (op === undefined) return intervalWords(stated, units);
+  const words = { '<': 'limit, under', '<=': 'limit, at most', '>': 'limit, over', '>=': 'limit, at least' };
+  return `${words[op]} ${plain(Number(stated.x.toPrecision(4)), units)}`;
+}
+
 function commonOf(
+  check: RatioCheck | DifferenceCheck,
   a: OperandValue,
   b: OperandValue,
   stated: Record<string, unknown>,
@@ -118,7 +137,7 @@ function commonOf(
       form: 'interval' as const,
       title: `${nameOfUnit(a.unit)} against ${a.unit === b.unit ? b.id : nameOfUnit(b.unit)}`,
       unit: '',
-      stated: [stated.low as number, stated.high as number] as const,
+      stated: [check.stated.low, check.stated.high] as const,
       found: result,
       u: null,
     },
@@ -133,6 +152,18 @@ function lowerBoundRatio(
   ratio: number,
   common: ReturnType<typeof commonOf>,
 ): Outcome {
+  if (check.op !== undefined) {
+    // The true ratio lies further out than the one found.
+    const side = a.over && !b.over ? 'over' : b.over && !a.over ? 'under' : undefined;
+    const past = side === 'over' ? ratio >= check.stated.x : side === 'under' && ratio <= check.stated.x;
+    const meets = past && (side === 'over') === check.op.startsWith('>');
+    return {
+      ...common,
+      verdict: !past ? 'unproven' : meets !== (check.negated ?? false) ? 'holds' : 'breaks',
+      sentence: boundSentence(a, b, ratio),
+      notes: notesOf(a, b),
+    };
+  }
   const beyond =
     a.over && !b.over
       ? ratio > check.stated.high + onTheLimit
@@ -141,11 +172,15 @@ function lowerBoundRatio(
   return {
     ...common,
     verdict,
-    sentence: `Only a lower bound is known of the ${nameOfUnit((a.over ? a : b).unit)} (${numberWithPlace(a.over ? a : b)}), so the ratio is ${
-      a.over ? 'over' : 'under'
-    } ${plain(Number(ratio.toPrecision(3)))}`,
+    sentence: boundSentence(a, b, ratio),
     notes: notesOf(a, b),
   };
+}
+
+function boundSentence(a: OperandValue, b: OperandValue, ratio: number): string {
+  return `Only a lower bound is known of the ${nameOfUnit((a.over ? a : b).unit)} (${numberWithPlace(a.over ? a : b)}), so the ratio is ${
+    a.over ? 'over' : 'under'
+  } ${plain(Number(ratio.toPrecision(3)))}`;
 }
 
 /** "£1,039 against £779 of the Tamarick Plain": both numbers and whose they are. */
@@ -178,7 +213,7 @@ function otherOf(b: Operand, a: Operand, sight: Sight): string {
   return differing.join(', ') || unit;
 }
 
-function roundingOnly(ratio: number, { stated }: RatioCheck): boolean {
-  if (stated.hedge || stated.exact || stated.place === undefined) return false;
+function roundingOnly(ratio: number, { stated, op }: RatioCheck): boolean {
+  if (op !== undefined || stated.hedge || stated.exact || stated.place === undefined) return false;
   return Math.abs(ratio - stated.x) > 0.25 * (stated.high - stated.low);
 }

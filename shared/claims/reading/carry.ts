@@ -29,6 +29,8 @@ export interface Carry {
   unitIsOld?: boolean;
   /** The other unit last compared with, for "its rival" */
   rival?: string;
+  /** Topic of a question just asked ("Banding? None.") */
+  asked?: string;
   /** A maker's claim that "we got there" answers */
   claimed?: { key: string; x: number; place: number; unit: string };
   /** Header row of the table in hand: texts by column */

@@ -1,9 +1,23 @@
-import { isWord } from './items.ts';
+import { isWord, keyOf } from './items.ts';
 import type { Scene } from './scene.ts';
 import { type Subject, settled } from './settled.ts';
 
 /** Parts of the screen that a cell of the grid stands for. */
 export const placeNouns = ['corner', 'corners', 'edge', 'edges', 'side', 'border', 'borders'] as const;
+
+/** "White falls off by 25 % towards the edges": the spread over the whole grid. */
+export function spreadOf(scene: Scene): Subject | undefined {
+  const edge = scene.items.find(
+    (item, at) =>
+      isWord(item, 'edges', 'corners', 'sides', 'borders') &&
+      scene.items
+        .slice(Math.max(0, at - 3), at)
+        .some((before) => isWord(before, 'towards', 'toward', 'to', 'into', 'at')),
+  );
+  const falls = scene.items.some((item) => ['fall', 'lose'].includes(keyOf(item, 'verb') ?? ''));
+  if (!edge || !falls) return undefined;
+  return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [edge]);
+}
 
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
 export function cellOf(scene: Scene): Subject | undefined {

@@ -200,8 +200,15 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       const following = pieces[order + 1];
       const opensNext =
         piece.joiner !== '' && piece.joiner !== 'with' && following?.mark === ',' && following.joiner === '';
+      // "…, the maximum (5.6) is not": what stands before the bracket names its number.
+      const names =
+        following?.mark === '(' &&
+        piece.mark !== '(' &&
+        piece.items.some((item) => keyOf(item, 'stat') ?? keyOf(item, 'concept')) &&
+        following.items.some((item) => item.number);
       const leads =
         last === undefined ||
+        names ||
         opensNext ||
         piece.mark === ';' ||
         piece.mark === '—' ||

@@ -70,6 +70,8 @@ export interface NumberPhrase {
   to?: { x: number; place: number };
   /** The range was written with "between", "from … to" or a dash. */
   rangeWord?: 'between' | 'from' | 'dash' | 'to';
+  /** "from 3.2 down to 0.5": two states, not the ends of a range */
+  moves?: boolean;
   dimension: string;
   unit: string;
   factor: number;

@@ -17,7 +17,7 @@ interface UnitData {
 }
 
 /** Units that are only letters in other words: they need their capital, or to touch the number. */
-const shortUnits = new Set(['k', 'w', 's', 'm', 'h', 'v', 'fl', 'in', 'points', 'point']);
+const shortUnits = new Set(['k', 'w', 's', 'm', 'h', 'v', 'in', 'points', 'point']);
 
 function unitAt(
   tokens: readonly Token[],
@@ -133,6 +133,17 @@ function bareNumber(
   return spelled && { ...spelled, spelled: true };
 }
 
+/** "half a watt", "half a millisecond": one half of a unit of measure. */
+export function halfOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
+  if (tokens[from]!.text !== 'half' || !isArticle(tokens[from + 1])) return null;
+  const unit = unitAt(tokens, from + 2, lexicon, 0.5);
+  if (!unit || !['power', 'time', 'luminance', 'percent', 'de', 'points'].includes(unit.data.dimension))
+    return null;
+  const { dimension, unit: name, factor = 1 } = unit.data;
+  const number = { x: 0.5, place: 0.1, dimension, unit: name, factor, spelled: true };
+  return { number, next: from + 2 + unit.length };
+}
+
 /** Reads the number phrase that begins at token `from`; null when the words there are no number. */
 export function readNumberPhrase(
   tokens: readonly Token[],
@@ -213,8 +224,17 @@ export function readNumberPhrase(
     number.role = 'date';
     return { number, next: at + 4 };
   }
-  const link = tokens[at]?.text;
   const before = tokens[from - 1]?.text;
+  if (
+    before === 'from' &&
+    (tokens[at]?.text === 'down' || tokens[at]?.text === 'up') &&
+    tokens[at + 1]?.text === 'to' &&
+    bareNumber(tokens, at + 2)
+  ) {
+    number.moves = true;
+    at += 1;
+  }
+  const link = tokens[at]?.text;
   const isRange =
     link === '–' ||
     link === 'to' ||

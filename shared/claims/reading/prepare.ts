@@ -4,6 +4,7 @@ import { type Carry, carriedConditions } from './carry.ts';
 import { clausesOf } from './clauses.ts';
 import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
 import { issueAt, modeAt } from './modeName.ts';
+import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
 
@@ -85,7 +86,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   let afterThan = false;
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
-    if (isWord(item, 'than')) afterThan = true;
+    if (opensOther(scene.items, at)) afterThan = true;
     if (afterThan) continue;
     const stage = keyOf(item, 'stage');
     if (stage && !(origin.stage === 'named' && conditions.stage !== stage)) {

@@ -4,6 +4,7 @@ import type { Finding, Findings } from './finding.ts';
 import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
 import { scenesOf } from './prepare.ts';
+import { readAdjusting } from './rules/adjusting.ts';
 import { readRatiosAndDifferences } from './rules/compare.ts';
 import { readDirections } from './rules/direction.ts';
 import { readFacts } from './rules/fact.ts';
@@ -25,6 +26,7 @@ import { resolveMention } from './units.ts';
 const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
   readScores,
   readFacts,
+  readAdjusting,
   readRatiosAndDifferences,
   readOrders,
   readObservations,
@@ -218,7 +220,14 @@ export function readSentence(
       (item) =>
         keyOf(item, 'concept') === 'angle' || (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
     );
-  if (items[items.length - 1]?.text === '?' || isSecondHand(items)) return [];
+  if (items[items.length - 1]?.text === '?') {
+    // "Banding? None." answers what was asked.
+    const topic = items.map((item) => keyOf(item, 'topic')).find((key) => key !== undefined);
+    if (topic !== undefined && items.length <= 4) carry.asked = topic;
+    else delete carry.asked;
+    return [];
+  }
+  if (isSecondHand(items)) return [];
   const scenes = scenesOf(items, context, carry, angleTalk);
   for (const scene of scenes) {
     for (const mark of scene.conditionItems)
@@ -240,6 +249,7 @@ export function readSentence(
     const stat = statOf(scene);
     if (stat === 'average' || stat === 'max' || stat === 'min') scene.stat = stat;
   }
+  delete carry.asked;
   handOn(scenes, carry, context, isHeading);
   return settleOverlaps(findings.list);
 }

@@ -1,5 +1,5 @@
 import { carriedConcept } from './carry.ts';
-import { cellOf } from './cell.ts';
+import { cellOf, spreadOf } from './cell.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { isOffAxis } from './offAxis.ts';
 import { powerId } from './powerName.ts';
@@ -194,6 +194,8 @@ function byConcept(
       if (dimension === 'temperature') return settled('white.cct', 'cct', [item]);
       if (dimension === 'luminance')
         return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, dimension);
+      if (isOffAxis(scene) && (dimension === '' || dimension === 'de'))
+        return settled('angle.de2000', 'angle', [item]);
       return settled('white.distance', concept, [item]);
     case 'coverage':
     case 'area': {
@@ -291,7 +293,7 @@ function byConcept(
  * else what the sentence, the paragraph or the heading speaks of.
  */
 export function subjectOf(scene: Scene, dimension: string | undefined, near?: Item): Subject {
-  const corner = dimension === 'percent' ? cellOf(scene) : undefined;
+  const corner = dimension === 'percent' ? (cellOf(scene) ?? spreadOf(scene)) : undefined;
   if (corner) return corner;
   for (const item of conceptsFor(scene, dimension, near)) {
     const concept = keyOf(item, 'concept')!;
@@ -299,6 +301,9 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       continue;
     if (concept === 'whitePoint' && dimension === undefined && isOffAxis(scene))
       return settled('angle.de2000', 'angle', [item]);
+    // Distances of a white are small: a greater number beside the word is something else's.
+    if (concept === 'whitePoint' && dimension === '' && !isOffAxis(scene) && (near?.number?.x ?? 0) >= 1)
+      continue;
     return byConcept(scene, concept, item, dimension);
   }
   const gamut = gamutOf(scene);

@@ -36,15 +36,21 @@ export function readCell(
   }
   const header = carry.header?.[place.column] ?? '';
   const head = carry.rowHead ?? '';
-  const unit = bareNumber.test(cell) ? (unitOf(head) ?? unitOf(header)) : undefined;
+  const headerIsUnit = unitOf(`(${header.trim()})`) !== undefined;
+  const unit = bareNumber.test(cell)
+    ? (unitOf(head) ?? (headerIsUnit ? header.trim() : unitOf(header)))
+    : undefined;
   const clean = (text: string) => (unitOf(text) ? text.replace(unitInBrackets, '').trim() : text);
   const firstHeader = carry.header?.[0] ?? '';
   const headText = axisHead.test(head)
     ? `at ${head}${/^\d+$/.test(head) ? (/angle|degree|°/i.test(firstHeader) ? ' degrees' : ' % stimulus') : ''}`
     : clean(head);
-  const headerText = /^(?:value|result|measured|reading|measurement|figure)s?$/i.test(header)
-    ? ''
-    : clean(header);
+  // "| Lag | ms |": the first column's header names the quantity of a column that is headed by its unit.
+  const headerText = headerIsUnit
+    ? clean(firstHeader)
+    : /^(?:value|result|measured|reading|measurement|figure)s?$/i.test(header)
+      ? ''
+      : clean(header);
   const prefix = [headerText, headText].filter((text) => text !== '').join(', ');
   const lead = prefix ? `${prefix}: ` : '';
   const local: Carry = { ...carry, paragraph: { ...carry.paragraph } };

@@ -1,7 +1,8 @@
 import { type Item, isWord, keyOf, type Meaning, type NumberPhrase } from './items.ts';
 import { numberWords } from './lexicon/grammar.ts';
 import type { Lexicon } from './lexiconTrie.ts';
-import { readNumberPhrase } from './numberPhrases.ts';
+import { halfOfUnit, readNumberPhrase } from './numberPhrases.ts';
+import { settleObviousRoles } from './obviousRoles.ts';
 import type { Token } from './tokens.ts';
 
 const proper = new Set(['unit', 'maker', 'mode']);
@@ -172,147 +173,6 @@ function attachNeighbours(items: Item[]): void {
   }
 }
 
-const namePrefixes = new Set([
-  'fig',
-  'figure',
-  'figures',
-  'table',
-  'chapter',
-  'page',
-  'section',
-  'version',
-  'firmware',
-  'part',
-  'no',
-  'number',
-  'issue',
-  'channel',
-  'episode',
-  'season',
-  'volume',
-  'note',
-  'appendix',
-  'item',
-  'question',
-  'bluetooth',
-  'wi-fi',
-  'fi',
-  'usb',
-  'android',
-  'series',
-  'generation',
-  'dolby',
-  'class',
-  'type',
-  'iso',
-  'ciede',
-  'cie',
-  'st',
-  'itu',
-  'delta',
-  'port',
-  'input',
-  'socket',
-  'paragraph',
-  'plate',
-  'chart',
-  'plot',
-  'graph',
-  'row',
-  'line',
-  'column',
-  'build',
-  'revision',
-]);
-const yearPrefixes = new Set([
-  'in',
-  'since',
-  'during',
-  'of',
-  'by',
-  'from',
-  'late',
-  'early',
-  'mid',
-  'until',
-  'spring',
-  'summer',
-  'autumn',
-  'winter',
-  'year',
-  'through',
-  'before',
-  'after',
-  'for',
-  'the',
-  'a',
-  'its',
-  'last',
-]);
-
-/** Numbers that are no measurements by where they stand: dates, years, times, figure numbers, names. */
-function settleObviousRoles(items: Item[]): void {
-  for (const item of items) {
-    const number = item.number;
-    if (!number || number.role) continue;
-    const before = items[item.index - 1];
-    const after = items[item.index + 1];
-    const bare = number.dimension === '' && number.outOf === undefined;
-    if (bare && after?.glued && isWord(after, 'p', 'fps')) {
-      number.role = 'ignored';
-      continue;
-    }
-    if (
-      bare &&
-      (keyOf(before, 'month') ||
-        (keyOf(after, 'month') && after!.capital) ||
-        (isWord(after, 'of') && items[item.index + 2]?.capital && keyOf(items[item.index + 2], 'month')))
-    )
-      number.role = 'date';
-    else if (bare && isWord(after, 'am', 'pm', 'a.m', 'p.m', "o'clock", 'a.m.', 'p.m.')) number.role = 'time';
-    else if (
-      bare &&
-      !number.spelled &&
-      Number.isInteger(number.x) &&
-      number.x >= 1990 &&
-      number.x <= 2060 &&
-      number.place === 1 &&
-      !item.text.includes(',') &&
-      (item.index === 0 ||
-        (before !== undefined && yearPrefixes.has(before.text)) ||
-        before?.number?.role === 'date' ||
-        isWord(before, ',', '('))
-    )
-      number.role = 'year';
-    else if (
-      bare &&
-      before &&
-      (namePrefixes.has(before.text) ||
-        (isWord(before, '.') && namePrefixes.has(items[item.index - 2]?.text ?? '')))
-    )
-      number.role = 'name';
-    else if (
-      bare &&
-      !number.spelled &&
-      before?.type === 'word' &&
-      before.capital &&
-      before.index > 0 &&
-      before.meanings.length === 0 &&
-      Number.isInteger(number.x) &&
-      !isWord(before, 'i')
-    )
-      number.role = 'name';
-    else if (number.dimension === 'hours' || number.dimension === 'calendar' || number.dimension === 'other')
-      number.role = number.dimension === 'other' ? 'value' : 'ignored';
-    else if (number.dimension === 'illuminance') number.role = 'lux';
-    else if (number.dimension === 'duration') number.role = 'seconds';
-    else if (number.dimension === 'inch') number.role = 'size';
-    else if (number.dimension === 'money') number.role = 'money';
-    if (bare && isWord(after, 'and', 'or', ',', 'to') && items[item.index + 2]?.number?.dimension === 'inch')
-      number.role = 'size';
-  }
-}
-
 /** Turns tokens into items: longest known phrase first, numbers with their units and hedges. */
 export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: boolean): Item[] {
   const items: Item[] = [];
@@ -341,6 +201,12 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
   };
   for (let at = 0; at < tokens.length; ) {
     const token = tokens[at]!;
+    const part = halfOfUnit(tokens, at, lexicon);
+    if (part) {
+      push('number', at, part.next, [], part.number);
+      at = part.next;
+      continue;
+    }
     const candidates = lexicon.match(tokens, at);
     let taken = false;
     for (const candidate of candidates ?? []) {

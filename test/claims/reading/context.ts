@@ -86,6 +86,8 @@ export function checkText(check: Check): string {
       return `onset ${operandText(check.operand).replace(' all', '')} ${check.side} ${check.limit} ${check.from === undefined ? `to ${check.to}` : `from ${check.from}`} ${check.edge}${check.mostly ? ' mostly' : ''}`;
     case 'ratio':
     case 'difference':
+      if (check.op)
+        return `${check.kind} ${operandText(check.a)} : ${operandText(check.b)} ${check.op} ${Number(check.stated.x.toPrecision(6))}`;
       return `${not}${check.kind} ${operandText(check.a)} : ${operandText(check.b)} = ${statedText(check.stated)}`;
     case 'order': {
       const { cohort } = check;

@@ -713,7 +713,7 @@ export const sentences: readonly (readonly [sentence: string, ...says: string[]]
   ['It is slightly brighter than the Kasulind.', 'order peak max higher ahead of kasulind-vane-50'],
   ['It is hardly half as bright as the Nocthale.', 'unproven'],
   ['It is not half as bright as the Nocthale.', 'unproven'],
-  ["It's more than twice as bright as the Veltrane.", 'unproven'],
+  ["It's more than twice as bright as the Veltrane.", 'ratio peak max : peak max {veltrane} > 2'],
   ['It is less than half the price of the Nocthale.', 'unproven'],
   ['It covers less than 95 % of P3 in u′v′.', 'bound coverage.p3.uv < 95'],
   ['It covers more of P3 than the Tamarick.', 'order coverage.p3.xy higher ahead of tamarick-crest-55'],

@@ -1,16 +1,16 @@
-import type { Check, Operand, StatedConditions, StatedNumber } from '../../../contract/check.ts';
+import type { Operand, StatedConditions } from '../../../contract/check.ts';
 import { cellOf } from '../cell.ts';
-import { ask, type Findings, propose, refuse } from '../finding.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, type Scene, type UnitMention } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
-import { statedMultiple, statedNumber, tidy } from '../stated.ts';
+import { statedNumber } from '../stated.ts';
 import { gamutOf, subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
-import { orderCheck } from './cohort.ts';
+import { denialOf, hedgeBefore, limitOn, limitOperator, multipleAt, ratioStated } from './ratioNumber.ts';
 import { awayFrom, thanConditions } from './than.ts';
 
 export interface ComparativeEntry {
@@ -53,6 +53,8 @@ export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantit
         : quantityById(`power.${signal && signal !== 'SDR' ? 'hdr' : 'sdr'}`);
     }
     case '': {
+      const fact = comparedFact(scene);
+      if (fact) return quantityById(fact);
       if (scene.items.some((item) => keyOf(item, 'verb') === 'cost')) return quantityById('fact:price');
       const subject = subjectOf(scene, undefined);
       return isSettled(subject) ? subject.quantity : { problem: subject.problem };
@@ -60,6 +62,20 @@ export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantit
     default:
       return quantityById(concept);
   }
+}
+
+/** "more HDMI ports than", "as many USB ports as", "a longer warranty than": the fact that is compared. */
+function comparedFact(scene: Scene): string | undefined {
+  for (const [at, item] of scene.items.entries()) {
+    const before = scene.items[at - 1];
+    if (!keyOf(before, 'comparative') && !isWord(before, 'many', 'as many')) continue;
+    const fact = meaningOf(item, 'fact');
+    if (fact && ['count', 'months', 'frequency'].includes(String(fact.data))) return `fact:${fact.key}`;
+    const version = scene.items[at + 1];
+    if (isWord(item, 'hdmi') && version && /^\d\.\d$/.test(version.text))
+      return `fact:hdmi.count.${version.text}`;
+  }
+  return undefined;
 }
 
 /** Conditions of the other operand: the same signal, stage and dimming, its own unit and what "than the …" names. */
@@ -130,23 +146,6 @@ export function otherOperand(
   return undefined;
 }
 
-function multipleAt(
-  scene: Scene,
-): { item: Item; entry: { x: number; low: number; high: number } } | undefined {
-  for (const item of scene.items) {
-    const meaning = meaningOf(item, 'multiple');
-    if (meaning && !scene.used.has(item))
-      return { item, entry: meaning.data as { x: number; low: number; high: number } };
-  }
-  return undefined;
-}
-
-function hedgeBefore(scene: Scene, item: Item): Item | undefined {
-  let at = scene.items.indexOf(item) - 1;
-  while (at >= 0 && isWord(scene.items[at], 'a', 'the', 'be')) at -= 1;
-  return keyOf(scene.items[at], 'hedge') ? scene.items[at] : undefined;
-}
-
 const priceOthers = new Set(['fact:price']);
 
 /** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
@@ -154,11 +153,13 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const away = awayFrom(scene);
   const comparative =
     away?.item ?? scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));
-  const equative = scene.items.find((item) => keyOf(item, 'equative'));
+  const multiple = multipleAt(scene);
+  const equative =
+    scene.items.find((item) => keyOf(item, 'equative')) ?? plainEquative(scene, multiple?.item);
   const entry = (away ??
     meaningOf(comparative, 'comparative')?.data ??
-    meaningOf(equative, 'equative')?.data) as ComparativeEntry | undefined;
-  const multiple = multipleAt(scene);
+    meaningOf(equative, 'equative')?.data ??
+    (equative && { concept: '', direction: 'higher' })) as ComparativeEntry | undefined;
   const numbers = scene.items.filter(
     (item) =>
       item.number &&
@@ -186,7 +187,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       other0 &&
       (multiple || number?.number?.dimension === 'times' || number?.number?.dimension === 'percent')
     ) &&
-    !(multiple && equative)
+    !((multiple ?? (number?.number?.dimension === 'times' ? number : undefined)) && equative) &&
+    !(multiple && hasTimesOwn(scene, multiple.item))
   )
     return;
   if (!comparative && number && number.number!.dimension === 'percent' && !isShareOfOther(scene, number))
@@ -251,7 +253,23 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       priceOthers.has(quantity.id) ? 'price' : quantity.family,
     );
     const [first, second] = lower ? [b, a] : [a, b];
-    return propose(findings, scene, 'difference', { kind: 'difference', a: first, b: second, stated }, words);
+    const denial = denialOf(scene, anchor);
+    const limit = limitOperator(phrase.comparator, denial !== undefined);
+    if (limit && limit.scale !== 1)
+      return refuse(findings, scene, 'difference', 'the words give no limit that can be checked', words);
+    return propose(
+      findings,
+      scene,
+      'difference',
+      {
+        kind: 'difference',
+        a: first,
+        b: second,
+        stated,
+        ...(limit ? { op: limit.op } : denial && { negated: true }),
+      },
+      [...words, denial, limit && scene.items[scene.items.indexOf(anchor) - 1]],
+    );
   }
   if (number?.number?.dimension === 'percent' && quantity.dimension === 'percent' && comparative)
     return refuse(
@@ -263,26 +281,52 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     );
   const stated = ratioStated(number, multiple, hedgeItem, comparative !== undefined, lower);
   if (!stated) return;
-  if (
-    scene.items.some(
-      (item) =>
-        item.index < anchor.index &&
-        keyOf(item, 'negation') !== undefined &&
-        keyOf(item, 'hedge') === undefined,
-    )
-  )
-    return refuse(findings, scene, 'ratio', 'a limit on a ratio is no check yet', words);
-  const comparator = number ? number.number!.comparator : comparatorBefore(scene, anchor);
-  if (comparator && comparator !== 'upTo')
-    return refuse(findings, scene, 'ratio', 'a limit on a ratio is no check yet', words);
-  const ratio: Check = { kind: 'ratio', a, b, stated };
+  const denial = denialOf(scene, anchor);
+  // "Not half as bright" means less than half, "hardly twice" leaves it open.
+  const isLoose = !number || number.number?.dimension === 'times';
+  const hasLimit = limitOn(scene, number, multiple, { comparative: false, lower: false, denied: false });
+  if (denial && !hasLimit && (isLoose || isWord(denial, 'hardly', 'barely', 'scarcely')))
+    return refuse(findings, scene, 'ratio', 'the words leave open which side of the ratio is meant', words);
+  words.push(denial);
+  const limit = limitOn(scene, number, multiple, {
+    comparative: comparative !== undefined,
+    lower,
+    denied: denial !== undefined,
+  });
+  if (limit) {
+    const { x, op, item } = limit;
+    const ratio = { kind: 'ratio' as const, a, b, op, stated: { x, low: x, high: x } };
+    return propose(findings, scene, 'ratio', ratio, [...words, item]);
+  }
   // "three times dearer" may mean three or four times: n times brighter = n by the house.
-  propose(findings, scene, 'ratio', ratio, words);
+  propose(findings, scene, 'ratio', { kind: 'ratio', a, b, stated, ...(denial && { negated: true }) }, words);
 }
 
-function comparatorBefore(scene: Scene, item: Item): string | undefined {
-  const before = scene.items[scene.items.indexOf(item) - 1];
-  return keyOf(before, 'hedge') ? undefined : keyOf(before, 'comparator');
+/** "three times as long", "1.8 times as high as": an adjective that takes the clause's own quantity. */
+function plainEquative(scene: Scene, multiple: Item | undefined): Item | undefined {
+  return scene.items.find((item, at) => {
+    const before = scene.items[at - 1];
+    if (/^as (?:high|much|many) as$/.test(item.text))
+      return before === multiple || before?.number?.dimension === 'times';
+    return (
+      isWord(item, 'long', 'high', 'large', 'great', 'big', 'wide', 'strong', 'much') &&
+      (isWord(before, 'as') || (before === multiple && before !== undefined && / as$/.test(before.text)))
+    );
+  });
+}
+
+/** "The Kasulind has four times the lag": of this review's own set. */
+function hasTimesOwn(scene: Scene, multiple: Item): boolean {
+  if (scene.unit === undefined) return false;
+  const at = scene.items.indexOf(multiple);
+  const verb = scene.items[at - 1];
+  const after = isWord(scene.items[at + 1], 'the') ? scene.items[at + 2] : scene.items[at + 1];
+  const led = isWord(scene.items[at + 1], 'the') || / the$/.test(multiple.text);
+  return (
+    led &&
+    keyOf(after, 'concept') !== undefined &&
+    isWord(verb, 'has', 'offers', 'delivers', 'shows', 'gives', 'draws', 'manages', 'provides', 'at')
+  );
 }
 
 function previousOther(scene: Scene): string | undefined {
@@ -304,70 +348,3 @@ function subjectQuantity(scene: Scene): Quantity | { problem: string } {
   const subject = subjectOf(scene, undefined);
   return isSettled(subject) ? subject.quantity : { problem: subject.problem };
 }
-
-function ratioStated(
-  number: Item | undefined,
-  multiple: ReturnType<typeof multipleAt>,
-  hedgeItem: Item | undefined,
-  isComparative: boolean,
-  lower: boolean,
-): StatedNumber | undefined {
-  if (number) {
-    const phrase = number.number!;
-    if (phrase.dimension === 'times') {
-      const stated = statedNumber(
-        {
-          x: phrase.x,
-          place: phrase.place,
-          ...(phrase.hedge && { hedge: phrase.hedge }),
-          ...(phrase.hedgeText && { hedgeText: phrase.hedgeText }),
-        },
-        'plain',
-        true,
-      );
-      return isComparative && lower
-        ? { ...stated, x: tidy(1 / stated.x), low: tidy(1 / stated.high), high: tidy(1 / stated.low) }
-        : stated;
-    }
-    const stated = statedNumber(
-      {
-        x: phrase.x,
-        place: phrase.place,
-        ...(phrase.hedge && { hedge: phrase.hedge }),
-        ...(phrase.hedgeText && { hedgeText: phrase.hedgeText }),
-      },
-      'plain',
-    );
-    const map = (value: number) =>
-      tidy(isComparative ? (lower ? 1 - value / 100 : 1 + value / 100) : value / 100);
-    const flip = isComparative && lower;
-    return {
-      ...stated,
-      x: map(stated.x),
-      low: map(flip ? stated.high : stated.low),
-      high: map(flip ? stated.low : stated.high),
-      ...(flip && { lowOpen: stated.highOpen, highOpen: stated.lowOpen }),
-      place: tidy(phrase.place / 100),
-    };
-  }
-  if (!multiple) return undefined;
-  const { entry } = multiple;
-  const stated = statedMultiple(entry, keyOf(hedgeItem, 'hedge'), hedgeItem?.text);
-  if (!isComparative) return stated;
-  if (entry.x >= 1)
-    return lower
-      ? { ...stated, x: tidy(1 / entry.x), low: tidy(1 / stated.high), high: tidy(1 / stated.low) }
-      : stated;
-  return lower
-    ? {
-        ...stated,
-        x: tidy(1 - entry.x),
-        low: tidy(1 - stated.high),
-        high: tidy(1 - stated.low),
-        ...(stated.highOpen && { lowOpen: true, highOpen: undefined }),
-        ...(stated.lowOpen && { highOpen: true, lowOpen: undefined }),
-      }
-    : { ...stated, x: tidy(1 + entry.x), low: tidy(1 + stated.low), high: tidy(1 + stated.high) };
-}
-
-export { ask, orderCheck };

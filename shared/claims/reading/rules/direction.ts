@@ -70,6 +70,29 @@ function emit(
   );
 }
 
+/** "The greys are not green", "whites look a touch magenta": a hue said of what has none. */
+function predicateHue(scene: Scene, item: Item): { hue: string; subject: Item } | undefined {
+  const hue = keyOf(item, 'hue') ?? (isWord(item, 'pink', 'purple') ? 'magenta' : undefined);
+  const at = scene.items.indexOf(item);
+  const next = scene.items[at + 1];
+  if (!hue || (next && next.type !== 'mark' && !isWord(next, 'and', 'or', 'but', 'at', 'in', 'from', 'here')))
+    return undefined;
+  const verb = scene.items
+    .slice(Math.max(0, at - 5), at)
+    .find((entry) =>
+      isWord(entry, 'is', 'are', 'look', 'looks', 'seem', 'seems', 'was', 'were', 'appear', 'appears'),
+    );
+  const subject = scene.items.find(
+    (entry) =>
+      verb !== undefined &&
+      entry.index < verb.index &&
+      (isWord(entry, 'greys', 'grey', 'whites', 'greyscale') ||
+        keyOf(entry, 'tone') ||
+        keyOf(entry, 'concept') === 'whitePoint'),
+  );
+  return subject && { hue, subject };
+}
+
 /** Tints of the greyscale: "brighter greys take on a faint green cast", "whites lean towards yellow". */
 function readTint(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
@@ -103,6 +126,11 @@ function readTint(scene: Scene, findings: Findings): undefined {
         continue;
       }
       words.push(target);
+    }
+    const whole = name ? undefined : predicateHue(scene, item);
+    if (whole) {
+      name = whole.hue;
+      words.push(whole.subject);
     }
     if (!name) {
       // "a green, clearly visible cast": the hue stands apart from its noun.

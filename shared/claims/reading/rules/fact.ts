@@ -1,6 +1,6 @@
 import type { Check, FactCheck } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { FactWord } from '../lexicon/facts.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber, statedOf } from '../stated.ts';
@@ -24,8 +24,41 @@ export function readFacts(scene: Scene, findings: Findings): undefined {
   readPrice(scene, findings);
 }
 
+/** "1,228 mm by 709 mm by 63 mm": width, height and perhaps depth, as is the custom of the trade. */
+function readSides(scene: Scene, findings: Findings): undefined {
+  const sides: Item[] = [];
+  for (const [at, item] of scene.items.entries()) {
+    const number = item.number;
+    if (!number || scene.used.has(item) || !['length', ''].includes(number.dimension)) continue;
+    const joined = isWord(scene.items[at - 1], 'by', '×', 'x') && scene.items[at - 2] === sides.at(-1);
+    if (sides.length > 0 && !joined) {
+      if (sides.length > 1) break;
+      sides.length = 0;
+    }
+    sides.push(item);
+  }
+  const unit = sides.find((item) => item.number!.dimension === 'length')?.number;
+  if (!unit || sides.length < 2 || sides.length > 3) return;
+  for (const [order, item] of sides.entries()) {
+    const number = { ...item.number!, dimension: 'length', unit: unit.unit, factor: unit.factor };
+    const stated = statedOf(number, 'plain');
+    const key = ['width', 'height', 'depth'][order]!;
+    const check: FactCheck = {
+      kind: 'fact',
+      key,
+      op: '=',
+      x: stated.x,
+      stated,
+      unit: unit.unit,
+      conditions: factConditions(scene),
+    };
+    propose(findings, scene, 'fact', check, [item]);
+  }
+}
+
 /** "71 mm deep", "weighs 17.4 kg", "a refresh rate of 120 Hz", "two years of warranty". */
 function readMeasures(scene: Scene, findings: Findings): undefined {
+  readSides(scene, findings);
   for (const item of scene.items) {
     const number = item.number;
     if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;

@@ -34,8 +34,17 @@ export function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): b
         'moves',
         'improved',
         'went',
+        'taking',
+        'cutting',
+        'bringing',
+        'reducing',
+        'lowering',
+        'lowers',
+        'reduces',
+        'improving',
       ),
-    );
+    ) ??
+    (number.moves ? item : undefined);
   if (!verb || number.dimension === 'money') return false;
   const subject = subjectOf(scene, number.dimension, item);
   if (!isSettled(subject)) {

@@ -57,6 +57,12 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
         firstWith(scene, 'concept'),
         item,
       ]);
+    else if (
+      keyOf(item, 'concept') === 'hold' &&
+      !scene.items.some((other) => other.number ?? keyOf(other, 'multiple')) &&
+      scene.items.some((other) => ['mostly', 'all'].includes(keyOf(other, 'stat') ?? ''))
+    )
+      refuse(findings, scene, 'leftover', 'the words give no number', [firstWith(scene, 'verb'), item]);
     else if (keyOf(item, 'hedge') === 'vague' && firstWith(scene, 'concept') && nounAfter(scene, item))
       refuse(findings, scene, 'leftover', 'the words give no number', [item]);
     else if (

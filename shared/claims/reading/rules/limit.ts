@@ -339,5 +339,5 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
 }
 
 function lossProblem(scene: Scene, quantity: Quantity): boolean {
-  return hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold|fact:)/.test(quantity.id);
+  return hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold|fact:|uniformity\.)/.test(quantity.id);
 }

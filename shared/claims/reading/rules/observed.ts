@@ -1,3 +1,4 @@
+import type { StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { conditionsFor } from '../operand.ts';
@@ -113,6 +114,7 @@ function severityOf(
 /** Topics of patterns and content: "You won't see blooming unless you go looking for it". */
 export function readObservations(scene: Scene, findings: Findings): undefined {
   const topics = scene.items.filter((item) => keyOf(item, 'topic') !== undefined && !scene.used.has(item));
+  if (topics.length === 0) readTopicBefore(scene, findings);
   // "Neither banding nor judder": one denial serves every topic.
   const usedBefore = new Set(scene.used);
   for (const item of topics) {
@@ -143,8 +145,10 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         'handled',
       ),
     );
+    const absent = scene.items.some((entry) => isWord(entry, 'none'));
     if (
       vague &&
+      !absent &&
       !scene.items.some(
         (entry) => keyOf(entry, 'severity') && !['no', 'none', 'never'].includes(keyOf(entry, 'severity')!),
       )
@@ -154,20 +158,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
     }
     const severity = severityOf(scene, item, usedBefore);
     if (!severity) continue;
-    const conditions = { ...conditionsFor(scene, undefined) };
-    if (conditions.window !== undefined) delete (conditions as { window?: number }).window;
-    const origin: Record<string, 'named' | 'carried' | 'article'> = { ...conditions.origin };
-    delete origin.window;
-    const offAxis = scene.items.some(
-      (entry, at) => isWord(entry, 'axis', 'centre') && isWord(scene.items[at - 1], 'off'),
-    );
-    const angleSpan = scene.axes.find((axis) => axis.kind === 'angle');
-    if (angleSpan?.from !== undefined && conditions.angle === undefined) {
-      conditions.angle = angleSpan.from;
-      origin.angle = 'named';
-    }
-    if (offAxis && conditions.angle === undefined)
-      conditions.unmatched = 'off axis at an angle that is not stated';
+    const conditions = observedConditions(scene);
     propose(
       findings,
       scene,
@@ -176,7 +167,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         kind: 'observed',
         topic: keyOf(item, 'topic')!,
         severity: severity.range,
-        conditions: { ...conditions, origin },
+        conditions,
       },
       [item, ...severity.items],
     );
@@ -189,4 +180,70 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         keyOf(item, 'severity')
       )
         scene.used.add(item);
+}
+
+/** "Banding? None." and "blooming is visible, and from 45 degrees it is unwatchable": the topic stands before. */
+function readTopicBefore(scene: Scene, findings: Findings): undefined {
+  const { asked } = scene.carry;
+  const first = scene.items[0];
+  const answer = asked && scene.index === 0 && answerOf(scene);
+  if (asked && first && answer) {
+    const conditions = observedConditions(scene);
+    const check = { kind: 'observed' as const, topic: asked, severity: answer.range, conditions };
+    return propose(findings, scene, 'observed', check, answer.items);
+  }
+  let earlier = scene.previous;
+  while (earlier && !earlier.items.some((item) => keyOf(item, 'topic'))) earlier = earlier.previous;
+  const topics = earlier
+    ? new Set(earlier.items.flatMap((item) => keyOf(item, 'topic') ?? []))
+    : new Set<string>();
+  const pronoun = scene.items.find((item) => isWord(item, 'it'));
+  const severity = scene.items.find((item) => keyOf(item, 'severity') !== undefined && !scene.used.has(item));
+  if (topics.size !== 1 || !pronoun || !severity || pronoun.index > severity.index) return;
+  if (scene.items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'comparative'))) return;
+  const found = severityOf(scene, severity, scene.used);
+  if (!found) return;
+  const check = {
+    kind: 'observed' as const,
+    topic: [...topics][0]!,
+    severity: found.range,
+    conditions: observedConditions(scene),
+  };
+  const axis = scene.axes.filter(({ kind }) => kind === 'angle').flatMap(({ items }) => items);
+  propose(findings, scene, 'observed', check, [pronoun, ...found.items, ...axis]);
+}
+
+/** "None.", "Not a trace.", "Faint.": how much, in answer to a question. */
+function answerOf(scene: Scene): { range: [number, number]; items: Item[] } | undefined {
+  const { items } = scene;
+  if (items.length > 5) return undefined;
+  const first = items[0]!;
+  if (['none', 'never'].includes(keyOf(first, 'stat') ?? '') || isWord(first, 'no', 'not a trace'))
+    return { range: [0, 0], items: [first] };
+  const meaning = meaningOf(first, 'severity');
+  return meaning ? { range: meaning.data as [number, number], items: [first] } : undefined;
+}
+
+/** Conditions that matter for something seen: no window, an angle where one is named. */
+function observedConditions(scene: Scene): StatedConditions {
+  const conditions: StatedConditions & {
+    window?: number;
+    origin: Record<string, 'named' | 'carried' | 'article'>;
+  } = {
+    ...conditionsFor(scene, undefined),
+  };
+  delete conditions.window;
+  const origin = { ...conditions.origin };
+  delete origin.window;
+  const angleSpan = scene.axes.find((axis) => axis.kind === 'angle');
+  if (angleSpan?.from !== undefined && conditions.angle === undefined) {
+    conditions.angle = angleSpan.from;
+    origin.angle = 'named';
+  }
+  const offAxis = scene.items.some(
+    (entry, at) => isWord(entry, 'axis', 'centre') && isWord(scene.items[at - 1], 'off'),
+  );
+  if (offAxis && conditions.angle === undefined)
+    conditions.unmatched = 'off axis at an angle that is not stated';
+  return { ...conditions, origin };
 }

@@ -56,6 +56,7 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
   readBeats(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
+    if (readExtreme(scene, findings, item)) continue;
     const superlative = meaningOf(item, 'superlative');
     const comparative = meaningOf(item, 'comparative');
     if (superlative)
@@ -63,6 +64,33 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
     else if (comparative)
       readComparative(scene, findings, item, comparative.key, comparative.data as ComparativeEntry);
   }
+}
+
+/** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */
+function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
+  if (!isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least')) return false;
+  const at = scene.items.indexOf(item);
+  const noun =
+    scene.items[at + (['average', 'max'].includes(keyOf(scene.items[at + 1], 'stat') ?? '') ? 2 : 1)];
+  const rest = scene.items.slice(at + 2);
+  const amongSets = rest.some(
+    (word, index) =>
+      (isWord(word, 'set', 'sets', 'television', 'televisions', 'tv', 'tvs', 'rivals', 'class') &&
+        isWord(rest[index - 1], 'any', 'all', 'the', 'our', 'its')) ||
+      (isWord(word, 'tested', 'measured') && rest.some((other) => isWord(other, 'we'))) ||
+      (keyOf(word, 'stat') !== undefined && isWord(rest[index + 1], 'set', 'sets', 'television', 'tv')),
+  );
+  if (!keyOf(noun, 'concept') || !amongSets) return false;
+  const sets = scene.items.filter(
+    (word) => word !== item && !(word.index > noun!.index && keyOf(word, 'stat') !== undefined),
+  );
+  const quantity = comparedQuantity({ ...scene, items: sets }, { concept: '', direction: 'higher' });
+  if ('problem' in quantity) return false;
+  const { cohort, items } = cohortOf(scene);
+  const direction = isWord(item, 'lowest', 'smallest', 'least') ? 'lower' : 'higher';
+  const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
+  propose(findings, scene, 'order', check, [item, noun, ...items]);
+  return true;
 }
 
 function readSuperlative(
@@ -268,8 +296,8 @@ function readComparative(
     );
   }
   if (than < 0 && !other) {
-    if (generic) return;
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
+    if (generic && !(carried && concepts(scene).length > 0)) return;
     const id =
       scene.unit !== undefined && scene.unit !== scene.context.own
         ? scene.context.own

@@ -20,6 +20,19 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     const items: Item[] = [item];
     let version: string | undefined;
     const next = scene.items[at + 1];
+    const forWhat = scene.items[at - 1];
+    const forCount = isWord(forWhat, 'for') ? scene.items[at - 2] : undefined;
+    if (bare && forCount?.number?.dimension === '' && !forCount.number.role && !next?.number) {
+      const check: FactCheck = {
+        kind: 'fact',
+        key,
+        op: opOf(forCount),
+        x: forCount.number.x,
+        conditions: factConditions(scene),
+      };
+      propose(findings, scene, 'fact', check, [forCount, item]);
+      continue;
+    }
     if (bare) {
       if (next?.number && (next.number.place < 1 || next.number.role === 'name')) version = next.text;
       else if (next?.type === 'word' && /^\d+\.\d+$/.test(next.text)) version = next.text;

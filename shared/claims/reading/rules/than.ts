@@ -21,9 +21,23 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | un
   return undefined;
 }
 
+/** "than", or the second "as" of "as high as": what follows speaks of the other operand. */
+export function opensOther(items: readonly Item[], at: number): boolean {
+  const item = items[at]!;
+  if (isWord(item, 'than')) return true;
+  const before = items[at - 1];
+  if (/^as (?:high|much|many) as$/.test(item.text))
+    return keyOf(before, 'multiple') !== undefined || before?.number?.dimension === 'times';
+  return (
+    isWord(item, 'as') &&
+    (keyOf(before, 'equative') !== undefined ||
+      isWord(before, 'long', 'high', 'large', 'great', 'big', 'wide'))
+  );
+}
+
 /** Conditions that "than before adjustment", "than in SDR" set for the other operand alone. */
 export function thanConditions(scene: Scene): Partial<StatedConditions> | undefined {
-  const at = scene.items.findIndex((item) => isWord(item, 'than'));
+  const at = scene.items.findIndex((_, index) => opensOther(scene.items, index));
   if (at < 0) return undefined;
   const rest = scene.items.slice(at + 1);
   const result: Record<string, unknown> = {};
@@ -33,6 +47,8 @@ export function thanConditions(scene: Scene): Partial<StatedConditions> | undefi
   if (stage) result.stage = keyOf(stage, 'stage');
   else if (rest.some((item) => isWord(item, 'before')) && scene.conditions.stage === 'adjusted')
     result.stage = 'as-delivered';
+  const dimming = rest.find((item) => keyOf(item, 'dimming'));
+  if (dimming) result.dimming = keyOf(dimming, 'dimming');
   if (signal) result.signal = keyOf(signal, 'signal');
   if (mode) result.mode = keyOf(mode, 'mode');
   return Object.keys(result).length > 0 ? (result as Partial<StatedConditions>) : undefined;

@@ -9,6 +9,7 @@ import { isSettled } from '../settled.ts';
 import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
+import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { readFromTo } from './fromTo.ts';
 import { complementOf, limitCheck } from './limit.ts';
 
@@ -95,7 +96,10 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     // A lone number without unit needs a subject of its own clause, or a statistic.
     if (number.dimension === '' && number.spelled && subject.items.length === 0 && !statOf(scene)) continue;
     const words: (Item | undefined)[] = [item, ...subject.items];
-    if (quantity.id.startsWith('fact:')) continue;
+    if (quantity.id.startsWith('fact:')) {
+      if (quantity.id !== 'fact:price') readFactValue(scene, findings, quantity, item, words);
+      continue;
+    }
     if (scene.units.some((mention) => mention.role === 'maker') && !ownedByOther(scene, item)) {
       refuse(
         findings,
@@ -113,7 +117,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       isWord(next, 'target', 'standard', 'ideal', 'reference') ||
       isWord(last, 'target') ||
       (isWord(last, 'of') && isWord(second, 'instead', 'target', 'ideal')) ||
-      keyOf(last, 'negation') === 'not'
+      isWord(last, 'rather than')
     ) {
       refuse(findings, scene, 'value', 'the number names what should be, not what was measured', [item]);
       continue;
@@ -176,7 +180,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (complement) {
       stated = complemented(stated);
       words.push(complement);
-    } else if (hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold)/.test(quantity.id)) {
+    } else if (hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold|uniformity\.)/.test(quantity.id)) {
       refuse(findings, scene, 'value', 'the words do not say what the loss is taken of', words);
       continue;
     }
@@ -268,6 +272,36 @@ function conditionsOfOwner(scene: Scene, item: Item, quantity: Quantity): Stated
   if (id === undefined) return { ...rest, unmatched: 'on a set that the words name' };
   if (id === scene.context.own) return rest;
   return { ...rest, unit: splitVariant(id).unit!, origin: { ...rest.origin, unit: 'named' } };
+}
+
+/** "In the game mode lag is 10.6 ms": a number that is kept as a fact of the mode. */
+function readFactValue(
+  scene: Scene,
+  findings: Findings,
+  quantity: Quantity,
+  item: Item,
+  words: (Item | undefined)[],
+): undefined {
+  const stated = statedOf(item.number!, quantity.family);
+  const denial = denialBefore(scene, item);
+  propose(
+    findings,
+    scene,
+    'value',
+    {
+      kind: 'fact',
+      key: quantity.id.slice(5),
+      op: opOf(item),
+      x: stated.x,
+      stated,
+      ...(stated.unit && { unit: stated.unit }),
+      conditions: factConditions(scene),
+      ...(denial && { negated: true }),
+    },
+    [...words, denial, ...scene.conditionItems].filter(
+      (word) => word === undefined || scene.items.includes(word),
+    ),
+  );
 }
 
 function hasNumberSubject(scene: Scene): boolean {

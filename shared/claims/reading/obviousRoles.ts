@@ -1,0 +1,181 @@
+import { type Item, isWord, keyOf } from './items.ts';
+
+const namePrefixes = new Set([
+  'fig',
+  'figure',
+  'figures',
+  'table',
+  'chapter',
+  'page',
+  'section',
+  'version',
+  'firmware',
+  'part',
+  'no',
+  'number',
+  'issue',
+  'channel',
+  'episode',
+  'season',
+  'volume',
+  'note',
+  'appendix',
+  'item',
+  'question',
+  'bluetooth',
+  'wi-fi',
+  'fi',
+  'usb',
+  'android',
+  'series',
+  'generation',
+  'dolby',
+  'class',
+  'type',
+  'iso',
+  'ciede',
+  'cie',
+  'st',
+  'itu',
+  'delta',
+  'port',
+  'input',
+  'socket',
+  'paragraph',
+  'plate',
+  'chart',
+  'plot',
+  'graph',
+  'row',
+  'line',
+  'column',
+  'build',
+  'revision',
+]);
+const yearPrefixes = new Set([
+  'in',
+  'since',
+  'during',
+  'of',
+  'by',
+  'from',
+  'late',
+  'early',
+  'mid',
+  'until',
+  'spring',
+  'summer',
+  'autumn',
+  'winter',
+  'year',
+  'through',
+  'before',
+  'after',
+  'for',
+  'the',
+  'a',
+  'its',
+  'last',
+]);
+
+/** Numbers that are no measurements by where they stand: dates, years, times, figure numbers, names. */
+export function settleObviousRoles(items: Item[]): void {
+  for (const item of items) {
+    const number = item.number;
+    if (!number || number.role) continue;
+    const before = items[item.index - 1];
+    const after = items[item.index + 1];
+    const bare = number.dimension === '' && number.outOf === undefined;
+    if (bare && after?.glued && isWord(after, 'p', 'fps', 'point')) {
+      number.role = 'ignored';
+      continue;
+    }
+    if (number.x === 24 && number.outOf === 7) {
+      number.role = 'ignored';
+      continue;
+    }
+    // "two-point"
+    if (
+      number.spelled &&
+      /^(?:points?)$/.test(number.unit) &&
+      items[item.index + 1]?.type === 'word' &&
+      /^\w+(?:-| )point$/.test(item.text)
+    ) {
+      number.role = 'ignored';
+      continue;
+    }
+    // "a quarter past nine"
+    if (
+      bare &&
+      isWord(before, 'past', 'to') &&
+      /^(?:a )?(?:quarter|half)$/.test(items[item.index - 2]?.text ?? '')
+    ) {
+      number.role = 'time';
+      items[item.index - 2]!.meanings = [];
+      continue;
+    }
+    if (bare && isWord(before, 'hdmi') && number.place < 1) {
+      number.role = 'name';
+      continue;
+    }
+    // "a lag of 0.0124 seconds"
+    if (
+      number.dimension === 'duration' &&
+      Math.abs(number.x * number.factor) < 1 &&
+      items.some((entry) => ['lag', 'response'].includes(keyOf(entry, 'concept') ?? ''))
+    ) {
+      number.dimension = 'time';
+      number.unit = 'ms';
+      number.factor *= 1000;
+      continue;
+    }
+    if (
+      bare &&
+      (keyOf(before, 'month') ||
+        (keyOf(after, 'month') && after!.capital) ||
+        (isWord(after, 'of') && items[item.index + 2]?.capital && keyOf(items[item.index + 2], 'month')))
+    )
+      number.role = 'date';
+    else if (bare && isWord(after, 'am', 'pm', 'a.m', 'p.m', "o'clock", 'a.m.', 'p.m.')) number.role = 'time';
+    else if (
+      bare &&
+      !number.spelled &&
+      Number.isInteger(number.x) &&
+      number.x >= 1990 &&
+      number.x <= 2060 &&
+      number.place === 1 &&
+      !item.text.includes(',') &&
+      (item.index === 0 ||
+        (before !== undefined && yearPrefixes.has(before.text)) ||
+        before?.number?.role === 'date' ||
+        isWord(before, ',', '('))
+    )
+      number.role = 'year';
+    else if (
+      bare &&
+      before &&
+      (namePrefixes.has(before.text) ||
+        (isWord(before, '.') && namePrefixes.has(items[item.index - 2]?.text ?? '')))
+    )
+      number.role = 'name';
+    else if (
+      bare &&
+      !number.spelled &&
+      before?.type === 'word' &&
+      before.capital &&
+      before.index > 0 &&
+      before.meanings.length === 0 &&
+      Number.isInteger(number.x) &&
+      !isWord(before, 'i')
+    )
+      number.role = 'name';
+    else if (number.dimension === 'hours' || number.dimension === 'calendar' || number.dimension === 'other')
+      number.role = number.dimension === 'other' ? 'value' : 'ignored';
+    else if (number.dimension === 'illuminance') number.role = 'lux';
+    else if (number.dimension === 'duration') number.role = 'seconds';
+    else if (number.dimension === 'inch') number.role = 'size';
+    else if (number.dimension === 'money') number.role = 'money';
+    if (bare && isWord(after, 'and', 'or', ',', 'to') && items[item.index + 2]?.number?.dimension === 'inch')
+      number.role = 'size';
+  }
+}

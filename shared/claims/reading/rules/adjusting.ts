@@ -1,0 +1,88 @@
+import type { Operand, StatedConditions, StatedNumber } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
+import type { Scene } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
+import { isSettled } from '../settled.ts';
+import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
+import { subjectOf } from '../subject.ts';
+
+const lowering =
+  /^(?:cuts?|reduces?|reduced|lowers?|lowered|takes?|took|shaves?|knocks?|halves|halved|brings?|trims?|slashes|shaved|knocked|trimmed)$/;
+
+/** "Adjustment halves the error", "takes 1.5 off the average", "cuts it by 80 %": adjusted against as delivered. */
+export function readAdjusting(scene: Scene, findings: Findings): undefined {
+  const doer = scene.items.find((item) =>
+    isWord(item, 'adjustment', 'calibration', 'adjusting', 'calibrating', 'correction'),
+  );
+  if (!doer) return;
+  const verb = scene.items.find((item) => item.index > doer.index && lowering.test(item.text));
+  const multiple = scene.items.find(
+    (item) =>
+      item.index > doer.index &&
+      /^(?:halves|halved|doubles|doubled)$/.test(item.text) &&
+      keyOf(item, 'multiple'),
+  );
+  const number = scene.items.find(
+    (item) =>
+      item.number !== undefined &&
+      item.index > doer.index &&
+      !scene.used.has(item) &&
+      item.number.to === undefined &&
+      (item.number.role === undefined || item.number.role === 'value'),
+  );
+  const next = number && scene.items[scene.items.indexOf(number) + 1];
+  const before = number && scene.items[scene.items.indexOf(number) - 1];
+  const by = isWord(before, 'by') || isWord(next, 'off') || isWord(next, 'from');
+  if (!multiple && !(verb && number && by)) return;
+  const anchor = multiple ?? number!;
+  const subject = subjectOf(scene, undefined, anchor);
+  if (!isSettled(subject)) return refuse(findings, scene, 'adjusting', subject.problem, [doer, anchor]);
+  const { quantity } = subject;
+  const conditions = conditionsFor(scene, quantity);
+  const selector = selectorOf(scene, quantity, 'value');
+  const at = (stage: string): Operand => {
+    const staged: StatedConditions = {
+      ...conditions,
+      stage,
+      origin: { ...conditions.origin, stage: 'named' },
+    };
+    return operandOf(scene, quantity, selector, staged);
+  };
+  const stat = scene.items.find((item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''));
+  const words = [doer, anchor, verb, stat, ...subject.items, isWord(next, 'off') ? next : undefined];
+  const [adjusted, delivered] = [at('adjusted'), at('as-delivered')];
+  if (number && !multiple && number.number!.dimension !== 'percent') {
+    const stated = statedOf(number.number!, quantity.family);
+    return propose(
+      findings,
+      scene,
+      'adjusting',
+      { kind: 'difference', a: delivered, b: adjusted, stated },
+      words,
+    );
+  }
+  const stated = multiple ? multipleStated(multiple) : lowered(number!);
+  propose(findings, scene, 'adjusting', { kind: 'ratio', a: adjusted, b: delivered, stated }, words);
+}
+
+function multipleStated(item: Item): StatedNumber {
+  const entry = meaningOf(item, 'multiple')!.data as { x: number; low: number; high: number };
+  return statedMultiple(entry, undefined, undefined);
+}
+
+/** "by 80 %": a fifth is left. */
+function lowered(item: Item): StatedNumber {
+  const { x, place, hedge } = item.number!;
+  const stated = statedNumber({ x, place, ...(hedge && { hedge }) }, 'plain');
+  return {
+    ...stated,
+    x: tidy(1 - stated.x / 100),
+    low: tidy(1 - stated.high / 100),
+    high: tidy(1 - stated.low / 100),
+    place: tidy(place / 100),
+    ...(stated.highOpen && { lowOpen: true, highOpen: undefined }),
+    ...(stated.lowOpen && { highOpen: true, lowOpen: undefined }),
+  };
+}
