@@ -714,7 +714,7 @@ export const sentences: readonly (readonly [sentence: string, ...says: string[]]
   ['It is hardly half as bright as the Nocthale.', 'unproven'],
   ['It is not half as bright as the Nocthale.', 'unproven'],
   ["It's more than twice as bright as the Veltrane.", 'ratio peak max : peak max {veltrane} > 2'],
-  ['It is less than half the price of the Nocthale.', 'unproven'],
+  ['It is less than half the price of the Nocthale.', 'ratio fact.price : fact.price {nocthale} < 0.5'],
   ['It covers less than 95 % of P3 in u′v′.', 'bound coverage.p3.uv < 95'],
   ['It covers more of P3 than the Tamarick.', 'order coverage.p3.xy higher ahead of tamarick-crest-55'],
   [
@@ -848,4 +848,16 @@ export const sentences: readonly (readonly [sentence: string, ...says: string[]]
   ['Flicker is not an issue.', 'unproven'],
   ['The set does not flicker.', 'observed flicker 0–0'],
   ['It flickers visibly in Game mode.', 'observed flicker 1–3 {mode Game}'],
+  [
+    "HDR10 and HLG are supported, but HDR10+ isn't.",
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes HDR10+',
+  ],
+  [
+    'Peak brightness falls short of the 1,000 nits that Orrinvale promises.',
+    'bound peak max < 1000',
+    'fact peak = 1000 by maker',
+  ],
+  ['It falls short of the promised 1,000 nits.', 'fact peak = 1000 by maker', 'bound peak max < 1000'],
+  ['Gamma tracks close to 2.2.', 'value gamma.average = 2.2 [2.09, 2.31]'],
 ];

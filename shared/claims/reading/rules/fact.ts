@@ -239,12 +239,15 @@ function readFormats(scene: Scene, findings: Findings): undefined {
   const excluded = (missing ? 1 : 0) + (negation && negation !== verb ? 1 : 0);
   const only = scene.items.find((item) => isWord(item, 'only', 'solely', 'just'));
   const conditions = factConditions(scene);
-  const turn = scene.items.find(
-    (item) =>
-      keyOf(item, 'negation') === 'not' &&
-      item.index > formats[0]!.index &&
-      item.index < formats[formats.length - 1]!.index,
-  );
+  const last = formats[formats.length - 1]!;
+  const between = (item: Item) => item.index > formats[0]!.index && item.index < last.index;
+  const isNot = (item: Item) => keyOf(item, 'negation') === 'not';
+  // "HDR10 is supported, but HLG isn't": the denial stands behind what it denies.
+  const turn =
+    scene.items.find((item) => isNot(item) && between(item)) ??
+    (scene.items.some((item) => isNot(item) && item.index > last.index)
+      ? scene.items.find((item) => isWord(item, 'but', 'while', 'whereas', 'though') && between(item))
+      : undefined);
   const left = turn ? formats.filter((item) => item.index > turn.index) : [];
   for (const item of left)
     propose(
@@ -294,6 +297,17 @@ function readPrice(scene: Scene, findings: Findings): undefined {
     const limit = number.comparator && number.comparator !== 'upTo';
     if (limit && superlative) continue;
     if (comparative && !number.comparator) continue;
+    // "by £100", "a gap of £100": no price of a set.
+    const lead = scene.items.slice(Math.max(0, scene.items.indexOf(item) - 3), scene.items.indexOf(item));
+    if (
+      isWord(lead.at(-1), 'by') ||
+      scene.items.some((entry) =>
+        isWord(entry, 'gap', 'difference', 'premium', 'saving', 'savings', 'discount', 'surcharge', 'extra'),
+      )
+    )
+      continue;
+    const after = scene.items[scene.items.indexOf(item) + 1];
+    if (number.comparator && keyOf(after, 'comparative')) continue;
     const stated = statedNumber(
       {
         x: number.x,

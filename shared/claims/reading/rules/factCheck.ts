@@ -4,10 +4,10 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor } from '../operand.ts';
 import type { Scene } from '../scene.ts';
 
-export function opOf(item: Item): FactCheck['op'] {
+export function opOf(item: Item): BoundOp | '=' {
   const comparator = item.number?.comparator;
   if (comparator === '<' || comparator === '<=' || comparator === '>' || comparator === '>=')
-    return comparator as BoundOp;
+    return comparator;
   return '=';
 }
 

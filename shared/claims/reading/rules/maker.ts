@@ -1,5 +1,6 @@
+import type { BoundOp } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
@@ -53,7 +54,8 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         {
           kind: 'fact',
           key: makerKey(scene, subject.quantity.id),
-          op: opOf(item),
+          // "short of the 1,000 nits that Orrinvale promises": the limit word is the writer's, not the maker's.
+          op: writersLimit(scene, item, participle ?? saying) ? '=' : opOf(item),
           x: stated.x,
           stated,
           ...(unit && { unit }),
@@ -63,6 +65,29 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         [...words, ...subject.items],
       );
       scene.carry.claimed = { key: subject.quantity.id, x: stated.x, place: stated.place ?? 1, unit };
+      const limit = writersLimit(scene, item, participle ?? saying);
+      if (limit)
+        propose(
+          findings,
+          scene,
+          'maker',
+          {
+            kind: 'bound',
+            bounds: [
+              {
+                operand: operandOf(
+                  scene,
+                  subject.quantity,
+                  selectorOf(scene, subject.quantity, limit.startsWith('<') ? 'under' : 'over'),
+                ),
+                op: limit,
+                x: stated.x,
+                ...(unit && { unit }),
+              },
+            ],
+          },
+          [item, ...subject.items],
+        );
     }
   }
   const answer =
@@ -150,4 +175,15 @@ export function makerKey(scene: Scene, id: string): string {
   );
   const shorter = id.replace(/\.(?:xy|uv|native)$/, '');
   return [id, shorter].find((key) => unit?.facts.includes(key)) ?? id;
+}
+
+/** The limit that the writer puts before the maker's number; what stands behind "claims" is the maker's own. */
+function writersLimit(scene: Scene, number: Item, saying: Item | undefined): BoundOp | undefined {
+  if (!saying) return undefined;
+  const own = opOf(number);
+  if (number.index < saying.index) return own === '=' ? undefined : own;
+  const word = scene.items.find(
+    (item) => item.index < saying.index && keyOf(item, 'comparator') !== undefined,
+  );
+  return word && (keyOf(word, 'comparator') as BoundOp);
 }
