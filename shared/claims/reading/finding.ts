@@ -1,4 +1,5 @@
 import type { Check } from '../../contract/check.ts';
+import { denialProblem } from './denials.ts';
 import type { Item } from './items.ts';
 import type { Scene } from './scene.ts';
 
@@ -65,6 +66,8 @@ export function propose(
     );
   if (scene.unitProblem && !('by' in check && check.by))
     return refuse(findings, scene, rule, scene.unitProblem, items);
+  const denial = denialProblem(scene, check, items);
+  if (denial) return refuse(findings, scene, rule, denial, items);
   record(findings, scene, items, { check, rule });
 }
 

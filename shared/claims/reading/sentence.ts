@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, carriedConcept } from './carry.ts';
+import { placeNouns } from './cell.ts';
 import type { Finding, Findings } from './finding.ts';
 import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
@@ -66,7 +67,9 @@ function resolveDoubtfulAxes(scene: Scene): undefined {
           'redBalance',
           'greenBalance',
           'blueBalance',
-        ].includes(keyOf(item, 'concept') ?? '') || keyOf(item, 'gamut'),
+        ].includes(keyOf(item, 'concept') ?? '') ||
+        keyOf(item, 'gamut') ||
+        isWord(item, ...placeNouns),
     );
     const carried = scene.concept ?? carriedConcept(scene.carry);
     if (
@@ -178,6 +181,7 @@ const telling = new Set<MeaningKind>([
   'severity',
   'adjective',
   'hedge',
+  'hue',
 ]);
 
 /** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
@@ -188,11 +192,14 @@ function mayClaim(item: Item): boolean {
       telling.has(meaning.kind) ||
       meaning.key === 'tint' ||
       meaning.key === 'award' ||
+      meaning.key === 'hold' ||
       meaning.key === 'score'
     )
       return true;
   return (
     item.text === 'matches' ||
+    item.text === 'same' ||
+    (keyOf(item, 'stat') !== undefined && /^(?:low|high|small|larg|great|bigg|least)/.test(item.text)) ||
     item.text === 'hdmi' ||
     item.text === 'usb' ||
     item.text === 'equals' ||

@@ -145,7 +145,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       role = possessive && (keyOf(left, 'multiple') || isWord(left, 'of')) ? 'possessive' : 'compared';
     else if (
       left &&
-      isWord(left, 'and', 'or') &&
+      isWord(left, 'and', 'or', 'nor') &&
       mentions.length > 0 &&
       before(items, at) > 0 &&
       mentions[mentions.length - 1]!.item.index >= left.index - 2

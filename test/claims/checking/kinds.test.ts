@@ -48,7 +48,7 @@ describe('value', () => {
   it('asks for a window only of a series that needs one: a bare peak is the greatest', () => {
     const bare = judged({ kind: 'value', operand: quantity('peak'), stated: number(742, 0.5) });
     expect(bare).toMatchObject({ verdict: 'holds' });
-    expect(bare.reason).toContain('10\u2009% window');
+    expect(bare.reason).toContain('10\u202f% window');
     const grey = judged({ kind: 'value', operand: quantity('grey.de2000'), stated: number(3, 0.5) });
     expect(grey.verdict).toBe('unproven');
   });

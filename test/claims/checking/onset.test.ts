@@ -34,7 +34,7 @@ describe('onset', () => {
   it('breaks a level too early and suggests where it begins', () => {
     expect(onset(rising, { from: 50 })).toMatchObject({
       verdict: 'breaks',
-      suggestion: 'from 60\u2009% upwards',
+      suggestion: 'from 60\u202f% upwards',
     });
   });
 
@@ -61,7 +61,7 @@ describe('onset', () => {
     const { 50: _, ...gap } = rising;
     const judgement = onset(gap, { from: 60 });
     expect(judgement.verdict).toBe('unproven');
-    expect(judgement.reason).toBe('Nothing was measured between 40 and 60\u2009%.');
+    expect(judgement.reason).toBe('Nothing was measured between 40 and 60\u202f%.');
   });
 
   it('is unproven where nothing below was measured at all', () => {

@@ -63,7 +63,7 @@ export const quantityWords: Readonly<Record<string, string>> = {
   blueBalance: `blue balance; blue channel; balance of blue; blue component; blue level; blue gain`,
   price: `price; price tag; asking price; list price; retail price; street price; cost; sticker price; launch price`,
   score: `score; overall score; total score; final score; verdict score; rating; overall rating; overall mark; mark; our score; overall; total; our verdict; final mark; final rating`,
-  award: `award; badge; seal; recommendation award; editor's choice; recommended badge; our award`,
+  award: `award; best buy; badge; seal; recommendation award; editor's choice; recommended badge; our award`,
 };
 
 /** Reference gamuts. */

@@ -37,7 +37,9 @@ export function readAdjusting(scene: Scene, findings: Findings): undefined {
   const by = isWord(before, 'by') || isWord(next, 'off') || isWord(next, 'from');
   if (!multiple && !(verb && number && by)) return;
   const anchor = multiple ?? number!;
-  const subject = subjectOf(scene, undefined, anchor);
+  // "Takes" is also a word for power: the verb names no quantity here.
+  const items = scene.items.filter((item) => item !== verb);
+  const subject = subjectOf({ ...scene, items }, undefined, anchor);
   if (!isSettled(subject)) return refuse(findings, scene, 'adjusting', subject.problem, [doer, anchor]);
   const { quantity } = subject;
   const conditions = conditionsFor(scene, quantity);

@@ -75,6 +75,11 @@ function comparedFact(scene: Scene): string | undefined {
     if (isWord(item, 'hdmi') && version && /^\d\.\d$/.test(version.text))
       return `fact:hdmi.count.${version.text}`;
   }
+  if (scene.items.some((item) => keyOf(item, 'concept'))) return undefined;
+  const noun = scene.items.find((item) =>
+    ['count', 'months', 'frequency'].includes(String(meaningOf(item, 'fact')?.data)),
+  );
+  if (noun) return `fact:${keyOf(noun, 'fact')}`;
   return undefined;
 }
 
@@ -155,7 +160,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     away?.item ?? scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));
   const multiple = multipleAt(scene);
   const equative =
-    scene.items.find((item) => keyOf(item, 'equative')) ?? plainEquative(scene, multiple?.item);
+    scene.items.find((item) => keyOf(item, 'equative') && !scene.conditionItems.has(item)) ??
+    plainEquative(scene, multiple?.item);
   const entry = (away ??
     meaningOf(comparative, 'comparative')?.data ??
     meaningOf(equative, 'equative')?.data ??
@@ -163,9 +169,19 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const numbers = scene.items.filter(
     (item) =>
       item.number &&
-      !(item.number.dimension === 'money' && item.number.comparator !== undefined) &&
+      !(
+        item.number.dimension === 'money' &&
+        item.number.comparator !== undefined &&
+        !keyOf(scene.items[scene.items.indexOf(item) + 1], 'comparative')
+      ) &&
       !scene.used.has(item) &&
       (['percent', 'times', 'points'].includes(item.number.dimension) ||
+        // "1.5 lower than": a bare number beside the comparing word.
+        (item.number.dimension === '' &&
+          !item.number.spelled &&
+          comparative !== undefined &&
+          keyOf(comparative, 'comparative') !== undefined &&
+          scene.items[scene.items.indexOf(item) + 1] === comparative) ||
         (comparative &&
           ['luminance', 'money', 'de', 'temperature', 'time', 'power', 'noise', 'length', 'mass'].includes(
             item.number.dimension,
@@ -188,7 +204,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       (multiple || number?.number?.dimension === 'times' || number?.number?.dimension === 'percent')
     ) &&
     !((multiple ?? (number?.number?.dimension === 'times' ? number : undefined)) && equative) &&
-    !(multiple && hasTimesOwn(scene, multiple.item))
+    !(multiple && hasTimesOwn(scene, multiple.item)) &&
+    !((multiple ?? number) && thanConditions(scene))
   )
     return;
   if (!comparative && number && number.number!.dimension === 'percent' && !isShareOfOther(scene, number))
@@ -345,6 +362,10 @@ function isShareOfOther(scene: Scene, number: Item): boolean {
 }
 
 function subjectQuantity(scene: Scene): Quantity | { problem: string } {
+  if (scene.items.some((item) => keyOf(item, 'concept') === 'price' || keyOf(item, 'verb') === 'cost'))
+    return quantityById('fact:price');
+  const fact = comparedFact(scene);
+  if (fact) return quantityById(fact);
   const subject = subjectOf(scene, undefined);
   return isSettled(subject) ? subject.quantity : { problem: subject.problem };
 }

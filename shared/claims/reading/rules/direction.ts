@@ -299,6 +299,9 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
     const curve =
       firstWith(scene, 'concept', 'eotf') ??
       scene.items.find((entry) => keyOf(entry, 'tone')) ??
+      (isLight
+        ? scene.items.find((entry) => isWord(entry, 'the picture', 'picture', 'image', 'pictures'))
+        : undefined) ??
       (/curve|pq|1886|eotf|hlg|standard|2084|signal|asked/.test(item.text) ? item : undefined);
     if (curve && !isSaturation) {
       const conditions = eotfSignal(

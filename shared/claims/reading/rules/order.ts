@@ -2,12 +2,12 @@ import type { OrderCheck } from '../../../contract/check.ts';
 import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
-import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import { type ComparativeEntry, comparedQuantity, otherMention } from './compare.ts';
-import { concepts, negated } from './orderWords.ts';
+import { betterDirection, concepts, negated } from './orderWords.ts';
+import { onlyOne, readExtreme, readNeither } from './standAlone.ts';
 import { readBeats, readEquals, readRanks } from './standing.ts';
 
 const sizeWords = [
@@ -36,19 +36,6 @@ function sizeWordOf(scene: Scene, item: Item): { sizeWord?: string; item?: Item 
   return before && sizeWords.includes(before.text) ? { sizeWord: before.text, item: before } : {};
 }
 
-/** "better": the side that is better for the quantity. */
-function betterDirection(
-  entry: ComparativeEntry,
-  key: string,
-  quantity: Quantity,
-): 'higher' | 'lower' | undefined {
-  if (entry.concept !== '') return entry.direction;
-  if (['better', 'best'].includes(key)) return quantity.better === 'target' ? undefined : quantity.better;
-  if (['worse', 'worst'].includes(key))
-    return quantity.better === 'target' ? undefined : quantity.better === 'higher' ? 'lower' : 'higher';
-  return entry.direction;
-}
-
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
   readEquals(scene, findings);
@@ -64,33 +51,6 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
     else if (comparative)
       readComparative(scene, findings, item, comparative.key, comparative.data as ComparativeEntry);
   }
-}
-
-/** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */
-function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
-  if (!isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least')) return false;
-  const at = scene.items.indexOf(item);
-  const noun =
-    scene.items[at + (['average', 'max'].includes(keyOf(scene.items[at + 1], 'stat') ?? '') ? 2 : 1)];
-  const rest = scene.items.slice(at + 2);
-  const amongSets = rest.some(
-    (word, index) =>
-      (isWord(word, 'set', 'sets', 'television', 'televisions', 'tv', 'tvs', 'rivals', 'class') &&
-        isWord(rest[index - 1], 'any', 'all', 'the', 'our', 'its')) ||
-      (isWord(word, 'tested', 'measured') && rest.some((other) => isWord(other, 'we'))) ||
-      (keyOf(word, 'stat') !== undefined && isWord(rest[index + 1], 'set', 'sets', 'television', 'tv')),
-  );
-  if (!keyOf(noun, 'concept') || !amongSets) return false;
-  const sets = scene.items.filter(
-    (word) => word !== item && !(word.index > noun!.index && keyOf(word, 'stat') !== undefined),
-  );
-  const quantity = comparedQuantity({ ...scene, items: sets }, { concept: '', direction: 'higher' });
-  if ('problem' in quantity) return false;
-  const { cohort, items } = cohortOf(scene);
-  const direction = isWord(item, 'lowest', 'smallest', 'least') ? 'lower' : 'higher';
-  const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
-  propose(findings, scene, 'order', check, [item, noun, ...items]);
-  return true;
 }
 
 function readSuperlative(
@@ -191,17 +151,6 @@ function readSuperlative(
       ),
     ],
   );
-}
-
-/** "Only the Veltrane is brighter": the one set that is ahead of this review's own. */
-function onlyOne(scene: Scene): { item: Item; word: Item; id?: string } | undefined {
-  const mention = scene.units.find(({ role }) => role === 'subject');
-  if (!mention) return undefined;
-  const at = scene.items.indexOf(mention.item);
-  const word = scene.items.slice(Math.max(0, at - 2), at).find((item) => isWord(item, 'only', 'just'));
-  if (!word) return undefined;
-  const id = resolveMention(mention, scene.carry, scene.context);
-  return { item: mention.item, word, ...(id !== undefined && id !== scene.context.own && { id }) };
 }
 
 function readComparative(
@@ -311,6 +260,8 @@ function readComparative(
       return;
     }
     const subjects = scene.units.filter((mention) => mention.role === 'subject');
+    if (subjects.length > 1 && scene.items.some((word) => isWord(word, 'neither')))
+      return readNeither(scene, findings, item, key, entry, subjects);
     if (subjects.length > 1)
       return refuse(findings, scene, 'order', 'two sets at once are no check: say it of each', [
         item,

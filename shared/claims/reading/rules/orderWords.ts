@@ -1,5 +1,7 @@
 import { type Item, isWord, keyOf } from '../items.ts';
+import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
+import type { ComparativeEntry } from './compare.ts';
 
 export function negated(scene: Scene, item: Item): { negated?: true } {
   return scene.items.some(
@@ -14,4 +16,17 @@ export function negated(scene: Scene, item: Item): { negated?: true } {
 
 export function concepts(scene: Scene): Item[] {
   return scene.items.filter((item) => keyOf(item, 'concept'));
+}
+
+/** "better": the side that is better for the quantity. */
+export function betterDirection(
+  entry: ComparativeEntry,
+  key: string,
+  quantity: Quantity,
+): 'higher' | 'lower' | undefined {
+  if (entry.concept !== '') return entry.direction;
+  if (['better', 'best'].includes(key)) return quantity.better === 'target' ? undefined : quantity.better;
+  if (['worse', 'worst'].includes(key))
+    return quantity.better === 'target' ? undefined : quantity.better === 'higher' ? 'lower' : 'higher';
+  return entry.direction;
 }

@@ -35,17 +35,21 @@ export function readScores(scene: Scene, findings: Findings): undefined {
     const number = item.number;
     if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
     const next = scene.items[scene.items.indexOf(item) + 1];
+    const apart = readScale(scene, item);
     const scaled = number.outOf !== undefined && [5, 6, 10, 20, 100].includes(number.outOf);
     const starred =
-      isWord(next, 'stars', 'star', 'points') && verb !== undefined && number.dimension !== 'percent';
+      (isWord(next, 'stars', 'star') || number.dimension === 'points') &&
+      verb !== undefined &&
+      number.dimension !== 'percent';
     const named =
-      (noun || (verb && isWord(verb, 'scores', 'scored'))) &&
+      (noun || (verb && isWord(verb, 'scores', 'scored', 'rates'))) &&
       number.dimension === '' &&
       number.outOf === undefined;
     const pointsScore = number.dimension === 'points' && (noun || (verb && isWord(verb, 'scores', 'scored')));
     if (!scaled && !starred && !named && !pointsScore) continue;
     if (
       scaled &&
+      !apart &&
       next?.type === 'word' &&
       !isWord(
         next,
@@ -88,7 +92,7 @@ export function readScores(scene: Scene, findings: Findings): undefined {
         : '=';
     const check: ScoreCheck = {
       kind: 'score',
-      criterion: keyOf(criterion, 'criterion') ?? 'total',
+      criterion: keyOf(criterion, 'criterion') ?? partOf(scene, item) ?? 'total',
       x: number.x,
       ...(number.outOf !== undefined && { max: number.outOf }),
       stated,
@@ -98,15 +102,32 @@ export function readScores(scene: Scene, findings: Findings): undefined {
     propose(findings, scene, 'score', check, [verb, noun, criterion, item, starred ? next : undefined]);
   }
   if (!awardNoun || scene.used.has(awardNoun)) return;
+  // "The best buy in its class" is no name.
+  if (/^(?:best buy|editor's choice)$/.test(awardNoun.text) && !awardNoun.capital) return;
   const given = scene.items.find(
     (item) =>
       keyOf(item, 'awardWord') !== undefined ||
-      isWord(item, 'earned', 'won', 'received', 'gets', 'take', 'misses', 'has', 'with', 'is', 'for'),
+      isWord(
+        item,
+        'earned',
+        'won',
+        'received',
+        'gets',
+        'take',
+        'misses',
+        'has',
+        'with',
+        'is',
+        'for',
+        'goes',
+        ':',
+      ),
   );
   const negation = scene.items.find(
     (item) => (keyOf(item, 'negation') || keyOf(item, 'stat') === 'none') && !scene.used.has(item),
   );
-  if (!given && !negation) return;
+  const labelled = isWord(scene.sentence[awardNoun.index + 1], ':');
+  if (!given && !negation && !labelled) return;
   const { name, items } = awardName(scene, awardNoun);
   propose(
     findings,
@@ -123,6 +144,44 @@ export function readScores(scene: Scene, findings: Findings): undefined {
   );
 }
 
+/** "8 of 10", "8 points out of 10", "4 stars out of 5", "scores 80 %": the scale that stands apart from its number. */
+function readScale(scene: Scene, item: Item): boolean {
+  const number = item.number!;
+  const verb = scene.items.find((entry) => isWord(entry, 'scores', 'scored', 'score', 'rates'));
+  if (number.dimension === 'percent' && verb && verb.index < item.index && item.index - verb.index <= 3) {
+    number.outOf = 100;
+    number.dimension = '';
+    return true;
+  }
+  if (number.outOf !== undefined || !['', 'points'].includes(number.dimension)) return false;
+  let at = scene.items.indexOf(item) + 1;
+  if (isWord(scene.items[at], 'stars', 'star')) at += 1;
+  if (isWord(scene.items[at], 'out')) at += 1;
+  const scale = isWord(scene.items[at], 'of', 'from') ? scene.items[at + 1] : undefined;
+  if (scale?.number?.dimension !== '' || ![5, 10, 20, 100].includes(scale.number.x)) return false;
+  number.outOf = scale.number.x;
+  scale.number.role = 'ignored';
+  return true;
+}
+
+const parts =
+  /^(?:picture|sound|value|design|build|features|gaming|games|contrast|colours?|brightness|usability|motion|software|connectivity|price|ergonomics|economy|hdr|sdr|screen)$/;
+
+/** "7 for picture", "the sound earns 6": the criterion, when the words name one; else the total is meant. */
+function partOf(scene: Scene, item: Item): string | undefined {
+  const at = scene.items.indexOf(item);
+  const after = scene.items.slice(at + 1, at + 7);
+  const link = after.findIndex((entry) => isWord(entry, 'for', 'on', 'in'));
+  const named =
+    link < 0 ? undefined : after.slice(link + 1).find((entry) => !isWord(entry, 'its', 'the', 'our'));
+  if (named && named.type !== 'mark' && !isWord(named, 'overall', 'all', 'this', 'us', 'total'))
+    return parts.test(named.text) || isWord(after[link], 'for') ? named.text : undefined;
+  const first = scene.items
+    .slice(0, Math.min(at, 4))
+    .find((entry) => parts.test(entry.text.replace(/^the /, '')));
+  return first?.text.replace(/^the /, '');
+}
+
 /** "our Best Buy award", "the Editor's Choice": the capitals before the noun, or the noun's own name. */
 function awardName(scene: Scene, noun: Item): { name?: string; items: Item[] } {
   const at = scene.items.indexOf(noun);
@@ -130,6 +189,9 @@ function awardName(scene: Scene, noun: Item): { name?: string; items: Item[] } {
   while (left > 1 && (scene.items[left - 1]!.capital || isWord(scene.items[left - 1], "'s", '-'))) left -= 1;
   const items = scene.items.slice(left, at);
   const own = noun.text.replace(/ ?\b(?:award|badge|seal)$|^our /g, '');
+  // "Award: Best Buy"
+  if (isWord(scene.sentence[noun.index + 1], ':'))
+    for (let right = at + 1; scene.items[right]?.capital; right += 1) items.push(scene.items[right]!);
   const words = [...items, ...(own === '' || own === 'our' ? [] : [{ text: own, capital: true }])];
   if (words.length === 0) return { items };
   const name = words

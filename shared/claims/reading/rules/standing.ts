@@ -12,7 +12,12 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
   if (!other) return;
   const at = scene.items.findIndex(
     (item) =>
-      isWord(item, 'matches', 'match', 'matching', 'equals', 'rivals') || (isWord(item, 'on') && false),
+      isWord(item, 'matches', 'match', 'matching', 'equals', 'rivals') ||
+      (isWord(item, 'same', 'identical') &&
+        scene.items.some(
+          (word) => word.index > item.index && word.index <= item.index + 2 && keyOf(word, 'concept'),
+        ) &&
+        scene.items.some((word) => word.index > item.index && isWord(word, 'as', 'to'))),
   );
   const id = resolveMention(other, scene.carry, scene.context);
   const equative = scene.items.find((item) => keyOf(item, 'equative') && !scene.used.has(item));

@@ -5,6 +5,12 @@ import type { ComparativeEntry } from './compare.ts';
 
 /** "11 nits above the Kasulind's": the preposition compares. */
 export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {
+  const verb = scene.items.find((item) =>
+    isWord(item, 'beats', 'beat', 'exceeds', 'surpasses', 'leads', 'tops', 'trails', 'betters', 'outdoes'),
+  );
+  const by = verb && scene.items.some((item, at) => isWord(scene.items[at - 1], 'by') && item.number);
+  if (verb && by && scene.units.some(({ item }) => item.index > verb.index))
+    return { item: verb, concept: '', direction: isWord(verb, 'trails') ? 'lower' : 'higher' };
   for (const [at, item] of scene.items.entries()) {
     const before = scene.items[at - 1];
     if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') continue;
@@ -26,6 +32,19 @@ export function opensOther(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
   if (isWord(item, 'than')) return true;
   const before = items[at - 1];
+  // "three times the lag of the Evening mode", "a third of that before adjustment"
+  if (isWord(item, 'of')) {
+    const next = isWord(items[at + 1], 'the', 'that', 'its') ? items[at + 2] : items[at + 1];
+    const named = [next, items[at + 3], items[at + 4]].some(
+      (entry, order) =>
+        (order === 0 || isWord(items[at + 1], 'that')) &&
+        (keyOf(entry, 'mode') ?? keyOf(entry, 'stage') ?? keyOf(entry, 'dimming')) !== undefined,
+    );
+    return (
+      named &&
+      items.slice(0, at).some((entry) => keyOf(entry, 'multiple') ?? entry.number?.dimension === 'times')
+    );
+  }
   if (/^as (?:high|much|many) as$/.test(item.text))
     return keyOf(before, 'multiple') !== undefined || before?.number?.dimension === 'times';
   return (

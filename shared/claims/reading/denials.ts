@@ -1,0 +1,49 @@
+import type { Check } from '../../contract/check.ts';
+import { type Item, isWord, keyOf } from './items.ts';
+import type { Scene } from './scene.ts';
+
+/** "not", "never", "isn't", "no longer": words that turn round what they stand beside. */
+function denies(item: Item): boolean {
+  if (keyOf(item, 'hedge') !== undefined || keyOf(item, 'comparator') !== undefined) return false;
+  return /^(?:not|never|no longer|cannot|n't|.+n't)$/.test(item.text);
+}
+
+/** Words that deny by themselves, so that a "not" before them affirms. */
+function lacks(item: Item): boolean {
+  return (
+    isWord(item, 'absent', 'gone', 'none', 'free', 'free of', 'without', 'nothing', 'missing') ||
+    denies(item)
+  );
+}
+
+/** A check that itself says "not": its rule has heard the denial. */
+function saysNot(check: Check): boolean {
+  return 'negated' in check && check.negated === true;
+}
+
+/**
+ * Why the denials of a clause keep a check from being made: one that stands amid its words without being among
+ * them, or two in a row, whose sense no rule settles. In doubt a claim is unproven, never held.
+ */
+export function denialProblem(
+  scene: Scene,
+  check: Check,
+  words: readonly (Item | undefined)[],
+): string | undefined {
+  const own = words.filter((item): item is Item => item !== undefined && scene.items.includes(item));
+  if (own.length === 0) return undefined;
+  const from = Math.min(...own.map(({ index }) => index));
+  const to = Math.max(...own.map(({ index }) => index));
+  const twice = scene.items.some((item, at) => {
+    const next = scene.items[at + 1];
+    return (
+      next !== undefined && denies(item) && lacks(next) && item.index >= from - 2 && next.index <= to + 2
+    );
+  });
+  if (twice) return 'two denials in a row may mean either';
+  if (saysNot(check)) return undefined;
+  const unheard = scene.items.find(
+    (item) => item.index > from && item.index < to && denies(item) && !own.includes(item),
+  );
+  return unheard && `the check does not hear “${unheard.text}”`;
+}

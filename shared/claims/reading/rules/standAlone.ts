@@ -1,0 +1,71 @@
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import type { Scene, UnitMention } from '../scene.ts';
+import { resolveMention } from '../units.ts';
+import { cohortOf, orderCheck } from './cohort.ts';
+import { type ComparativeEntry, comparedQuantity } from './compare.ts';
+import { betterDirection } from './orderWords.ts';
+
+/** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */
+export function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
+  if (!isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least')) return false;
+  const at = scene.items.indexOf(item);
+  const noun =
+    scene.items[at + (['average', 'max'].includes(keyOf(scene.items[at + 1], 'stat') ?? '') ? 2 : 1)];
+  const rest = scene.items.slice(at + 2);
+  const amongSets = rest.some(
+    (word, index) =>
+      (isWord(word, 'set', 'sets', 'television', 'televisions', 'tv', 'tvs', 'rivals', 'class') &&
+        isWord(rest[index - 1], 'any', 'all', 'the', 'our', 'its')) ||
+      (isWord(word, 'tested', 'measured') && rest.some((other) => isWord(other, 'we'))) ||
+      (keyOf(word, 'stat') !== undefined && isWord(rest[index + 1], 'set', 'sets', 'television', 'tv')),
+  );
+  if (!keyOf(noun, 'concept') || !amongSets) return false;
+  const sets = scene.items.filter(
+    (word) => word !== item && !(word.index > noun!.index && keyOf(word, 'stat') !== undefined),
+  );
+  const quantity = comparedQuantity({ ...scene, items: sets }, { concept: '', direction: 'higher' });
+  if ('problem' in quantity) return false;
+  const { cohort, items } = cohortOf(scene);
+  const direction = isWord(item, 'lowest', 'smallest', 'least') ? 'lower' : 'higher';
+  const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
+  propose(findings, scene, 'order', check, [item, noun, ...items]);
+  return true;
+}
+
+/** "Neither the Kasulind nor the Nocthale is brighter": this review's own set is ahead of both. */
+export function readNeither(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  key: string,
+  entry: ComparativeEntry,
+  subjects: readonly UnitMention[],
+): undefined {
+  const words = [item, ...subjects.map((mention) => mention.item)];
+  const quantity = comparedQuantity(scene, entry);
+  const ids = subjects.map((mention) => resolveMention(mention, scene.carry, scene.context));
+  const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
+  if ('problem' in quantity || !direction || ids.some((id) => id === undefined || id === scene.context.own))
+    return refuse(findings, scene, 'order', 'the words do not say in what, or which set', words);
+  const { unit: _unit, ...conditions } = scene.conditions;
+  const own = { ...scene, unit: undefined, conditions };
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(own, quantity, direction, { type: 'ahead' }, { units: ids as string[] }),
+    words,
+  );
+}
+
+/** "Only the Veltrane is brighter": the one set that is ahead of this review's own. */
+export function onlyOne(scene: Scene): { item: Item; word: Item; id?: string } | undefined {
+  const mention = scene.units.find(({ role }) => role === 'subject');
+  if (!mention) return undefined;
+  const at = scene.items.indexOf(mention.item);
+  const word = scene.items.slice(Math.max(0, at - 2), at).find((item) => isWord(item, 'only', 'just'));
+  if (!word) return undefined;
+  const id = resolveMention(mention, scene.carry, scene.context);
+  return { item: mention.item, word, ...(id !== undefined && id !== scene.context.own && { id }) };
+}
