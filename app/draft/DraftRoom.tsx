@@ -19,13 +19,17 @@ import { ArticleSwitcher } from './panels/ArticleSwitcher.tsx';
 import { ByLine } from './panels/ByLine.tsx';
 import { DraftNav } from './panels/DraftNav.tsx';
 import { DraftStatus } from './panels/DraftStatus.tsx';
+import { InsertPhotoSheet } from './panels/InsertPhotoSheet.tsx';
 import { InsertValueSheet } from './panels/InsertValueSheet.tsx';
+import { LinkSheet } from './panels/LinkSheet.tsx';
 import { Notices } from './panels/Notices.tsx';
+import { PhraseSheet } from './panels/PhraseSheet.tsx';
 import { setNarrow } from './proofs/foldPlugin.ts';
 import { proofsOf } from './proofs/proofPlugin.ts';
 import { useProofs } from './proofs/proofStore.ts';
 import { openSession } from './session.ts';
 import './draft.css';
+import './margin/proofs.css';
 
 const lastKey = 'nitproof.last-article';
 /** Under this width of the room the margin folds under the sentences, rem. */
@@ -158,6 +162,9 @@ function OpenArticle({ id, at }: { id: string; at: string | undefined }) {
         {narrow ? <FoldedProofs /> : <Margin />}
       </div>
       {sheet === 'insert-value' && hasArticle ? <InsertValueSheet /> : null}
+      {sheet === 'insert-photo' && hasArticle ? <InsertPhotoSheet /> : null}
+      {sheet === 'link' && hasArticle ? <LinkSheet /> : null}
+      {sheet === 'phrase' && hasArticle ? <PhraseSheet /> : null}
     </div>
   );
 }

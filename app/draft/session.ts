@@ -133,8 +133,8 @@ export function openSession(document: ArticleDocument, library: string, place: H
   }
 
   function rebuildChecker(): void {
-    const { evidence, house } = useEvidence.getState();
-    bench = evidence && house ? benchOf(id, meta, evidence, house, source) : null;
+    const { evidence, house, scoreSheet } = useEvidence.getState();
+    bench = evidence && house ? benchOf(id, meta, evidence, { house, scoreSheet }, source) : null;
     if (!bench) checker = null;
     else if (checker) checker.rebase(bench);
     else checker = checkerOf(bench);
@@ -151,7 +151,8 @@ export function openSession(document: ArticleDocument, library: string, place: H
   });
   const stops = [
     useEvidence.subscribe((now, before) => {
-      if (now.evidence !== before.evidence || now.house !== before.house) rebuildChecker();
+      const { evidence, house, scoreSheet } = before;
+      if (now.evidence !== evidence || now.house !== house || now.scoreSheet !== scoreSheet) rebuildChecker();
     }),
     useLibrary.subscribe(({ articles }) => {
       const revision = articles.find((article) => article.id === id)?.revision ?? 0;

@@ -2,7 +2,6 @@ import { formatNumber, formatWithUncertainty } from '../../shared/article/format
 
 /** No-break space: a title never ends a line between a number and its unit. */
 export const thin = '\u00a0';
-const unbroken = (text: string) => text.replaceAll('\u2009', thin);
 
 /** A number with a fixed count of decimals: `−1,039.5`. */
 export function numberText(value: number, decimals: number): string {
@@ -14,16 +13,17 @@ const printed = (unit: string) => (unit.startsWith('Δ') || unit === '1' ? {} : 
 
 /** `742 cd/m²`, `60 %`, `45°`, `3,260:1`; a colour difference is the bare number. */
 export function withUnit(value: number, unit: string, decimals: number): string {
-  return unbroken(formatNumber(value, { decimals, ...printed(unit) }));
+  return formatNumber(value, { decimals, ...printed(unit) });
 }
 
 /** `742 ± 15 cd/m²`: ± is the expanded uncertainty U = 2u, with at least one digit of it to be seen. */
 export function plusMinus(value: number, u: number | null, unit: string, decimals: number): string {
   const expanded = 2 * (u ?? 0);
   const needed = expanded > 0 && expanded < 0.95 ? Math.ceil(-Math.log10(expanded / 0.95) - 1e-9) : 0;
-  return unbroken(
-    formatWithUncertainty(value, u, { decimals: Math.max(decimals, Math.min(6, needed)), ...printed(unit) }),
-  );
+  return formatWithUncertainty(value, u, {
+    decimals: Math.max(decimals, Math.min(6, needed)),
+    ...printed(unit),
+  });
 }
 
 /** `20, 60 and 80` */

@@ -13,7 +13,7 @@ import { useLibrary } from '../stores/library.ts';
 export function useJudgedArticle(): { document: ArticleDocument | null; verdicts: ArticleVerdicts | null } {
   const route = useRoute();
   const articles = useLibrary((state) => state.articles);
-  const { evidence, house } = useEvidence();
+  const { evidence, house, scoreSheet } = useEvidence();
   const last = localStorage.getItem('nitproof.last-article');
   const id = route.path[0] ?? articles.find((article) => article.id === last)?.id ?? articles[0]?.id;
   const revision = articles.find((article) => article.id === id)?.revision;
@@ -32,11 +32,11 @@ export function useJudgedArticle(): { document: ArticleDocument | null; verdicts
     if (!document || !evidence || !house) return;
     const text = plainTextOfMarkdown(document.markdown);
     const source = createDrawsSource(() => check());
-    const checker = checkerOf(benchOf(document.id, document.meta, evidence, house, source));
+    const checker = checkerOf(benchOf(document.id, document.meta, evidence, { house, scoreSheet }, source));
     const check = () => setVerdicts(checker.check(text, document.claims));
     check();
     return source.close;
-  }, [document, evidence, house]);
+  }, [document, evidence, house, scoreSheet]);
 
   return { document, verdicts };
 }

@@ -9,6 +9,7 @@ import { followNews } from '../stores/news.ts';
 import { VerdictSymbols } from '../theme/VerdictGlyph.tsx';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { HelpSheet } from './HelpSheet.tsx';
+import { NameSheet } from './NameSheet.tsx';
 import { Palette } from './Palette.tsx';
 import { hashOf, type Room, roomNames, rooms, useRoute } from './route.ts';
 import { ShutDoorPage, UnreadableLibraryPage } from './ShutDoorPage.tsx';
@@ -87,6 +88,7 @@ export function Shell() {
       <div id="announcements" className="unseen" aria-live="polite" />
       <Toaster position="bottom-right" offset={44} duration={6000} gap={8} />
       {sheet === 'palette' ? <Palette /> : null}
+      {sheet === 'name' ? <NameSheet /> : null}
       {sheet === 'help' ? <HelpSheet /> : null}
       {sheet === 'new-article' ? <NewArticleSheet /> : null}
     </SlotContext>

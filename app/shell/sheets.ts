@@ -1,6 +1,14 @@
 import { create } from 'zustand';
 
-export type Sheet = 'palette' | 'help' | 'new-article' | 'insert-value';
+export type Sheet =
+  | 'palette'
+  | 'help'
+  | 'new-article'
+  | 'insert-value'
+  | 'insert-photo'
+  | 'link'
+  | 'phrase'
+  | 'name';
 
 /** Which sheet lies over the window; one at a time. */
 export const useSheet = create<{ sheet: Sheet | null }>(() => ({ sheet: null }));

@@ -32,6 +32,13 @@ export const shellCommands: readonly Command[] = [
     perform: () => openSheet('help'),
   },
   {
+    id: 'person.rename',
+    name: 'Your name',
+    keywords: 'person author reviewer editor sign',
+    group: 'Window',
+    perform: () => openSheet('name'),
+  },
+  {
     id: 'article.new',
     name: 'New article',
     keywords: 'create write review',

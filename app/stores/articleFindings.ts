@@ -4,12 +4,14 @@ import { createChecker, type Totals } from '../../shared/claims/index.ts';
 import type { ArticleDocument } from '../../shared/contract/door.ts';
 import type { ArticleRecord, UnitEvidence } from '../../shared/contract/evidence.ts';
 import type { House } from '../../shared/contract/house.ts';
+import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
 import type { Standing } from '../theme/VerdictGlyph.tsx';
 
 export interface CitationsRequest {
   units: readonly UnitEvidence[];
   articles: readonly ArticleRecord[];
   house: House;
+  scoreSheet: ScoreSheet | null;
   documents: readonly ArticleDocument[];
 }
 
@@ -54,6 +56,7 @@ export function findingsOf(
     evidence: { units: new Map(request.units.map((unit) => [unit.id, unit])), articles: request.articles },
     article: { id, meta },
     house: request.house,
+    scoreSheet: request.scoreSheet,
     measure: measurer.measure,
     draws: measurer.draws,
   });

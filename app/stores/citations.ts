@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { Evidence } from '../../shared/contract/evidence.ts';
 import type { House } from '../../shared/contract/house.ts';
+import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
 import { door } from '../door/door.ts';
 import type { ArticleFindings, Citation, CitationsReply, CitationsRequest } from './articleFindings.ts';
 import { useEvidence } from './evidence.ts';
@@ -26,6 +27,7 @@ export function citationKey(unit: string, run: string, row: number): string {
 interface Basis {
   evidence: Evidence;
   house: House;
+  scoreSheet: ScoreSheet | null;
   revisions: string;
 }
 
@@ -43,12 +45,18 @@ export const useCitations = create<CitationStore>((set, get) => ({
   byEvidence: new Map(),
   byArticle: new Map(),
   async gather(unit) {
-    const { evidence, house } = useEvidence.getState();
+    const { evidence, house, scoreSheet } = useEvidence.getState();
     const { articles } = useLibrary.getState();
     if (!evidence || !house) return;
     const revisions = articles.map((article) => `${article.id}@${article.revision}`).join(' ');
-    if (basis?.evidence === evidence && basis.house === house && basis.revisions === revisions) return;
-    const mine: Basis = { evidence, house, revisions };
+    if (
+      basis?.evidence === evidence &&
+      basis.house === house &&
+      basis.scoreSheet === scoreSheet &&
+      basis.revisions === revisions
+    )
+      return;
+    const mine: Basis = { evidence, house, scoreSheet, revisions };
     basis = mine;
     set({ state: 'gathering' });
     const documents = await Promise.all(articles.map(({ id }) => door.ask('article.read', { article: id })));
@@ -78,6 +86,7 @@ export const useCitations = create<CitationStore>((set, get) => ({
       units: [...evidence.units.values()],
       articles: evidence.articles,
       house,
+      scoreSheet,
       documents: documents
         .flatMap((reply) => (reply.ok ? [reply.value] : []))
         .sort((a, b) => Number(b.meta.unit === unit) - Number(a.meta.unit === unit)),

@@ -2,11 +2,14 @@ import { create } from 'zustand';
 import type { Evidence, UnitEvidence } from '../../shared/contract/evidence.ts';
 import type { Fault } from '../../shared/contract/fault.ts';
 import type { House } from '../../shared/contract/house.ts';
+import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
 import { door } from '../door/door.ts';
 
 interface EvidenceStore {
   evidence: Evidence | null;
   house: House | null;
+  /** Null: the house has none; articles carry their own score. */
+  scoreSheet: ScoreSheet | null;
   faults: readonly Fault[];
   load(): Promise<void>;
   /** Reads one unit again and leaves the others as they are, identity included. */
@@ -18,17 +21,24 @@ interface EvidenceStore {
 export const useEvidence = create<EvidenceStore>((set, get) => ({
   evidence: null,
   house: null,
+  scoreSheet: null,
   faults: [],
   async load() {
-    const [evidence, house] = await Promise.all([door.ask('evidence.read', {}), door.ask('house.read', {})]);
+    const [evidence, house, scoreSheet] = await Promise.all([
+      door.ask('evidence.read', {}),
+      door.ask('house.read', {}),
+      door.ask('scoresheet.read', {}),
+    ]);
     if (!evidence.ok) return set({ faults: evidence.faults });
     if (!house.ok) return set({ faults: house.faults });
+    if (!scoreSheet.ok) return set({ faults: scoreSheet.faults });
     set({
       evidence: {
         units: new Map(evidence.value.units.map((unit) => [unit.id, unit])),
         articles: evidence.value.articles,
       },
       house: house.value,
+      scoreSheet: scoreSheet.value,
       faults: [],
     });
   },
@@ -43,7 +53,10 @@ export const useEvidence = create<EvidenceStore>((set, get) => ({
     set({ evidence: { ...evidence, units } });
   },
   async reloadHouse() {
-    const reply = await door.ask('house.read', {});
-    if (reply.ok) set({ house: reply.value });
+    const [house, scoreSheet] = await Promise.all([
+      door.ask('house.read', {}),
+      door.ask('scoresheet.read', {}),
+    ]);
+    if (house.ok && scoreSheet.ok) set({ house: house.value, scoreSheet: scoreSheet.value });
   },
 }));

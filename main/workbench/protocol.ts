@@ -1,24 +1,11 @@
 import type { UnitEvidence } from '../../shared/contract/evidence.ts';
 import { type Result, succeed } from '../../shared/contract/fault.ts';
+import type { ProtocolReply } from '../../shared/contract/protocol.ts';
 import type { Unit } from '../../shared/contract/unit.ts';
 import { parseDocument } from '../dossier/parseDocument.ts';
 import { type ProtocolList, type ProtocolStep, protocolSchema } from '../dossier/schemas.ts';
 import { cautions } from './protocol/cautions.ts';
 import { defaultProtocol } from './protocol/defaultProtocol.ts';
-
-export interface ProtocolReply {
-  /** Minutes the set has to be on before the first reading */
-  warmUpMinutes: number;
-  /** Cautions that hold for the whole session */
-  cautions: string[];
-  steps: (ProtocolStep & {
-    /** Sentences, in place of the caution ids */
-    cautions: string[];
-    /** Runs that hold the series under these conditions, or observations of the topic */
-    foundIn: string[];
-    done: boolean;
-  })[];
-}
 
 /** The protocol for this kind of set, with what is already there; the library's own protocol goes before the shipped one. */
 export function protocolFor(evidence: UnitEvidence, own: string | null): Result<ProtocolReply> {

@@ -1,6 +1,7 @@
-/** The one number formatter for texts that people read: true minus, thin spaces, no trailing surprises. */
+/** The one number formatter for texts that people read: true minus, thin spaces that never break, no trailing surprises. */
 
-const thinSpace = '\u2009';
+/** U+202F: thin, and no line ends at it */
+const thinSpace = '\u202f';
 const noBreakSpace = '\u00a0';
 const trueMinus = '\u2212';
 

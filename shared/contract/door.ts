@@ -4,6 +4,7 @@ import type { ArticleRecord, UnitEvidence } from './evidence.ts';
 import { type Fault, faultSchema } from './fault.ts';
 import { houseSchema } from './house.ts';
 import { observationSchema } from './observation.ts';
+import { protocolReplySchema } from './protocol.ts';
 import { seriesNames } from './reading.ts';
 import { runSchema } from './run.ts';
 import { scoreSheetSchema } from './scoreSheet.ts';
@@ -164,7 +165,7 @@ export const door = {
     input: z.object({ scoreSheet: scoreSheetSchema }),
     output: z.object({ revision: z.number() }),
   },
-  'protocol.read': { input: z.object({ unit: idSchema }), output: z.custom<unknown>() },
+  'protocol.read': { input: z.object({ unit: idSchema }), output: protocolReplySchema },
   'history.list': { input: z.object({ of: z.string().optional() }), output: z.array(historyEventSchema) },
   'dossier.import': {
     input: z.object({ folder: z.string(), prefer: z.enum(['theirs', 'ours']).optional(), job: z.string() }),

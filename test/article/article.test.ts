@@ -91,12 +91,12 @@ test('sentences never cross blocks', () => {
 });
 
 test('numbers carry a true minus, grouped thousands and the right space before their unit', () => {
-  expect(formatNumber(-3.24, { unit: '%' })).toBe('−3.24\u2009%');
+  expect(formatNumber(-3.24, { unit: '%' })).toBe('−3.24\u202f%');
   expect(formatNumber(742, { unit: 'cd/m²' })).toBe('742\u00a0cd/m²');
   expect(formatNumber(1039, { unit: 'GBP', decimals: 0 })).toBe('£1,039');
   expect(formatNumber(3260, { unit: ':1', decimals: 0 })).toBe('3,260:1');
   expect(formatNumber(1099.5, { decimals: 1, locale: 'de-DE' })).toBe('1.099,5');
   expect(formatNumber(Number.NaN)).toBe('undefined');
   expect(formatNumber(-0.001, { decimals: 1 })).toBe('0.0');
-  expect(formatWithUncertainty(742.3, 7.4, { unit: 'cd/m²' })).toBe('742\u2009±\u200915\u00a0cd/m²');
+  expect(formatWithUncertainty(742.3, 7.4, { unit: 'cd/m²' })).toBe('742\u202f±\u202f15\u00a0cd/m²');
 });

@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'react';
 import type { UnitEvidence } from '../../../shared/contract/evidence.ts';
+import type { ProtocolReply } from '../../../shared/contract/protocol.ts';
 import { door } from '../../door/door.ts';
 import { hashOf } from '../../shell/route.ts';
 import { startObservation } from '../observations/startObservation.ts';
 import { tellFaults } from '../saveUnit.ts';
 import { mustBeReadFirst } from './cautions.ts';
-import { type ProtocolReply, protocolReplySchema } from './protocolReply.ts';
 import { coldRuns, protocolState, type StepStanding } from './protocolState.ts';
 
 const marks = { done: '✓', missing: '○', 'out of date': '↻' } as const;
@@ -18,8 +18,7 @@ export function ProtocolList({ unit }: { unit: UnitEvidence }) {
     void door.ask('protocol.read', { unit: unit.id }).then((reply) => {
       if (gone) return;
       if (!reply.ok) return tellFaults(reply.faults);
-      const parsed = protocolReplySchema.safeParse(reply.value);
-      if (parsed.success) setProtocol(parsed.data);
+      setProtocol(reply.value);
     });
     return () => {
       gone = true;

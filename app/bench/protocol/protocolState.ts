@@ -1,5 +1,5 @@
 import type { RunEvidence, UnitEvidence } from '../../../shared/contract/evidence.ts';
-import type { ProtocolReply, ProtocolStep } from './protocolReply.ts';
+import type { ProtocolReply, ProtocolStepReply as ProtocolStep } from '../../../shared/contract/protocol.ts';
 
 export type StepState = 'done' | 'missing' | 'out of date';
 

@@ -13,7 +13,7 @@ export interface ClaimMarkAttributes {
 }
 
 /** Addresses that a link may carry; everything else stays plain text. */
-function isSafeAddress(address: string): boolean {
+export function isSafeAddress(address: string): boolean {
   return /^(https?:|mailto:|measured:|#|\/|\.{0,2}\/|[^:]*$)/i.test(address);
 }
 

@@ -26,7 +26,7 @@ export function LevelsFigure({ figure }: { figure: Levels }) {
   const shade = figure.from !== undefined || figure.to !== undefined;
   const marked = labelledLevels(axes, figure);
   const [symbol = ''] = figure.axisUnit.split(' ');
-  const unit = symbol === '%' ? '\u2009%' : symbol === '°' ? '°' : `\u00a0${symbol}`;
+  const unit = symbol === '%' ? '\u202f%' : symbol === '°' ? '°' : `\u00a0${symbol}`;
   return (
     <svg className="proof-plot" viewBox={`0 0 ${figureWidth} ${height}`} role="img" aria-label={figure.title}>
       {shade ? (

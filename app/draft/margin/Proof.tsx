@@ -98,7 +98,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
             </button>
           ) : null}
           {canAccept && !following ? (
-            <button type="button" className="act" onClick={act('accept')}>
+            <button type="button" className="act besides" onClick={act('accept')}>
               Accept
             </button>
           ) : null}
@@ -115,7 +115,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
             following ? null : (
               <button
                 type="button"
-                className="act"
+                className="act besides"
                 aria-expanded={choosing}
                 onClick={() => setChoosing(!choosing)}
               >
@@ -124,12 +124,12 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
             )
           ) : null}
           {standing !== 'opinion' && !following ? (
-            <button type="button" className="act" onClick={act('opinion')}>
+            <button type="button" className="act besides" onClick={act('opinion')}>
               Opinion
             </button>
           ) : null}
           {item.claim.origin !== 'proposed' && !following ? (
-            <button type="button" className="act" onClick={act('let-go')}>
+            <button type="button" className="act besides" onClick={act('let-go')}>
               Let go
             </button>
           ) : null}
@@ -147,7 +147,6 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
 
 /** A clause as a sentence of its own. */
 function sentence(clause: string): string {
-  // A narrow no-break space, so that “±” stays with its number.
-  const whole = (clause.charAt(0).toUpperCase() + clause.slice(1)).replaceAll('\u2009', '\u202f');
+  const whole = clause.charAt(0).toUpperCase() + clause.slice(1);
   return /[.!?…”]$/.test(whole) || whole === '' ? whole : `${whole}.`;
 }

@@ -27,26 +27,27 @@ function between(before: ProofForm, after: ProofForm | undefined, gap: Spacing):
   return before === 'line' && after === 'line' ? gap.lines : gap.notes;
 }
 
-/** How far a proof may stand from its sentence before calm ones, then figures, then all shrink, px. */
-const patience = { calm: 36, figures: 90, all: 240 };
+/** How far a proof may stand from its sentence before calm ones, then what else problems show, then all shrink, px. */
+const patience = { calm: 36, actions: 90, figures: 130, all: 380 };
 
 /**
  * Sidenotes on one column: nothing overlaps, order is the text's order, the proof in focus stands beside its
  * sentence and the others move as little as they can (least squares, by pooling neighbours that touch). Where
- * that is not enough room, calm ones shrink to one line, then problems give up their figure, then all are lines.
+ * that is not enough room, calm ones shrink to one line, then problems give up what one can do, then their figure;
+ * only where even their sentences do not fit does one after another become a line, the farthest off first.
  */
 export function placeProofs(proofs: readonly Placeable[], focus: string | null, gap: Spacing): PlacedProof[] {
   const forms = proofs.map(
-    (proof): ProofForm => (proof.key === focus ? 'open' : proof.calm ? 'brief' : 'full'),
+    (proof): ProofForm => (proof.key === focus ? 'open' : proof.calm ? 'brief' : 'open'),
   );
   let tops = arrange(proofs, forms, focus, gap);
   const shrinkWhere = (
     limit: number,
-    whom: 'group' | 'displaced',
+    whom: 'group' | 'farthest',
     shrink: (form: ProofForm, calm: boolean) => ProofForm,
   ) => {
     let shrunk = false;
-    for (const index of crowded(proofs, forms, tops, gap, limit, whom)) {
+    for (const index of crowded(proofs, forms, tops, focus, gap, limit, whom)) {
       const proof = proofs[index]!;
       const form = proof.key === focus ? 'open' : shrink(forms[index]!, proof.calm);
       shrunk ||= form !== forms[index];
@@ -56,25 +57,28 @@ export function placeProofs(proofs: readonly Placeable[], focus: string | null, 
     return shrunk;
   };
   shrinkWhere(patience.calm, 'group', (form, calm) => (calm ? 'line' : form));
+  shrinkWhere(patience.actions, 'group', (form) => (form === 'open' ? 'full' : form));
   shrinkWhere(patience.figures, 'group', (form) => (form === 'full' ? 'brief' : form));
-  // Whoever still stands far off becomes a line, those farthest off first, until everybody is near enough.
-  for (let turn = 0; turn < 4; turn += 1) {
-    if (!shrinkWhere(patience.all, 'displaced', () => 'line')) break;
+  for (let turn = 0; turn < proofs.length; turn += 1) {
+    if (!shrinkWhere(patience.all, 'farthest', () => 'line')) break;
   }
   return proofs.map((proof, index) => ({ key: proof.key, top: tops[index]!, form: forms[index]! }));
 }
 
-/** Indices of proofs in groups that touch and in which somebody stands too far off; or of those who do. */
+/** Proofs in groups that touch and in which somebody stands too far off; or in each the farthest that can shrink. */
 function crowded(
   proofs: readonly Placeable[],
   forms: readonly ProofForm[],
   tops: readonly number[],
+  focus: string | null,
   gap: Spacing,
   limit: number,
-  whom: 'group' | 'displaced',
+  whom: 'group' | 'farthest',
 ): number[] {
   const found: number[] = [];
-  const distance = (at: number) => Math.abs(tops[at]! - proofs[at]!.ideal);
+  // A line of something that holds may stand farther off than a problem.
+  const patienceOf = (at: number) => (proofs[at]!.calm && forms[at] === 'line' ? 0.4 : 1);
+  const distance = (at: number) => Math.abs(tops[at]! - proofs[at]!.ideal) * patienceOf(at);
   let start = 0;
   for (let index = 1; index <= proofs.length; index += 1) {
     const foot = tops[index - 1]! + proofs[index - 1]!.heights[forms[index - 1]!];
@@ -83,7 +87,13 @@ function crowded(
     const group = Array.from({ length: index - start }, (_, offset) => start + offset);
     start = index;
     if (!group.some((at) => distance(at) > limit)) continue;
-    found.push(...(whom === 'group' ? group : group.filter((at) => distance(at) > limit / 2)));
+    if (whom === 'group') found.push(...group);
+    else {
+      const [farthest] = group
+        .filter((at) => forms[at] !== 'line' && proofs[at]!.key !== focus)
+        .sort((a, b) => distance(b) - distance(a));
+      if (farthest !== undefined) found.push(farthest);
+    }
   }
   return found;
 }

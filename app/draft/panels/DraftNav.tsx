@@ -6,15 +6,7 @@ import { verdictWord } from '../../theme/VerdictGlyph.tsx';
 import { currentSession } from '../currentSession.ts';
 import { revealPosition } from '../margin/proofActions.ts';
 import { ArticleSwitcher } from './ArticleSwitcher.tsx';
-
-const unsaidShown = 3;
-
-/** The finding itself; that nobody mentions it is said by the heading over it. */
-const findingText = (reason: string) =>
-  reason
-    .replace(/,? and no sentence mentions it/, '')
-    .split(';')[0]!
-    .replace(/\.$/, '');
+import { UnsaidList } from './UnsaidList.tsx';
 
 /** Goes to a heading; headings are looked up anew, since typing moves them. */
 function goToHeading(index: number): void {
@@ -68,30 +60,7 @@ export function DraftNav() {
           <p className="quiet">A line that begins with ## is a heading; headings make the outline.</p>
         ) : null}
       </section>
-      {unsaid.length > 0 ? (
-        <section aria-label="Unsaid">
-          <h2>Unsaid</h2>
-          <ul className="unsaid">
-            {unsaid.slice(0, unsaidShown).map((finding) => (
-              <li key={`${finding.run} ${finding.quantity}`} title={finding.reason}>
-                {findingText(finding.reason)}
-              </li>
-            ))}
-          </ul>
-          {unsaid.length > unsaidShown ? (
-            <details>
-              <summary>{unsaid.length - unsaidShown} more</summary>
-              <ul className="unsaid">
-                {unsaid.slice(unsaidShown).map((finding) => (
-                  <li key={`${finding.run} ${finding.quantity}`} title={finding.reason}>
-                    {findingText(finding.reason)}
-                  </li>
-                ))}
-              </ul>
-            </details>
-          ) : null}
-        </section>
-      ) : null}
+      {unsaid.length > 0 ? <UnsaidList findings={unsaid} /> : null}
       <ArticleSwitcher />
     </InNav>
   );

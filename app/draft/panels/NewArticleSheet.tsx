@@ -4,8 +4,18 @@ import { door } from '../../door/door.ts';
 import { go } from '../../shell/route.ts';
 import { SheetFrame } from '../../shell/SheetFrame.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
+import { useEvidence } from '../../stores/evidence.ts';
 import { unitName, useLibrary } from '../../stores/library.ts';
-import { articleIdFor, articleOutlines, outlineMarkdown } from './outlines.ts';
+import { measurementsOf } from '../../stores/measurements.ts';
+import { articleIdFor } from '../templates/articleId.ts';
+import {
+  articleOutlines,
+  kindNames,
+  kindOfSet,
+  outlineMarkdown,
+  sectionsFor,
+} from '../templates/outlines.ts';
+import { fillPlaceholders } from '../templates/placeholders.ts';
 
 /** Title, set and outline: all that an article needs to begin. */
 export function NewArticleSheet() {
@@ -16,6 +26,9 @@ export function NewArticleSheet() {
   const [outline, setOutline] = useState(articleOutlines[0]!.id);
   const [date, setDate] = useState(() => new Date().toISOString().slice(0, 10));
   const [trouble, setTrouble] = useState('');
+  const evidence = useEvidence((state) => state.evidence);
+  const set = evidence?.units.get(unit);
+  const kind = set ? kindOfSet(set.unit) : 'plain';
 
   async function begin() {
     const id = articleIdFor(title, new Set(articles.map((article) => article.id)));
@@ -23,7 +36,11 @@ export function NewArticleSheet() {
     const reply = await door.ask('article.create', {
       article: id,
       meta: { title, unit, state: 'draft', date, locale: 'en-GB' },
-      markdown: outlineMarkdown(title, chosen),
+      markdown: outlineMarkdown(title, chosen, kind, (sentence, conditions) =>
+        set && evidence
+          ? fillPlaceholders(sentence, set, conditions, { evidence, measure: measurementsOf }, 'en-GB')
+          : { markdown: sentence, missing: [] },
+      ),
     });
     if (!reply.ok) return setTrouble(reply.faults.map(faultLine).join(' '));
     await useLibrary.getState().load();
@@ -63,10 +80,15 @@ export function NewArticleSheet() {
           <select value={outline} onChange={(event) => setOutline(event.target.value)}>
             {articleOutlines.map((one) => (
               <option key={one.id} value={one.id}>
-                {one.headings.length > 0 ? `${one.name}: ${one.headings.join(', ')}` : one.name}
+                {one.sections.length > 0 ? `${one.name} of ${kindNames[kind]}` : one.name}
               </option>
             ))}
           </select>
+          <span>
+            {sectionsFor(articleOutlines.find((one) => one.id === outline)!, kind)
+              .map(({ heading }) => heading)
+              .join(', ')}
+          </span>
         </label>
         <label>
           <span>Date of the article, its “today” in comparisons</span>

@@ -22,7 +22,7 @@ export function foundInShort({ found, quantity, kind }: Judgement): string | nul
   const printed = unit && !unit.startsWith('Δ') && unit !== '1' ? { unit } : {};
   const named = (text: string) => (name ? `${name} ${text}` : text);
   if (typeof value === 'number') {
-    if (kind === 'ratio') return named(`${formatNumber(value, { digits: 3 })}\u2009×`);
+    if (kind === 'ratio') return named(`${formatNumber(value, { digits: 3 })}\u202f×`);
     const certain = typeof u === 'number' && u > 0;
     return named(
       certain

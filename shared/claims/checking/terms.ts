@@ -50,14 +50,14 @@ export function unitOfQuantity(id: string): string {
 /** " %" or "°" after a place on the axis; empty where places have names. */
 export function axisUnitOf(id: string): string {
   const unit = catalogueEntry(id)?.axisUnit ?? '';
-  if (unit.startsWith('%')) return '\u2009%';
+  if (unit.startsWith('%')) return '\u202f%';
   return unit === '°' ? '°' : '';
 }
 
 /** What stands after "at": "60 %", "45°", "a 10 % window", "patch 04". */
 export function placeOnAxis(id: string, axis: Axis): string {
   const unit = catalogueEntry(id)?.axisUnit ?? '';
-  if (unit === '% window') return `a ${axis}\u2009% window`;
+  if (unit === '% window') return `a ${axis}\u202f% window`;
   if (unit === 'patch') return `patch ${axis}`;
   if (unit === 'cell') return `cell ${axis}`;
   return `${axis}${axisUnitOf(id)}`;

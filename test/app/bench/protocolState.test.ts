@@ -34,6 +34,7 @@ const step = (id: string, foundIn: string[], more: object = {}) => ({
   title: id,
   cautions: [],
   foundIn,
+  done: foundIn.length > 0,
   why: 'Because.',
   ...more,
 });

@@ -10,14 +10,23 @@ describe('proofs in the margin', () => {
   it('stand beside their sentences when there is room', () => {
     const placed = placeProofs([proof('a', 10), proof('b', 400)], null, gap);
     expect(placed).toEqual([
-      { key: 'a', top: 10, form: 'full' },
-      { key: 'b', top: 400, form: 'full' },
+      { key: 'a', top: 10, form: 'open' },
+      { key: 'b', top: 400, form: 'open' },
     ]);
   });
 
-  it('shrink when calm before a problem loses its figure', () => {
-    const placed = placeProofs([proof('a', 100), proof('b', 110, true), proof('c', 300)], null, gap);
-    expect(placed.map(({ form }) => form)).toEqual(['full', 'line', 'full']);
+  it('shrink when calm before a problem gives anything up', () => {
+    const placed = placeProofs([proof('a', 100), proof('b', 110, true), proof('c', 330)], null, gap);
+    expect(placed.map(({ form }) => form)).toEqual(['open', 'line', 'open']);
+  });
+
+  it('keep the sentences of crowded problems, without their figures', () => {
+    const placed = placeProofs(
+      [0, 20, 40, 60, 80].map((ideal) => proof(String(ideal), ideal)),
+      null,
+      gap,
+    );
+    expect(placed.map(({ form }) => form)).toEqual(['brief', 'brief', 'brief', 'brief', 'brief']);
   });
 
   it('never overlap, keep their order and leave the focus at its sentence, at any length', () => {

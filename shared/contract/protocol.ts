@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { seriesNames } from '../../../shared/contract/reading.ts';
+import { seriesNames } from './reading.ts';
 
 /** A step as the library answers it: what a fair verdict needs, why, its cautions in words, and where it is found. */
 export const protocolStepSchema = z.looseObject({
@@ -13,8 +13,9 @@ export const protocolStepSchema = z.looseObject({
   cautions: z.array(z.string()),
   /** `run/<id>` or `observation/<id>` */
   foundIn: z.array(z.string()),
+  done: z.boolean(),
 });
-export type ProtocolStep = z.infer<typeof protocolStepSchema>;
+export type ProtocolStepReply = z.infer<typeof protocolStepSchema>;
 
 export const protocolReplySchema = z.looseObject({
   /** Minutes the set has to be on before the first reading */
