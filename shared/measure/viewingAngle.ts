@@ -103,6 +103,9 @@ function colourPlans(
     return ids.map((each) => undefinedQuantity(each, 'no 100 % level'));
   if (!usableXy(run, axis)) return ids.map((each) => undefinedQuantity(each, 'no usable chromaticity at 0°'));
   const coloured = directions.filter(({ point }) => usableXy(run, point));
+  // 0° against itself says nothing about the other directions.
+  if (coloured.every(({ point }) => point === axis))
+    return ids.map((each) => undefinedQuantity(each, 'no other direction has a usable chromaticity'));
   const more =
     coloured.length < directions.length
       ? [`${directions.length - coloured.length} without usable chromaticity left out`]

@@ -37,13 +37,22 @@ export function labWhiteOfRun(run: PreparedRun): WhiteSource | undefined {
 export function highestWhite(run: PreparedRun): WhiteSource | undefined {
   const { at, found, bySeries } = run.points;
   let best: number | undefined;
-  for (const series of ['greyscale', 'primaries', 'window', 'contrast', 'uniformity', 'angle'] as const)
+  for (const series of [
+    'greyscale',
+    'primaries',
+    'saturation',
+    'window',
+    'contrast',
+    'uniformity',
+    'angle',
+  ] as const)
     for (const point of bySeries.get(series) ?? []) {
-      const { hue, pattern, level } = at[point]!;
+      const { hue, pattern, level, saturation } = at[point]!;
       const white =
         series === 'greyscale' ||
         series === 'window' ||
         (series === 'primaries' && hue === 'white') ||
+        (series === 'saturation' && saturation === 0) ||
         (series === 'contrast' && pattern === 'full-white') ||
         ((series === 'uniformity' || series === 'angle') && (level ?? 'white') === 'white');
       if (white && found.Y[point]! > 0 && (best === undefined || found.Y[point]! > found.Y[best]!))

@@ -41,6 +41,12 @@ test('colour shift is taken at the 0° luminance, the total is not scaled', () =
   ]);
 });
 
+test('a level whose other directions are too dark for colour has no colour shift, not one of 0', () => {
+  const black = { level: 'black' };
+  const found = measure(at(0, 0.2, 0.31, 0.327, black), at(45, 0.04, 0.33, 0.31, black), at(0, 200));
+  expect(reasonOf(found.get('angle.black.de2000'))).toBe('no other direction has a usable chromaticity');
+});
+
 test('other levels are held against their own 0° reading, with L* from white', () => {
   const W = xyz(...d65, 200);
   const grey = { level: 'grey50' };
