@@ -185,7 +185,7 @@ function send(
 }
 
 const page = (title: string, head: string, text: string) =>
-  `<!doctype html><html lang="en"><head><meta charset="utf-8"><title>${title}</title>${head}<style>body{font:17px/1.6 Georgia,serif;max-width:34rem;margin:16vh auto;padding:0 1rem;color-scheme:light dark}</style></head><body><p>${text}</p></body></html>`;
+  `<!doctype html><html lang="en"><head><meta charset="utf-8"><link rel="icon" href="data:,"><title>${title}</title>${head}<style>body{font:17px/1.6 Georgia,serif;max-width:34rem;margin:16vh auto;padding:0 1rem;color-scheme:light dark}</style></head><body><p>${text}</p></body></html>`;
 
 /** A page, not a redirect: a Strict cookie set on a redirect that another program began is not sent at once. */
 const enterPage = page(
