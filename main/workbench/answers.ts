@@ -7,6 +7,7 @@ import { exportDossier } from '../dossier/exportDossier.ts';
 import { importDossier } from '../dossier/importDossier.ts';
 import { readReadings } from '../intake/readReadings.ts';
 import type { Library } from '../library/library.ts';
+import { withoutLocation } from '../photos/withoutLocation.ts';
 import type { Jobs } from './jobs.ts';
 import { protocolFor } from './protocol.ts';
 
@@ -82,7 +83,9 @@ export function createAnswers(library: Library, jobs: Jobs, publish: (event: Doo
     'photo.read': async ({ unit, name }) => {
       const photo = await library.readPhoto(unit, name);
       if (!photo.ok) return photo;
-      return succeed({ mime: photo.value.mime, base64: Buffer.from(photo.value.bytes).toString('base64') });
+      // What a window is given can be saved or copied out of it.
+      const bytes = withoutLocation(photo.value.bytes);
+      return succeed({ mime: photo.value.mime, base64: Buffer.from(bytes).toString('base64') });
     },
     'article.read': ({ article }) => library.readArticle(article),
     'article.create': async ({ article, meta, markdown }) =>

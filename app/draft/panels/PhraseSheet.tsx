@@ -87,7 +87,10 @@ function choicesOf(): Choice[] {
       const mode = conditions?.[phrase.signal]?.mode;
       const { markdown, missing } = fillPlaceholders(phrase.words, unit, phrase, bench, locale, mode);
       const text = plainTextOfMarkdown(markdown);
-      const standing = missing.length > 0 ? 'unproven' : checker.check(text, []).claims[0]?.judgement.verdict;
+      // Read as it would be under a heading that names its signal and stage.
+      const underHeading = plainTextOfMarkdown(`## ${conditionsText(phrase)}\n\n${markdown}`);
+      const standing =
+        missing.length > 0 ? 'unproven' : checker.check(underHeading, []).claims.at(-1)?.judgement.verdict;
       return {
         markdown,
         text: text.text,

@@ -1,5 +1,6 @@
 import type { Fault, Result } from '../../../shared/contract/fault.ts';
 import { type Dossier, type DossierArticle, type DossierUnit, runFileName } from '../../dossier/dossier.ts';
+import { withoutLocation } from '../../photos/withoutLocation.ts';
 import type { MergeReport } from '../library.ts';
 import { articleRow } from './articleRows.ts';
 import { Refusal } from './databaseFault.ts';
@@ -112,11 +113,12 @@ class Merge {
     for (const run of runs) this.run(id, run);
     if (observations !== null) this.observations(id, observations.table.columns, observations.table.rows);
     for (const { name, bytes } of photos) {
-      const digest = this.store
-        .sql('SELECT digest FROM photo WHERE unit = ? AND name = ?')
-        .pluck()
-        .get(id, name);
-      if (this.decide(`The photo ${name} of ${id}`, digest === undefined ? null : digest === sha256(bytes)))
+      const known = this.store
+        .sql('SELECT digest, content FROM photo WHERE unit = ? AND name = ?')
+        .get(id, name) as { digest: string; content: Buffer } | undefined;
+      // A copy that had left without its location is the same photo come back; the original stays.
+      const isSame = known && [known.digest, sha256(withoutLocation(known.content))].includes(sha256(bytes));
+      if (this.decide(`The photo ${name} of ${id}`, known === undefined ? null : isSame === true))
         insertPhoto(this.store, id, name, bytes);
     }
   }

@@ -7,6 +7,7 @@ import type { Dossier, DossierArticle, DossierRun, DossierUnit } from '../../dos
 import { formatJson, nodeOf } from '../../dossier/jsonNode.ts';
 import { type Document, parseDocument } from '../../dossier/parseDocument.ts';
 import { dossierSchema, dossierVersion } from '../../dossier/schemas.ts';
+import { withoutLocation } from '../../photos/withoutLocation.ts';
 import { articleRows, storedClaims } from './articleRows.ts';
 import { cellsOf, runsOf, typeCells } from './runRows.ts';
 import type { Store } from './store.ts';
@@ -84,11 +85,16 @@ function takeUnit(store: Store, id: string): DossierUnit {
       };
     }),
     observations: table === null ? null : { table, observations: observationsOf(store, id) },
-    photos: store.sql('SELECT name, content AS bytes FROM photo WHERE unit = ? ORDER BY name').all(id) as {
-      name: string;
-      bytes: Buffer;
-    }[],
+    photos: photosOf(store, id),
   };
+}
+
+/** Copies for outside: the originals stay in the library, where they were taken stays with them. */
+function photosOf(store: Store, unit: string): DossierUnit['photos'] {
+  const rows = store
+    .sql('SELECT name, content AS bytes FROM photo WHERE unit = ? ORDER BY name')
+    .all(unit) as { name: string; bytes: Buffer }[];
+  return rows.map(({ name, bytes }) => ({ name, bytes: withoutLocation(bytes) }));
 }
 
 /** What the library holds was checked on its way in. */
