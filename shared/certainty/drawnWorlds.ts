@@ -7,8 +7,8 @@ import { drawCount, type Streams } from './streams.ts';
 
 /** The 2,000 imagined worlds of one run, made point by point as they are asked for. */
 export interface DrawnWorlds {
-  /** Drawn x, y, Y of a point, one number a draw */
-  at(point: number): World;
+  /** Drawn x, y, Y of a point in every `every`th world, one number a draw */
+  at(point: number, every: number): World;
   /** Error along a coordinate in standard deviations, one number a draw */
   along(coordinate: Coordinate): Float64Array;
   /** Adds `step` times the standard normal stream of an error component to a column */
@@ -19,7 +19,7 @@ const firstOwn = ownComponent(0, 0);
 
 export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Streams): DrawnWorlds {
   const { found } = run.points;
-  const made: (World | undefined)[] = [];
+  const made = new Map<number, (World | undefined)[]>();
   const errors = new Map<string, Float64Array>();
   const windows: (Float64Array | undefined)[] = [];
   const { pool, mask } = streams;
@@ -70,14 +70,16 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
     return column;
   }
 
-  function make(point: number): World {
+  function make(point: number, every: number): World {
+    const size = Math.ceil(drawCount / every);
+    const column = (from: number) => new Float64Array(size).fill(from);
     const world: World = {
-      x: new Float64Array(drawCount).fill(found.x[point]!),
-      y: new Float64Array(drawCount).fill(found.y[point]!),
-      Y: new Float64Array(drawCount).fill(found.Y[point]!),
+      x: column(found.x[point]!),
+      y: column(found.y[point]!),
+      Y: column(found.Y[point]!),
     };
-    const add = (column: Float64Array, error: Float64Array, u: number) => {
-      for (let d = 0; d < drawCount; d += 1) column[d]! += u * error[d]!;
+    const add = (to: Float64Array, error: Float64Array, u: number) => {
+      for (let n = 0; n < size; n += 1) to[n]! += u * error[n * every]!;
     };
     add(world.Y, streams.s, model.s * found.Y[point]!);
     if (model.r[point]! > 0) add(world.Y, along({ kind: 'r', of: point }), model.r[point]!);
@@ -88,9 +90,11 @@ export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Stre
   }
 
   return {
-    at(point) {
-      made[point] ??= make(point);
-      return made[point];
+    at(point, every) {
+      const known = made.get(every) ?? [];
+      made.set(every, known);
+      known[point] ??= make(point, every);
+      return known[point];
     },
     along,
     addStream(column, component, step) {

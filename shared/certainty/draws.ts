@@ -51,20 +51,20 @@ const checkEvery = 125;
 const mayDiffer = 0.04;
 
 function agrees(drawing: Drawing, plan: Plan, i: number, world: World, column: Float64Array): boolean {
-  const exact = column.slice();
+  const exact = new Float64Array(drawCount / checkEvery);
   recompute(drawing, plan, i, world, exact, checkEvery);
   let difference = 0;
   let spread = 0;
   const centre = plan.found[i]!;
-  for (let d = 0; d < drawCount; d += checkEvery) {
-    difference += (exact[d]! - column[d]!) ** 2;
-    spread += (exact[d]! - centre) ** 2;
-  }
+  exact.forEach((value, n) => {
+    difference += (value - column[n * checkEvery]!) ** 2;
+    spread += (value - centre) ** 2;
+  });
   const rounding = 1e-9 * Math.max(1, Math.abs(centre));
   return Math.sqrt(difference) <= mayDiffer * Math.sqrt(spread) + rounding;
 }
 
-/** Perturbs x, y and Y of the value's points and computes it anew, in every `every`th world. */
+/** Perturbs x, y and Y of the value's points and computes it anew, in every `every`th world: one number each. */
 function recompute(
   { run, worlds }: Drawing,
   plan: Plan,
@@ -75,22 +75,22 @@ function recompute(
 ): void {
   const inputs = plan.inputs[i]!;
   const lights = plan.lights[i]!;
-  const drawn = inputs.map((point) => worlds.at(point));
-  const lit = lights.map((point) => worlds.at(point).Y);
+  const drawn = inputs.map((point) => worlds.at(point, every));
+  const lit = lights.map((point) => worlds.at(point, every).Y);
   const withLuminance = plan.uses !== 'chromaticity';
   const withColour = plan.uses !== 'luminance';
-  for (let d = 0; d < drawCount; d += every) {
+  for (let d = 0, n = 0; d < drawCount; d += every, n += 1) {
     for (let k = 0; k < inputs.length; k += 1) {
       const point = inputs[k]!;
       const source = drawn[k]!;
-      if (withLuminance) world.Y[point] = source.Y[d]!;
+      if (withLuminance) world.Y[point] = source.Y[n]!;
       if (withColour && run.points.hasXy[point] === 1) {
-        world.x[point] = source.x[d]!;
-        world.y[point] = source.y[d]!;
+        world.x[point] = source.x[n]!;
+        world.y[point] = source.y[n]!;
       }
     }
-    for (let k = 0; k < lights.length; k += 1) world.Y[lights[k]!] = lit[k]![d]!;
-    column[d] = plan.value(world, i);
+    for (let k = 0; k < lights.length; k += 1) world.Y[lights[k]!] = lit[k]![n]!;
+    column[n] = plan.value(world, i);
   }
 }
 

@@ -78,18 +78,46 @@ export function expandedColumn(
   z: (coordinate: Coordinate) => Float64Array,
   column: Float64Array,
 ): Float64Array {
-  column.fill(centre);
   const errors = coordinates.map(z);
-  errors.forEach((error, row) => {
-    const slope = slopes[row]!;
-    const own = bends[row]![row]!;
-    for (let d = 0; d < column.length; d += 1) column[d]! += error[d]! * (slope + own * error[d]!);
-    for (let other = 0; other < row; other += 1) {
-      const bend = bends[row]![other]!;
-      const partner = errors[other]!;
-      for (let d = 0; d < column.length; d += 1) column[d]! += bend * error[d]! * partner[d]!;
+  // Coordinates two by two, so that each pass over the worlds does as much as it can.
+  let row = 0;
+  for (; row + 1 < errors.length; row += 2) {
+    const [one, other] = [errors[row]!, errors[row + 1]!];
+    const [slope1, slope2] = [slopes[row]!, slopes[row + 1]!];
+    const [bend1, bend2, both] = [bends[row]![row]!, bends[row + 1]![row + 1]!, bends[row + 1]![row]!];
+    for (let d = 0; d < column.length; d += 1) {
+      const a = one[d]!;
+      const b = other[d]!;
+      const change = a * (slope1 + bend1 * a) + b * (slope2 + bend2 * b + both * a);
+      column[d] = (row === 0 ? centre : column[d]!) + change;
     }
-  });
+    addProducts(column, errors, bends, row, row);
+    addProducts(column, errors, bends, row + 1, row);
+  }
+  if (row === 0) column.fill(centre);
+  if (row < errors.length) {
+    const last = errors[row]!;
+    const slope = slopes[row]!;
+    const bend = bends[row]![row]!;
+    for (let d = 0; d < column.length; d += 1) column[d]! += last[d]! * (slope + bend * last[d]!);
+    addProducts(column, errors, bends, row, row);
+  }
   if (squared) for (let d = 0; d < column.length; d += 1) column[d] = Math.sqrt(Math.max(column[d]!, 0));
   return column;
+}
+
+/** Adds bend·z·z′ of one coordinate with those before `until`. */
+function addProducts(
+  column: Float64Array,
+  errors: readonly Float64Array[],
+  bends: Expansion['bends'],
+  row: number,
+  until: number,
+): void {
+  const error = errors[row]!;
+  for (let other = 0; other < until; other += 1) {
+    const bend = bends[row]![other]!;
+    const partner = errors[other]!;
+    for (let d = 0; d < column.length; d += 1) column[d]! += bend * error[d]! * partner[d]!;
+  }
 }

@@ -35,7 +35,8 @@ export function gradientsOf(run: PreparedRun, model: ErrorModel, plan: Plan): Gr
   const { found } = run.points;
   const world: World = { x: found.x.slice(), y: found.y.slice(), Y: found.Y.slice() };
   const reach = plan.law === 'edged' ? 2 : 1;
-  return plan.axes.map((_, i) => gradientOf(run, model, plan, i, world, reach));
+  const common = new Float64Array(ownFrom);
+  return plan.axes.map((_, i) => gradientOf(run, model, plan, i, world, reach, common.fill(0)));
 }
 
 function gradientOf(
@@ -45,12 +46,12 @@ function gradientOf(
   i: number,
   world: World,
   reach: number,
+  common: Float64Array,
 ): Gradient {
   const { found, hasXy } = run.points;
   const centre = plan.found[i]!;
   const components: number[] = [];
   const steps: number[] = [];
-  const common = new Float64Array(ownFrom);
   let square = 0;
   let bend = 0;
 

@@ -1,6 +1,12 @@
 import { type RunUncertainty, uncertaintyOfRun } from '../certainty/runUncertainty.ts';
 import type { RunEvidence, UnitEvidence } from '../contract/evidence.ts';
-import type { MeasuredSeries, Measurement, RunMeasurements } from '../contract/measurement.ts';
+import type {
+  Axis,
+  MeasuredSeries,
+  MeasuredValue,
+  Measurement,
+  RunMeasurements,
+} from '../contract/measurement.ts';
 import { catalogueEntry } from './catalogue.ts';
 import { type Outcome, type Plan, rowsOf } from './plan.ts';
 import { extremesOf, meanOfCounting } from './statistics.ts';
@@ -36,45 +42,71 @@ function unitOf(id: string): string {
   return catalogueEntry(id)?.unit ?? '';
 }
 
+/** What few readers ask for (a row of evidence, an uncertainty) is made when it is first read. */
 function seriesOf(run: RunUncertainty, plan: Plan): MeasuredSeries {
-  const u = run.uOf(plan);
-  const axisOf = (i: number) => (plan.axes[i] === undefined ? {} : { axis: plan.axes[i] });
-  const values = Array.from(plan.found, (value, i) => ({
-    ...axisOf(i),
-    value,
-    get u() {
-      return u.of(i);
-    },
-    counts: plan.counts[i]!,
-    rows: rowsOf(run.prepared.points, plan.inputs[i]!, plan.lights[i]),
-  }));
+  let values: readonly MeasuredValue[] | undefined;
   const series = {
     state: 'measured',
     id: plan.id,
     unit: plan.unit ?? unitOf(plan.id),
-    values,
+    get values() {
+      values ??= valuesOf(run, plan);
+      return values;
+    },
     notes: plan.notes,
   } as const;
   if (!plan.isSeries) return series;
   const average = meanOfCounting(plan.found, plan.counts);
-  if (average === undefined) return series;
+  return average === undefined ? series : withStatistics(run, plan, series, average);
+}
+
+function axisOf(plan: Plan, i: number): { axis?: Axis } {
+  const axis = plan.axes[i];
+  return axis === undefined ? {} : { axis };
+}
+
+function valuesOf(run: RunUncertainty, plan: Plan): MeasuredValue[] {
+  const u = run.uOf(plan);
+  return Array.from(plan.found, (value, i) => {
+    let rows: readonly number[] | undefined;
+    return {
+      ...axisOf(plan, i),
+      value,
+      get u() {
+        return u.of(i);
+      },
+      counts: plan.counts[i]!,
+      get rows() {
+        rows ??= rowsOf(run.prepared.points, plan.inputs[i]!, plan.lights[i]);
+        return rows;
+      },
+    };
+  });
+}
+
+/** Adds average, max and min in place: copying would read what is made on demand. */
+function withStatistics(
+  run: RunUncertainty,
+  plan: Plan,
+  series: MeasuredSeries,
+  average: number,
+): MeasuredSeries {
   const { max, min } = extremesOf(plan.found, plan.counts);
   const extreme = (name: 'max' | 'min', i: number) => ({
-    ...axisOf(i),
+    ...axisOf(plan, i),
     value: plan.found[i]!,
     get u() {
-      return u[name]();
+      return run.uOf(plan)[name]();
     },
   });
-  return {
-    ...series,
+  return Object.assign(series, {
     average: {
       value: average,
       get u() {
-        return u.average();
+        return run.uOf(plan).average();
       },
     },
     max: extreme('max', max),
     min: extreme('min', min),
-  };
+  });
 }
