@@ -104,12 +104,19 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
         if (name === 'unit of measure' && from === other) continue;
         const places = matchesOf(text, from, holding);
         if (places.length === 1)
-          result.push({ name: `${name}: ${from} → ${to}`, at: places[0]!, removed: from.length, inserted: to });
+          result.push({
+            name: `${name}: ${from} → ${to}`,
+            at: places[0]!,
+            removed: from.length,
+            inserted: to,
+          });
       }
   }
   const span = text.slice(holding.start, holding.end);
   if (numeric.has(kind)) {
-    const numbers = [...span.matchAll(/(?<![\p{L}\d.,/′-])\d{1,3}(?:,\d{3})*(?:\.\d+)?(?![\p{L}\d]|[.,:]\d)/gu)];
+    const numbers = [
+      ...span.matchAll(/(?<![\p{L}\d.,/′-])\d{1,3}(?:,\d{3})*(?:\.\d+)?(?![\p{L}\d]|[.,:]\d)/gu),
+    ];
     for (const number of numbers)
       result.push({
         name: `number: ${number[0]} → ${farNumber(number[0])}`,

@@ -93,7 +93,11 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
       set('stage', stage, item);
       if (!localStage.test(item.text)) named.stage = stage;
     }
-    const signal = keyOf(item, 'signal');
+    // "HLG peak is …": a format before what is measured names the signal.
+    const format = keyOf(item, 'format');
+    const signal =
+      keyOf(item, 'signal') ??
+      (format === 'HLG' && keyOf(scene.items[at + 1], 'concept') !== undefined ? format : undefined);
     if (signal) {
       if (origin.signal === 'named' && conditions.signal !== signal)
         conditions.unmatched = 'in both signals at once';

@@ -1,5 +1,6 @@
 import { carriedConcept } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
+import { fits } from './conceptFit.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { isOffAxis } from './offAxis.ts';
 import { powerId } from './powerName.ts';
@@ -8,58 +9,6 @@ import { firstWith, hasKey, type Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { type Subject, settled } from './settled.ts';
 import { splitVariant } from './units.ts';
-
-/** Concepts that go with each dimension, so that "742 nits" never becomes a contrast. */
-const conceptsByDimension: Readonly<Record<string, readonly string[]>> = {
-  luminance: ['peak', 'sustained', 'luminance', 'sdrWhite', 'black', 'whitePoint'],
-  de: ['greyError', 'error', 'chartError', 'deItp', 'angle', 'cct'],
-  ratio: ['contrast', 'contrastChequer', 'contrastSequential'],
-  temperature: ['cct', 'whitePoint'],
-  time: ['lag', 'response'],
-  power: ['power', 'standby'],
-  noise: ['noise'],
-  percent: [
-    'coverage',
-    'area',
-    'luminance',
-    'peak',
-    'hold',
-    'uniformity',
-    'saturation',
-    'eotf',
-    'redBalance',
-    'greenBalance',
-    'blueBalance',
-    'angle',
-    'sustained',
-  ],
-  angle: ['hueError'],
-  duv: ['duv', 'whitePoint', 'colourUniformity', 'tint'],
-};
-
-const bareConcepts = new Set([
-  'greyError',
-  'error',
-  'chartError',
-  'deItp',
-  'gamma',
-  'gammaSlope',
-  'duv',
-  'contrast',
-  'contrastChequer',
-  'contrastSequential',
-  'whitePoint',
-  'colourUniformity',
-  'angle',
-  'cct',
-  'uniformity',
-]);
-
-function fits(concept: string, dimension: string | undefined): boolean {
-  if (dimension === undefined) return true;
-  if (dimension === '') return bareConcepts.has(concept);
-  return conceptsByDimension[dimension]?.includes(concept) ?? false;
-}
 
 /** The concept items of a clause that suit a dimension, nearest to the number first. */
 function conceptsFor(scene: Scene, dimension: string | undefined, near: Item | undefined): Item[] {
@@ -144,7 +93,13 @@ function luminanceSubject(
   );
   if (concept === 'sustained' || (minutes && concept !== 'black'))
     return settled('peak.sustained', 'sustained', [item, minutes]);
-  if (shortTime && concept !== 'black')
+  const wordedTime = scene.items.some(
+    (entry, at) =>
+      entry.number === undefined &&
+      /\b(?:seconds?|minutes?|hours?)$/.test(entry.text) &&
+      isWord(scene.items[at - 1], 'after', 'for', 'within'),
+  );
+  if ((shortTime || wordedTime) && concept !== 'black')
     return { problem: 'no quantity stands for the luminance at that moment' };
   if (concept === 'sdrWhite' || signal === 'SDR') return settled('white', 'sdrWhite', [item]);
   return settled('peak', 'peak', [item]);
@@ -199,6 +154,9 @@ function byConcept(
       return settled('white.distance', concept, [item]);
     case 'coverage':
     case 'area': {
+      // "the area of its gamut": the gamut's area, not how much it covers.
+      if (concept === 'coverage' && hasKey(scene, 'concept', 'area') && item && !keyOf(item, 'verb'))
+        return byConcept(scene, 'area', firstWith(scene, 'concept', 'area'), dimension);
       const gamut = gamutOf(scene);
       if (!gamut) return { problem: 'the words do not say which reference gamut is meant' };
       const diagram = firstWith(scene, 'diagram');

@@ -218,6 +218,8 @@ export function settleUnit(scene: Scene): void {
     if (previous && !startsWithVerb(scene.items) && !isElliptic(scene.items))
       scene.unitProblem = 'the words before are about another set and these do not say which they mean';
   }
+  const relative = subject || size ? undefined : unnamedRelative(scene.items);
+  if (relative) scene.unitProblem = `“${relative.text}” could be more than one set`;
   if (size) {
     const unitId = splitVariant(scene.unit).unit ?? context.own;
     const named = context.units.find((unit) => unit.id === unitId);
@@ -235,6 +237,35 @@ export function settleUnit(scene: Scene): void {
       scene.unitProblem = undefined;
     }
   }
+}
+
+const siblingWords = [
+  'sibling',
+  'siblings',
+  'brother',
+  'brothers',
+  'sister',
+  'cousin',
+  'stablemate',
+  'predecessor',
+  'successor',
+];
+
+/** "its bigger sibling peaks at …", "the larger version weighs …": another set or size, and none is named. */
+function unnamedRelative(items: readonly Item[]): Item | undefined {
+  const verb = items.findIndex(
+    (item) =>
+      keyOf(item, 'verb') !== undefined || item.number !== undefined || isWord(item, 'is', 'has', 'weighs'),
+  );
+  return items
+    .slice(0, verb < 0 ? items.length : verb)
+    .find(
+      (item, at, before) =>
+        isWord(item, ...siblingWords) ||
+        (isWord(item, 'version', 'versions', 'model', 'models', 'size', 'sizes', 'variant', 'one', 'ones') &&
+          !isWord(before[at - 2], 'no', 'any', 'every', 'all', 'the only') &&
+          isWord(before[at - 1], 'bigger', 'larger', 'smaller', 'biggest', 'largest', 'smallest')),
+    );
 }
 
 function startsWithVerb(items: readonly Item[]): boolean {

@@ -212,6 +212,13 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
       const axis = scene.axes.find((entry) => entry.kind === 'stimulus' && !entry.tone);
       const quantity = quantityById('eotf.rolloff');
       const level = axis?.from ?? axis?.at;
+      if (axis && level === undefined) {
+        refuse(findings, scene, 'direction', 'a curve leaves its target from a level upwards', [
+          item,
+          ...axis.items,
+        ]);
+        continue;
+      }
       if (level !== undefined && axis && key !== 'neither') {
         propose(
           findings,

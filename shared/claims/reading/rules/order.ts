@@ -5,7 +5,8 @@ import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
-import { type ComparativeEntry, comparedQuantity, otherMention } from './compare.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
+import { comparedQuantity, otherMention } from './compare.ts';
 import { betterDirection, concepts, negated } from './orderWords.ts';
 import { onlyOne, readExtreme, readNeither } from './standAlone.ts';
 import { readBeats, readEquals, readRanks } from './standing.ts';
@@ -133,6 +134,18 @@ function readSuperlative(
     const id = resolveMention(subjectOther, scene.carry, scene.context);
     if (id && isWord(scene.items[at + 1], 'of')) cohort.units = [id];
   }
+  const ahead = scene.units.find(
+    (mention) =>
+      mention.role === 'compared' &&
+      scene.items
+        .slice(at, scene.items.indexOf(mention.item))
+        .some((word) => isWord(word, 'after', 'behind', 'before', 'following')),
+  );
+  if (ahead)
+    return refuse(findings, scene, 'order', 'which set stands next to it in a ranking is no check', [
+      item,
+      ahead.item,
+    ]);
   propose(
     findings,
     scene,
@@ -305,6 +318,8 @@ function readComparative(
     return;
   }
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, other.item]);
+  if (nobody && keyOf(nobody, 'stat') === 'none' && !negated(scene, item).negated)
+    return refuse(findings, scene, 'order', 'the words do not say which set is ahead', [item, other.item]);
   const direction = betterDirection(entry, key, quantity);
   if (!direction)
     return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item, other.item]);

@@ -1,14 +1,17 @@
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
-import type { ComparativeEntry } from './compare.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
 
 export function negated(scene: Scene, item: Item): { negated?: true } {
   return scene.items.some(
     (other) =>
       other.index < item.index &&
       !isWord(other, 'barely', 'scarcely', 'hardly') &&
-      (keyOf(other, 'negation') !== undefined || keyOf(other, 'stat') === 'never'),
+      (keyOf(other, 'negation') !== undefined ||
+        keyOf(other, 'stat') === 'never' ||
+        // "no brighter than the Veltrane"
+        (isWord(other, 'no') && scene.items.indexOf(item) - scene.items.indexOf(other) === 1)),
   )
     ? { negated: true }
     : {};

@@ -196,6 +196,24 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         !scene.used.has(entry) &&
         !keyOf(entry, 'hedge'),
     );
+    // "anything but low at 12" denies the adjective, "far from perfect at 4" too.
+    const loose =
+      negation &&
+      isWord(
+        negation,
+        'anything but',
+        'far from',
+        'short of being',
+        'hardly',
+        'barely',
+        'scarcely',
+        'rather than',
+      ) &&
+      negation.index + 1 !== item.index;
+    if (loose) {
+      refuse(findings, scene, 'value', 'the words leave open what is denied', [...words, negation]);
+      continue;
+    }
     const window = scene.items.filter(
       (entry) =>
         scene.conditionItems.has(entry) &&
