@@ -1,7 +1,8 @@
 import type { Cohort, OrderCheck, StatedConditions } from '../../contract/check.ts';
 import type { UnitEvidence } from '../../contract/evidence.ts';
 import { foldedWords } from './fold.ts';
-import { type OperandValue, readOperand } from './operand.ts';
+import { readOperand } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import type { Sight } from './sight.ts';
 import { nameOfUnit } from './terms.ts';
 

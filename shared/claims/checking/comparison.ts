@@ -1,6 +1,7 @@
 import type { DifferenceCheck, Operand, RatioCheck } from '../../contract/check.ts';
 import { compare, onTheLimit } from './decide.ts';
-import { inUnit, type OperandValue, readOperand } from './operand.ts';
+import { inUnit, readOperand } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import { conditionsOfBoth, notesOf, type Outcome, unproven } from './outcome.ts';
 import { numberWithPlace } from './phrases.ts';
 import type { Sight } from './sight.ts';

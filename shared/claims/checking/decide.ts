@@ -1,5 +1,5 @@
 import type { Verdict } from '../../contract/claim.ts';
-import type { OperandValue } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 
 /** Numbers nearer than this to a limit stand on the side that makes the statement hold. */
 export const onTheLimit = 1e-9;

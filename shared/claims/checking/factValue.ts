@@ -2,7 +2,7 @@ import type { Operand, StatedConditions } from '../../contract/check.ts';
 import type { UnitEvidence } from '../../contract/evidence.ts';
 import type { FactStatement } from '../../contract/unit.ts';
 import { fold } from './fold.ts';
-import type { OperandReading } from './operand.ts';
+import type { OperandReading } from './operandValue.ts';
 import type { Sight } from './sight.ts';
 import { nameOfFact, nameOfUnit } from './terms.ts';
 

@@ -1,7 +1,7 @@
 import type { StatedNumber } from '../../contract/check.ts';
 import type { ProofFigure } from '../../contract/claim.ts';
 import { catalogueEntry } from '../../measure/catalogue.ts';
-import type { OperandValue } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import { nameOfUnit } from './terms.ts';
 
 /** A stated interval against the found value, with its uncertainty. */

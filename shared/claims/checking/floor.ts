@@ -1,6 +1,6 @@
 import { isWhiteName, whiteXy } from '../../colour/whites.ts';
 import type { RunEvidence } from '../../contract/evidence.ts';
-import type { OperandValue } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import type { Sight } from './sight.ts';
 import { plain } from './terms.ts';
 

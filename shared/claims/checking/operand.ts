@@ -1,49 +1,14 @@
 import type { Operand, Selector } from '../../contract/check.ts';
 import type { RunEvidence, UnitEvidence } from '../../contract/evidence.ts';
-import type { Axis, MeasuredSeries, QuantityDraws } from '../../contract/measurement.ts';
+import type { MeasuredSeries, QuantityDraws } from '../../contract/measurement.ts';
 import { convertUnit } from './convertUnit.ts';
 import { readFact } from './factValue.ts';
 import { cellAt } from './gridCell.ts';
 import { inRange, type Level, type Levels, levelsOf, sameAxis } from './levels.ts';
+import type { OperandReading, OperandValue, Statistic } from './operandValue.ts';
 import { resolveRun } from './resolve.ts';
 import type { Sight } from './sight.ts';
 import { axisUnitOf, nameOfQuantity, nameOfUnit, unitOfQuantity } from './terms.ts';
-
-/** One number that a sentence speaks of, with where it came from and how it varies from draw to draw. */
-export interface OperandValue {
-  id: string;
-  unit: UnitEvidence;
-  run?: RunEvidence;
-  value: number;
-  u: number | null;
-  /** Only a lower bound is known: the true value lies above `value`. */
-  over: boolean;
-  unitOfMeasure: string;
-  /** Where an extreme stands, or the level that was named. */
-  axis?: Axis;
-  stat: Statistic['name'];
-  /** Levels that took part, for lists and plots. */
-  levels: readonly Level[];
-  series?: MeasuredSeries;
-  /** The value in a draw; null: it carries no uncertainty. */
-  draw: ((index: number) => number) | null;
-  /** One level of the series in a draw. */
-  drawOf?: (level: Level, index: number) => number;
-  drawCount: number;
-  pending: boolean;
-  evidence: readonly string[];
-  notes: readonly string[];
-}
-
-export type OperandReading =
-  | { ok: true; value: OperandValue }
-  | { ok: false; reason: string; asks?: boolean };
-
-/** Average, or the extreme with `rank` more beyond it left out ("all but one"). */
-export interface Statistic {
-  name: 'scalar' | 'at' | 'average' | 'max' | 'min';
-  rank: number;
-}
 
 /** Reads one operand of a check; `signal` binds the signal of a sentence that names none. */
 export function readOperand(

@@ -1,6 +1,7 @@
 import type { Check } from '../../contract/check.ts';
 import type { Found, ProofFigure, Verdict } from '../../contract/claim.ts';
-import { evidenceOfRows, type OperandValue } from './operand.ts';
+import { evidenceOfRows } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import { describeRun } from './resolve.ts';
 import type { Sight } from './sight.ts';
 

@@ -1,4 +1,4 @@
-import type { OperandValue } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import { amount, definitionOf, nameOfFact, nameOfQuantity, nameOfUnit, placeOnAxis } from './terms.ts';
 
 /** "The maximum colour error of the greyscale", "Peak luminance in a 10 % window"; capital first. */

@@ -1,7 +1,7 @@
 import type { StatedNumber } from '../../contract/check.ts';
 import { catalogueEntry } from '../../measure/catalogue.ts';
 import { onTheLimit } from './decide.ts';
-import type { OperandValue } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import { plain } from './terms.ts';
 
 /** True for a number inside the stated interval; an open end ("almost", "just over") is not part of it. */

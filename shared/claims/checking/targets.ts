@@ -4,7 +4,7 @@ import { srgbEotf } from '../../colour/transfer/srgb.ts';
 import { isWhiteName, whiteXy } from '../../colour/whites.ts';
 import type { RunEvidence } from '../../contract/evidence.ts';
 import type { Axis, MeasuredSeries, RunMeasurements } from '../../contract/measurement.ts';
-import type { OperandValue } from './operand.ts';
+import type { OperandValue } from './operandValue.ts';
 import type { Sight } from './sight.ts';
 
 /** Correlated colour temperature of a run's target white, K; null for a white that has no name here. */

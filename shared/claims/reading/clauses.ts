@@ -217,6 +217,18 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       else last.push(...piece.items);
       continue;
     }
+    // "From 2.4 as delivered, the average drops to 0.6": the first of two states.
+    const onward = pieces[order + 1];
+    if (
+      isWord(piece.items[0], 'from') &&
+      piece.items.some((item) => keyOf(item, 'stage')) &&
+      !hasVerb(piece.items) &&
+      onward?.items.some((item) => ['fall', 'rise', 'cut'].includes(keyOf(item, 'verb') ?? '')) &&
+      onward.items.some((item, at) => item.number && isWord(onward.items[at - 1], 'to'))
+    ) {
+      pending.push(...piece.items);
+      continue;
+    }
     const isColon = piece.mark === ':';
     const before = pending.length > 0 ? pending : last;
     const joinsList =

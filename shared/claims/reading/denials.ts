@@ -11,7 +11,9 @@ function denies(item: Item): boolean {
 /** Words that deny by themselves, so that a "not" before them affirms. */
 function lacks(item: Item): boolean {
   return (
-    isWord(item, 'absent', 'gone', 'none', 'free', 'free of', 'without', 'nothing', 'missing') || denies(item)
+    isWord(item, 'absent', 'gone', 'none', 'free', 'free of', 'without', 'nothing', 'missing') ||
+    keyOf(item, 'house') === 'invisible' ||
+    denies(item)
   );
 }
 

@@ -1,6 +1,6 @@
 import type { Check } from '../../contract/check.ts';
 import { denialProblem } from './denials.ts';
-import type { Item } from './items.ts';
+import { type Item, isWord } from './items.ts';
 import type { Scene } from './scene.ts';
 
 /** What a rule found, before it becomes a proposal with offsets of the article. */
@@ -48,6 +48,17 @@ function record(
   findings.list.push({ ...finding, ...span, words: own.map(({ start, end }) => ({ start, end })) });
 }
 
+/** "priced at £1,189 in 2024": not today's price. */
+function namesOtherYear({ items, context }: Scene): boolean {
+  return items.some(
+    (item, at) =>
+      item.number?.role === 'year' &&
+      isWord(items[at - 1], 'in', 'during', 'of') &&
+      context.date !== undefined &&
+      item.number.x !== Number(context.date.slice(0, 4)),
+  );
+}
+
 /** A check, unless the clause is conditional or does not say whom it means. */
 export function propose(
   findings: Findings,
@@ -66,6 +77,8 @@ export function propose(
     );
   if (scene.unitProblem && !('by' in check && check.by))
     return refuse(findings, scene, rule, scene.unitProblem, items);
+  if (check.kind === 'fact' && check.key === 'price' && namesOtherYear(scene))
+    return refuse(findings, scene, rule, 'the price of another year is not kept', items);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
   record(findings, scene, items, { check, rule });

@@ -200,6 +200,7 @@ function mayClaim(item: Item): boolean {
     item.text === 'matches' ||
     item.text === 'same' ||
     (keyOf(item, 'stat') !== undefined && /^(?:low|high|small|larg|great|bigg|least)/.test(item.text)) ||
+    isWord(item, 'ips', 'va', 'oled') ||
     item.text === 'hdmi' ||
     item.text === 'usb' ||
     item.text === 'equals' ||

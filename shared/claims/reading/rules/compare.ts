@@ -10,13 +10,9 @@ import { isSettled } from '../settled.ts';
 import { statedNumber } from '../stated.ts';
 import { gamutOf, subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
 import { denialOf, hedgeBefore, limitOn, limitOperator, multipleAt, ratioStated } from './ratioNumber.ts';
 import { awayFrom, thanConditions } from './than.ts';
-
-export interface ComparativeEntry {
-  concept: string;
-  direction: 'higher' | 'lower';
-}
 
 /** The quantity that a comparative word compares: its own, or the clause's where it names none. */
 export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {

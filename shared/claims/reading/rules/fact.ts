@@ -20,6 +20,7 @@ export function readFacts(scene: Scene, findings: Findings): undefined {
   readMakerClaims(scene, findings);
   readCounts(scene, findings);
   readMeasures(scene, findings);
+  readPanel(scene, findings);
   readFormats(scene, findings);
   readPrice(scene, findings);
 }
@@ -53,6 +54,28 @@ function readSides(scene: Scene, findings: Findings): undefined {
       conditions: factConditions(scene),
     };
     propose(findings, scene, 'fact', check, [item]);
+  }
+}
+
+/** "It has an IPS panel": the kind of panel, said of the set and not of panels in general. */
+function readPanel(scene: Scene, findings: Findings): undefined {
+  for (const [at, item] of scene.items.entries()) {
+    const noun = scene.items[at + 1];
+    if (!isWord(item, 'ips', 'va', 'oled') || !isWord(noun, 'panel', 'screen')) continue;
+    const verb = scene.items
+      .slice(Math.max(0, at - 3), at)
+      .find((entry) => isWord(entry, 'has', 'uses', 'pairs', 'sports', 'is', 'offers', 'carries'));
+    if (!verb || hasKey(scene, 'superlative') || hasKey(scene, 'comparative')) continue;
+    const denial = denialBefore(scene, item);
+    const check: FactCheck = {
+      kind: 'fact',
+      key: 'panel',
+      op: 'includes',
+      x: [item.text.toUpperCase()],
+      conditions: factConditions(scene),
+      ...(denial && { negated: true }),
+    };
+    propose(findings, scene, 'fact', check, [denial, verb, item, noun]);
   }
 }
 
@@ -133,7 +156,20 @@ function readMeasures(scene: Scene, findings: Findings): undefined {
     if (!resolution || scene.used.has(item)) continue;
     if (
       !hasKey(scene, 'fact', 'resolution') &&
-      !scene.items.some((entry) => isWord(entry, 'panel', 'resolves', 'native', 'screen', 'pixels'))
+      !scene.items.some((entry) =>
+        isWord(
+          entry,
+          'panel',
+          'the panel',
+          'resolves',
+          'native',
+          'screen',
+          'pixels',
+          'television',
+          'tv',
+          'set',
+        ),
+      )
     )
       continue;
     propose(
@@ -195,32 +231,35 @@ function readFormats(scene: Scene, findings: Findings): undefined {
   );
   if (formats.length === 0) return;
   const topical = hasKey(scene, 'fact', 'hdr.formats');
-  const verb = scene.items.find((item) =>
-    isWord(
-      item,
-      'supports',
-      'support',
-      'supported',
-      'accepts',
-      'accept',
-      'understands',
-      'handles',
-      'decodes',
-      'lacks',
-      'omits',
-      'lack',
-      'compatible',
-      'plays',
-      'ignores',
-      'skips',
-      'drops',
-      'offers',
-      'recognises',
-      'misses',
-      'copes',
-      'speaks',
-      'knows',
-    ),
+  const verb = scene.items.find(
+    (item) =>
+      isWord(
+        item,
+        'supports',
+        'support',
+        'supported',
+        'accepts',
+        'accept',
+        'understands',
+        'handles',
+        'decodes',
+        'lacks',
+        'omits',
+        'lack',
+        'compatible',
+        'plays',
+        'ignores',
+        'skips',
+        'drops',
+        'offers',
+        'recognises',
+        'misses',
+        'copes',
+        'speaks',
+        'knows',
+      ) ||
+      (isWord(item, 'has', 'have', 'takes', 'includes') &&
+        formats.some((format) => format.index > item.index && format.index <= item.index + 2)),
   );
   const missing = verb && isWord(verb, 'lacks', 'omits', 'lack', 'ignores', 'skips', 'drops', 'misses');
   if (
@@ -241,7 +280,7 @@ function readFormats(scene: Scene, findings: Findings): undefined {
   const conditions = factConditions(scene);
   const last = formats[formats.length - 1]!;
   const between = (item: Item) => item.index > formats[0]!.index && item.index < last.index;
-  const isNot = (item: Item) => keyOf(item, 'negation') === 'not';
+  const isNot = (item: Item) => keyOf(item, 'negation') === 'not' || keyOf(item, 'stat') === 'none';
   // "HDR10 is supported, but HLG isn't": the denial stands behind what it denies.
   const turn =
     scene.items.find((item) => isNot(item) && between(item)) ??

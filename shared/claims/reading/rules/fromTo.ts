@@ -4,8 +4,46 @@ import { conditionsFor, operandOf } from '../operand.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
-import { statedNumber } from '../stated.ts';
+import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
+
+/** "From 2.4 as delivered, the average drops to 0.6 after adjustment": each number beside its stage. */
+function readTwoStates(scene: Scene, findings: Findings, numbers: Item[]): boolean {
+  const lead = (item: Item) => scene.items[scene.items.indexOf(item) - 1];
+  const first = numbers.find((item) => isWord(lead(item), 'from'));
+  const second = numbers.find((item) => first && item.index > first.index && isWord(lead(item), 'to'));
+  const verb = firstWith(scene, 'verb', 'fall', 'rise', 'cut');
+  const stages = scene.items.filter((item) => keyOf(item, 'stage') !== undefined);
+  if (!first || !second || !verb || stages.length !== 2) return false;
+  const subject = subjectOf(scene, second.number!.dimension, second);
+  if (!isSettled(subject)) return false;
+  const { quantity } = subject;
+  const base = conditionsFor(scene, quantity);
+  const selector = selectorOf(scene, quantity, 'value');
+  const stat = scene.items.find((entry) => ['average', 'max', 'min'].includes(keyOf(entry, 'stat') ?? ''));
+  for (const [item, stage] of [
+    [first, stages[0]!],
+    [second, stages[1]!],
+  ] as const) {
+    const conditions = {
+      ...base,
+      stage: keyOf(stage, 'stage')!,
+      origin: { ...base.origin, stage: 'named' as const },
+    };
+    const stated = statedOf(item.number!, quantity.family);
+    const check = {
+      kind: 'value' as const,
+      operand: operandOf(scene, quantity, selector, conditions),
+      stated,
+    };
+    propose(findings, scene, 'fromTo', check, [
+      item,
+      stage,
+      ...(item === second ? [verb, stat, ...subject.items] : []),
+    ]);
+  }
+  return true;
+}
 
 /** "falls from 4.1 to 0.6": the first number as delivered, the second as adjusted. */
 export function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): boolean {
@@ -16,7 +54,7 @@ export function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): b
         (entry.number!.rangeWord === 'to' &&
           scene.items.some((other) => isWord(other, 'from') && other.index < entry.index))),
   );
-  if (!item) return false;
+  if (!item) return readTwoStates(scene, findings, numbers);
   const number = item.number!;
   const verb =
     firstWith(scene, 'verb', 'fall', 'rise', 'cut') ??

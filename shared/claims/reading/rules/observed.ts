@@ -77,6 +77,13 @@ function severityOf(
       : [];
   });
   const trained = severities.find((entry) => entry.range[1] <= 1 && entry.key.includes(' '));
+  // "Not only to a trained eye" leaves open how much more is seen.
+  if (
+    trained &&
+    /^(?:only|just)/.test(trained.key) &&
+    negations.some((item) => item.index < trained.item.index && trained.item.index - item.index <= 2)
+  )
+    return undefined;
   if (trained) return { range: trained.range, items: [trained.item, ...negations] };
   const specific =
     severities.find((entry) => !['visible', 'visibly', 'noticeable', 'noticeably'].includes(entry.key)) ??

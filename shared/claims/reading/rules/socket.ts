@@ -22,6 +22,15 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     const next = scene.items[at + 1];
     const forWhat = scene.items[at - 1];
     const forCount = isWord(forWhat, 'for') ? scene.items[at - 2] : undefined;
+    // "USB: 3"
+    if (bare && next?.number && !next.number.role && isWord(scene.sentence[item.index + 1], ':')) {
+      const conditions = factConditions(scene);
+      propose(findings, scene, 'fact', { kind: 'fact', key, op: opOf(next), x: next.number.x, conditions }, [
+        item,
+        next,
+      ]);
+      continue;
+    }
     if (bare && forCount?.number?.dimension === '' && !forCount.number.role && !next?.number) {
       const check: FactCheck = {
         kind: 'fact',
@@ -93,6 +102,22 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     }
     if (!count) {
       if (version && bare) {
+        // "All its HDMI ports are HDMI 2.1" says more than that one is.
+        const share = scene.items.find(
+          (entry) =>
+            entry.index < item.index &&
+            !scene.used.has(entry) &&
+            (['all', 'mostly', 'any'].includes(keyOf(entry, 'stat') ?? '') ||
+              keyOf(entry, 'multiple') !== undefined ||
+              keyOf(entry, 'hedge') === 'vague') &&
+            scene.items.some(
+              (other) => other.index > entry.index && other.index < item.index && keyOf(other, 'fact'),
+            ),
+        );
+        if (share) {
+          refuse(findings, scene, 'fact', 'the words do not say how many of the ports', [share, ...items]);
+          continue;
+        }
         // "HDMI 2.1 features": what goes with a version is not the version.
         if (noun?.type === 'word' && noun.meanings.length === 0 && !plainAfterVersion.test(noun.text)) {
           refuse(findings, scene, 'fact', 'the words name what goes with a version, and no fact says that', [
@@ -105,6 +130,27 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
           propose(findings, scene, 'fact', versionCheck(scene, item.text, version), items);
         continue;
       }
+      continue;
+    }
+    // "Three of the HDMI ports are 2.1": a part of them, by its version.
+    const between = scene.items.slice(scene.items.indexOf(count) + 1, at);
+    if (count.number && !version && isWord(between[0], 'of') && !isWord(between[1], 'them', 'which')) {
+      const its = scene.items.find((entry) => entry.index > item.index && /^\d\.\d$/.test(entry.text));
+      if (!its) {
+        refuse(findings, scene, 'fact', 'a part of the ports is no number of them', [count, ...items]);
+        continue;
+      }
+      if (its.number) its.number.role = 'name';
+      const socket = keyOf(item, 'fact') === 'usb.count' ? 'usb' : 'hdmi';
+      const conditions = factConditions(scene);
+      const partKey = `${socket}.count.${its.text}`;
+      propose(
+        findings,
+        scene,
+        'fact',
+        { kind: 'fact', key: partKey, op: opOf(count), x: count.number.x, conditions },
+        [count, ...items, its],
+      );
       continue;
     }
     const x = negated ? 0 : (count.number?.x ?? (isWord(count, 'both') ? 2 : 1));

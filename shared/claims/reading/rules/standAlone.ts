@@ -3,7 +3,8 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
-import { type ComparativeEntry, comparedQuantity } from './compare.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
+import { comparedQuantity } from './compare.ts';
 import { betterDirection } from './orderWords.ts';
 
 /** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */

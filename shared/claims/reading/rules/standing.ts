@@ -3,7 +3,8 @@ import { isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
-import { type ComparativeEntry, comparedQuantity, otherMention } from './compare.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
+import { comparedQuantity, otherMention } from './compare.ts';
 import { concepts, negated } from './orderWords.ts';
 
 /** "matches the Kasulind", "as bright as the Veltrane". */

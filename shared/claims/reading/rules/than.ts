@@ -1,7 +1,7 @@
 import type { StatedConditions } from '../../../contract/check.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
-import type { ComparativeEntry } from './compare.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
 
 /** "11 nits above the Kasulind's": the preposition compares. */
 export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {

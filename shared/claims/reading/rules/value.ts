@@ -126,6 +126,10 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'value', 'the words give no number that can be checked', words);
       continue;
     }
+    if (quantity.id.startsWith('contrast.') && number.to !== undefined && number.to.x * 10 < number.x) {
+      refuse(findings, scene, 'value', 'a contrast is stated against 1', words);
+      continue;
+    }
     if (quantity.id === 'white.cct' && number.x < 1500) {
       refuse(findings, scene, 'value', 'a distance from the target in kelvin is no check', words);
       continue;
