@@ -9,6 +9,7 @@ import { useEvidence } from '../stores/evidence.ts';
 import { measurementsOf } from '../stores/measurements.ts';
 import { BringReadings } from './BringReadings.tsx';
 import { KeyFigures } from './KeyFigures.tsx';
+import { NewRunForm } from './NewRunForm.tsx';
 import { PickedNote } from './PickedNote.tsx';
 import { usePicked } from './picked.ts';
 import { ReadingTable } from './ReadingTable.tsx';
@@ -42,6 +43,7 @@ export function RunEntry({
   const [over, setOver] = useState<string>('');
   const [shown, setShown] = useState(open);
   const [table, setTable] = useState(false);
+  const [editing, setEditing] = useState(false);
   const [bring, setBring] = useState(run.readings.length === 0);
 
   useEffect(() => {
@@ -102,6 +104,7 @@ export function RunEntry({
           <SideBySide unit={unit} delivered={run} adjusted={other} />
         )}
         {bring && <BringReadings unit={unit} run={run} onDone={() => setBring(false)} />}
+        {editing && <NewRunForm unit={unit} run={run} onDone={() => setEditing(false)} />}
         {table && <ReadingTable unit={unit} run={run} />}
         <p className="bench-do">
           {rest.length > 0 && (
@@ -117,6 +120,11 @@ export function RunEntry({
           {!bring && (
             <button type="button" className="act" onClick={() => setBring(true)}>
               Bring in readings
+            </button>
+          )}
+          {!editing && (
+            <button type="button" className="act" onClick={() => setEditing(true)}>
+              Change the conditions
             </button>
           )}
         </p>

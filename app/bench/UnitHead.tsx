@@ -1,8 +1,10 @@
+import { useState } from 'react';
 import { formatNumber } from '../../shared/article/formatNumber.ts';
 import type { UnitEvidence } from '../../shared/contract/evidence.ts';
 import { numberText } from '../plots/numberText.ts';
 import { unitName } from '../stores/library.ts';
 import { dateText } from './dateText.ts';
+import { UnitForm } from './UnitForm.tsx';
 
 const provenances: Record<string, string> = {
   loan: 'On loan',
@@ -12,7 +14,9 @@ const provenances: Record<string, string> = {
 };
 
 /** Who made it, how large, where from; one sentence as a notebook begins. */
-export function UnitHead({ unit: { unit } }: { unit: UnitEvidence }) {
+export function UnitHead({ unit: evidence }: { unit: UnitEvidence }) {
+  const { unit } = evidence;
+  const [editing, setEditing] = useState(false);
   const size = unit.size
     ? `${numberText(unit.size.diagonal_in, unit.size.diagonal_in % 1 ? 1 : 0)}\u00a0inches`
     : null;
@@ -31,6 +35,7 @@ export function UnitHead({ unit: { unit } }: { unit: UnitEvidence }) {
     : unit.due_back
       ? `due back on ${dateText(unit.due_back)}`
       : null;
+  const firmware = unit.firmware ? `Firmware ${unit.firmware}. ` : '';
   const story = [where, came, back].filter(Boolean).join(', ');
   return (
     <header>
@@ -38,8 +43,14 @@ export function UnitHead({ unit: { unit } }: { unit: UnitEvidence }) {
       <p className="bench-by">
         {[size, light].filter(Boolean).join(', ')}
         {price ? `. ${price}` : ''}
-        {story ? `. ${story}.` : '.'}
+        {story ? `. ${story}.` : '.'} {firmware}
+        {editing ? null : (
+          <button type="button" className="act" onClick={() => setEditing(true)}>
+            Change
+          </button>
+        )}
       </p>
+      {editing ? <UnitForm unit={evidence} onDone={() => setEditing(false)} /> : null}
     </header>
   );
 }

@@ -1,5 +1,5 @@
 import type { GridFigure } from './figure.ts';
-import { numberText, plusMinus } from './numberText.ts';
+import { numberText, plusMinus, withUnit } from './numberText.ts';
 import { type SpotHandling, SpotMark } from './SpotMark.tsx';
 
 /** The screen, 16:9, each place with its number; a place's fill deepens with its distance from the centre's value. */
@@ -32,7 +32,7 @@ export function GridPlot({
               key={`${each.row}.${each.column}`}
               handling={spots}
               spotKey={`${index}`}
-              text={`row ${each.row}, column ${each.column}: ${plusMinus(each.value, each.u, figure.unit, figure.decimals)}`}
+              text={`row ${each.row}, column ${each.column}: ${plusMinus(each.value, each.u, figure.unit, figure.decimals)}${each.other === undefined ? '' : `; ${figure.other}: ${withUnit(each.other, figure.unit, figure.decimals)}`}`}
               at={at}
               tone={each.worst ? 'out' : 'in'}
               whisker={null}
@@ -45,10 +45,16 @@ export function GridPlot({
                 height={cell.height}
                 fillOpacity={(0.2 * Math.abs(each.value)) / most}
               />
-              <text className="plot-cell-text" y={4} textAnchor="middle">
+              <text className="plot-cell-text" y={each.other === undefined ? 4 : -2} textAnchor="middle">
                 {each.value > 0.5 ? '+' : ''}
                 {numberText(each.value, figure.decimals)}
               </text>
+              {each.other === undefined ? null : (
+                <text className="plot-cell-other" y={11} textAnchor="middle">
+                  {each.other > 0.5 ? '+' : ''}
+                  {numberText(each.other, figure.decimals)}
+                </text>
+              )}
             </SpotMark>
           );
         })}

@@ -19,7 +19,10 @@ export function PatchesPlot({
   const axis = linearAxis(
     'error',
     figure.unit,
-    [...figure.patches.map((patch) => patch.value + 2 * (patch.u ?? 0)), figure.limit?.value ?? 0],
+    [
+      ...figure.patches.flatMap((patch) => [patch.value + 2 * (patch.u ?? 0), patch.other ?? 0]),
+      figure.limit?.value ?? 0,
+    ],
     { fromZero: true },
   );
   const y = (value: number) => position(axis, value, box.bottom, box.top);
@@ -57,13 +60,16 @@ export function PatchesPlot({
             key={patch.label}
             handling={spots}
             spotKey={`${index}`}
-            text={`${patch.label}: ${plusMinus(patch.value, patch.u, figure.unit, figure.decimals)}`}
+            text={`${patch.label}: ${plusMinus(patch.value, patch.u, figure.unit, figure.decimals)}${patch.other === undefined ? '' : `; ${figure.other}: ${numberText(patch.other, figure.decimals)}`}`}
             at={[x(index), y(patch.value)]}
             tone={patch.out ? 'out' : 'in'}
             whisker={patch.u === null ? null : [y(patch.value - 2 * patch.u), y(patch.value + 2 * patch.u)]}
           >
             <line className="plot-stem" y2={box.bottom - y(patch.value)} />
             <circle r={3.2} fill="currentColor" />
+            {patch.other === undefined ? null : (
+              <circle className="plot-other" cy={y(patch.other) - y(patch.value)} r={3} />
+            )}
           </SpotMark>
         ))}
       </g>

@@ -112,6 +112,8 @@ export interface Patch {
   u: number | null;
   out: boolean;
   ref: ReadingRef | null;
+  /** The value of the run laid over */
+  other?: number;
 }
 
 /** One value for each named thing, in order of size. */
@@ -121,6 +123,8 @@ export interface PatchesFigure extends FigureBase {
   decimals: number;
   patches: readonly Patch[];
   limit?: { value: number; label: string };
+  /** Name of the run laid over */
+  other?: string;
 }
 
 export interface GridCell {
@@ -130,6 +134,8 @@ export interface GridCell {
   u: number | null;
   worst: boolean;
   ref: ReadingRef | null;
+  /** The value of the run laid over */
+  other?: number;
 }
 
 /** The screen as a grid of places. */
@@ -140,6 +146,8 @@ export interface GridFigure extends FigureBase {
   rows: number;
   columns: number;
   cells: readonly GridCell[];
+  /** Name of the run laid over */
+  other?: string;
 }
 
 export type Figure = LevelsFigure | PlaneFigure | PatchesFigure | GridFigure;

@@ -13,6 +13,8 @@ export function figureTable(figure: Figure): FigureTable {
     { label: 'U = 2u', unit: '' },
     { label: 'readings', unit: '' },
   ];
+  const laidOver =
+    'other' in figure && figure.other !== undefined ? [{ label: figure.other, unit: figure.unit }] : [];
   const expanded = (u: number | null) => (u === null ? null : 2 * u);
   switch (figure.form) {
     case 'levels':
@@ -54,8 +56,14 @@ export function figureTable(figure: Figure): FigureTable {
       };
     case 'patches':
       return {
-        columns: [{ label: 'patch', unit: '' }, { label: 'error', unit: figure.unit }, ...end],
-        rows: figure.patches.map((patch) => [patch.label, patch.value, expanded(patch.u), source(patch.ref)]),
+        columns: [{ label: 'patch', unit: '' }, { label: 'error', unit: figure.unit }, ...end, ...laidOver],
+        rows: figure.patches.map((patch) => [
+          patch.label,
+          patch.value,
+          expanded(patch.u),
+          source(patch.ref),
+          ...(figure.other === undefined ? [] : [patch.other ?? null]),
+        ]),
       };
     case 'grid':
       return {
@@ -64,6 +72,7 @@ export function figureTable(figure: Figure): FigureTable {
           { label: 'column', unit: '' },
           { label: 'against the centre', unit: figure.unit },
           ...end,
+          ...laidOver,
         ],
         rows: figure.cells.map((cell) => [
           cell.row,
@@ -71,6 +80,7 @@ export function figureTable(figure: Figure): FigureTable {
           cell.value,
           expanded(cell.u),
           source(cell.ref),
+          ...(figure.other === undefined ? [] : [cell.other ?? null]),
         ]),
       };
   }

@@ -98,6 +98,9 @@ function crowded(
   return found;
 }
 
+/** What holds gives way to problems: they stand at their sentences first. */
+const calmWeight = 0.2;
+
 function arrange(
   proofs: readonly Placeable[],
   forms: readonly ProofForm[],
@@ -111,13 +114,18 @@ function arrange(
     above.push(sum);
     sum += proofs[index]!.heights[forms[index]!] + between(forms[index]!, forms[index + 1], gap);
   }
-  const wanted = proofs.map((proof, index) => proof.ideal - above[index]!);
+  const wanted = proofs.map(
+    (proof, index): Wish => ({
+      value: proof.ideal - above[index]!,
+      weight: proof.calm ? calmWeight : 1,
+    }),
+  );
   const pin = focus === null ? -1 : proofs.findIndex((proof) => proof.key === focus);
   let shifted: number[];
   if (pin < 0) shifted = pool(wanted);
   else {
     // Where all above it do not fit over its sentence, the focus too has to move down: the margin starts at 0.
-    const held = Math.max(wanted[pin]!, 0);
+    const held = Math.max(wanted[pin]!.value, 0);
     shifted = [
       ...pool(wanted.slice(0, pin)).map((value) => Math.min(value, held)),
       held,
@@ -127,16 +135,25 @@ function arrange(
   return shifted.map((value, index) => Math.max(value, 0) + above[index]!);
 }
 
-/** Isotonic regression by pooling adjacent violators (Ayer et al. 1955, from memory). */
-function pool(values: readonly number[]): number[] {
-  const pools: { sum: number; count: number }[] = [];
-  for (const value of values) {
-    let last = { sum: value, count: 1 };
-    while (pools.length > 0 && pools.at(-1)!.sum / pools.at(-1)!.count > last.sum / last.count) {
+interface Wish {
+  value: number;
+  weight: number;
+}
+
+/** Weighted isotonic regression by pooling adjacent violators (Ayer et al. 1955, from memory). */
+function pool(wishes: readonly Wish[]): number[] {
+  const pools: { sum: number; weight: number; count: number }[] = [];
+  for (const { value, weight } of wishes) {
+    let last = { sum: value * weight, weight, count: 1 };
+    while (pools.length > 0 && pools.at(-1)!.sum / pools.at(-1)!.weight > last.sum / last.weight) {
       const before = pools.pop()!;
-      last = { sum: before.sum + last.sum, count: before.count + last.count };
+      last = {
+        sum: before.sum + last.sum,
+        weight: before.weight + last.weight,
+        count: before.count + last.count,
+      };
     }
     pools.push(last);
   }
-  return pools.flatMap(({ sum, count }) => Array.from({ length: count }, () => sum / count));
+  return pools.flatMap(({ sum, weight, count }) => Array.from({ length: count }, () => sum / weight));
 }

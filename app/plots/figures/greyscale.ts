@@ -86,7 +86,7 @@ const channels = [
   { hue: 'blue', name: 'Blue', mark: 'diamond' },
 ] as const;
 
-/** Which channel pulls the greys off white? Drawn for one run: three channels are enough lines. */
+/** Which channel pulls the greys off white? Of a second run, `layOver` brings what answers. */
 export function channelBalance(subjects: readonly Subject[]): LevelsFigure | null {
   const subject = subjects[0];
   if (!subject) return null;
