@@ -1,5 +1,5 @@
 import type { QuantityDraws } from '../contract/measurement.ts';
-import type { Plan } from '../measure/plan.ts';
+import type { Derivation, Plan } from '../measure/plan.ts';
 import type { World } from '../measure/points.ts';
 import type { PreparedRun } from '../measure/prepare.ts';
 import type { DrawnWorlds } from './drawnWorlds.ts';
@@ -25,9 +25,11 @@ export function columnOf(
   plan: Plan,
   gradient: Gradient | undefined,
   i: number,
+  columnsOf: (plan: Plan) => (i: number) => Float64Array,
 ): Float64Array {
   const { run, model, worlds } = drawing;
   const column = new Float64Array(drawCount);
+  if (plan.from) return derivedColumn(plan.from, i, columnsOf(plan.from.plan), column);
   if (gradient?.linear && plan.law !== 'magnitude') {
     column.fill(plan.found[i]!);
     gradient.components.forEach((component, k) => {
@@ -42,6 +44,22 @@ export function columnOf(
     if (agrees(drawing, plan, i, world, column)) return column;
   }
   recompute(drawing, plan, i, world, column, 1);
+  return column;
+}
+
+/** From the draws of the plan that it derives from, world by world. */
+function derivedColumn(
+  from: Derivation,
+  i: number,
+  columnAt: (i: number) => Float64Array,
+  column: Float64Array,
+): Float64Array {
+  const members = from.members(i).map(columnAt);
+  const values = new Array<number>(members.length);
+  for (let d = 0; d < drawCount; d += 1) {
+    for (let k = 0; k < members.length; k += 1) values[k] = members[k]![d]!;
+    column[d] = from.combine(values, i);
+  }
   return column;
 }
 

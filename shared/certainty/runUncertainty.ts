@@ -7,7 +7,7 @@ import { drawnWorldsOf } from './drawnWorlds.ts';
 import { columnOf, quantityDraws } from './draws.ts';
 import { errorModelOf } from './errorModel.ts';
 import { averageU, gradientsOf } from './gradient.ts';
-import { deviationOf, extremeColumn, meanColumn } from './spread.ts';
+import { contendersOf, deviationOf, extremeColumn, meanColumn } from './spread.ts';
 import { streamsOf } from './streams.ts';
 
 /** Standard uncertainties of one quantity, each computed when it is first read. Null: it carries none. */
@@ -27,8 +27,22 @@ export interface RunUncertainty {
   draws(plan: Plan): QuantityDraws | null;
 }
 
+/** With the draws of each value, made when they are first read. */
+interface Known extends PlanUncertainty {
+  column(i: number): Float64Array;
+  /** The same without keeping them */
+  passing(i: number): Float64Array;
+}
+
 const none = () => null;
-const reportedOnly: PlanUncertainty = { of: none, average: none, max: none, min: none };
+const reportedOnly: Known = {
+  of: none,
+  average: none,
+  max: none,
+  min: none,
+  column: () => new Float64Array(0),
+  passing: () => new Float64Array(0),
+};
 
 export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncertainty {
   const prepared = prepareRun(unit, run);
@@ -38,14 +52,23 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
     model: model(),
     worlds: drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey)),
   }));
-  const known = new Map<string, PlanUncertainty>();
+  const known = new Map<Plan, Known>();
+  const knownOf = (plan: Plan): Known => {
+    let found = known.get(plan);
+    if (!found) {
+      found = plan.law === 'none' ? reportedOnly : knownUncertainty(plan);
+      known.set(plan, found);
+    }
+    return found;
+  };
+  const columnsOf = (plan: Plan) => knownOf(plan).column;
 
-  const uncertaintyOf = (plan: Plan): PlanUncertainty => {
-    if (plan.law === 'none') return reportedOnly;
+  const knownUncertainty = (plan: Plan): Known => {
     const gradients = once(() => (plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan)));
     const columns: (Float64Array | undefined)[] = [];
+    const passing = (i: number) => columns[i] ?? columnOf(drawing(), plan, gradients()?.[i], i, columnsOf);
     const column = (i: number) => {
-      columns[i] ??= columnOf(drawing(), plan, gradients()?.[i], i);
+      columns[i] ??= passing(i);
       return columns[i];
     };
     const drawn: (number | null | undefined)[] = [];
@@ -57,12 +80,22 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
     };
     const counting = plan.counts.flatMap((counts, i) => (counts ? [i] : []));
     const extreme = (which: 'max' | 'min') =>
-      // The extreme of several values is never linear.
-      once(() =>
-        counting.length === 1 ? of(counting[0]!) : deviationOf(extremeColumn(counting.map(column), which)),
-      );
+      once(() => {
+        const contenders = contendersOf(
+          plan.found,
+          counting,
+          which,
+          (i) => of(i) ?? Number.POSITIVE_INFINITY,
+        );
+        // The extreme of several values that may each be it is never linear.
+        return contenders.length === 1
+          ? of(contenders[0]!)
+          : deviationOf(extremeColumn(contenders.map(column), which));
+      });
     return {
       of,
+      column,
+      passing,
       average: once(() => {
         const linear = gradients();
         return linear && counting.every((i) => linear[i]!.linear)
@@ -76,20 +109,13 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
   return {
     prepared,
     outcomes: plansOf(prepared),
-    uOf(plan) {
-      let uncertainty = known.get(plan.id);
-      if (!uncertainty) {
-        uncertainty = uncertaintyOf(plan);
-        known.set(plan.id, uncertainty);
-      }
-      return uncertainty;
-    },
+    uOf: knownOf,
     draws(plan) {
       if (plan.law === 'none') return null;
-      const gradients = plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan);
+      const { passing } = knownOf(plan);
       return quantityDraws(
         plan,
-        plan.axes.map((_, i) => columnOf(drawing(), plan, gradients?.[i], i)),
+        plan.axes.map((_, i) => passing(i)),
       );
     },
   };

@@ -22,6 +22,9 @@ export function angleLimitPlan(run: PreparedRun, of: Plan, limit: number, vertic
     ({ members }) => members.length > 1,
   );
   const points = (members: readonly number[], from: Plan['inputs']) => members.flatMap((i) => from[i]!);
+  const places = sides.map(({ members }) => members.map((member) => Math.abs(angles[member]!)));
+  const combine = (values: readonly number[], i: number) =>
+    crossingOf(places[i]!, values, limit) ?? Number.NaN;
   const widest = angles.reduce((most, angle) => Math.max(most, Math.abs(angle)), 0);
   return planOf(run, {
     id: `${of.id}.at${limit}`,
@@ -33,16 +36,12 @@ export function angleLimitPlan(run: PreparedRun, of: Plan, limit: number, vertic
         lights: [...new Set(points(members, of.lights))].filter((point) => !inputs.includes(point)),
       };
     }),
-    value: (w: World, i: number) => {
-      const { members } = sides[i]!;
-      const values = members.map((member) => of.value(w, member));
-      const at = crossingOf(
-        members.map((member) => Math.abs(angles[member]!)),
-        values,
-        limit,
-      );
-      return at ?? Number.NaN;
-    },
+    value: (w: World, i: number) =>
+      combine(
+        sides[i]!.members.map((member) => of.value(w, member)),
+        i,
+      ),
+    from: { plan: of, members: (i) => sides[i]!.members, combine },
     uses: of.uses,
     law: 'drawn',
     notes: ['interpolated between the measured directions (monotone cubic)', ...of.notes],

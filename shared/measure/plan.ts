@@ -21,6 +21,8 @@ export interface Plan {
   /** Which coordinates of its points it reads */
   uses: 'luminance' | 'chromaticity' | 'both';
   law: Law;
+  /** Another plan of which it is a function, and that function of the other's values in one world */
+  from?: Derivation;
   /** True where average, max and min are meant; false for a scalar. */
   isSeries: boolean;
   /** The unit as read, for single values; others take the catalogue's. */
@@ -34,6 +36,14 @@ export interface Plan {
  * same for a quantity with corners, looked at two u away. `drawn`: always by draws. `none`: it was only reported.
  */
 export type Law = 'smooth' | 'magnitude' | 'edged' | 'drawn' | 'none';
+
+/** Item `i` as a function of the values of another plan: draws of the other serve it too. */
+export interface Derivation {
+  plan: Plan;
+  members(i: number): readonly number[];
+  /** From the members' values in one world, in their order */
+  combine(values: readonly number[], i: number): number;
+}
 
 /** Only a lower bound can be given. */
 export interface BoundPlan {
@@ -60,6 +70,7 @@ export interface PlanDraft {
   value(world: World, item: number): number;
   uses: Plan['uses'];
   law: Plan['law'];
+  from?: Derivation;
   isSeries?: boolean;
   unit?: string;
   notes?: readonly string[];
@@ -94,9 +105,19 @@ export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuan
     lights: items.map((item) => item.lights ?? noLights),
     uses: draft.uses,
     law: draft.law,
+    ...(draft.from === undefined ? {} : { from: keptOf(draft.from, kept) }),
     isSeries: draft.isSeries ?? true,
     ...(draft.unit === undefined ? {} : { unit: draft.unit }),
     notes: draft.notes ?? [],
+  };
+}
+
+/** A derivation of those items only that have a value. */
+function keptOf(from: Derivation, kept: readonly number[]): Derivation {
+  return {
+    plan: from.plan,
+    members: (i) => from.members(kept[i]!),
+    combine: (values, i) => from.combine(values, kept[i]!),
   };
 }
 
