@@ -29,8 +29,11 @@ export function layoutMargin(
     if (!places.has(key)) places.set(key, span.getClientRects()[0]?.top ?? 0);
   }
   const placeable: Placeable[] = [];
+  // A claim whose words another claim covers whole has no span of its own; it stands with the one before it.
+  let before = top;
   for (const proof of proofs) {
     const key = proof.dataset.key!;
+    before = places.get(key) ?? before;
     const [main, ...rest] = proof.children as unknown as HTMLElement[];
     if (proof.dataset.form !== 'line') mains.set(key, main!.offsetHeight);
     const mainHeight = mains.get(key) ?? main!.offsetHeight;
@@ -45,7 +48,7 @@ export function layoutMargin(
     const full = mainHeight + (proof.classList.contains('breaks') ? figure : 0) + stale;
     placeable.push({
       key,
-      ideal: Math.max(0, (places.get(key) ?? top) - top + 2),
+      ideal: Math.max(0, before - top + 2),
       calm,
       heights: { open: mainHeight + figure + more, full, brief: mainHeight + stale, line: lineHeight },
     });
