@@ -1,0 +1,273 @@
+/*
+ * What the window costs: typing in a long article against a bare editor, the first usable Shelf and Draft against a
+ * page with as much script, and memory after many switches and openings.
+ * Run: npm run build:app, then npm run bench window; `typing`, `first` or `leaks` after node's file name picks one.
+ */
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { CDPSession, Page } from 'playwright-core';
+import { build } from 'vite';
+import { type Sitting, sitDown } from '../browser/harness.ts';
+import { goTo, proofsAtRest } from '../browser/rooms.ts';
+import { longArticle } from './window/longArticle.ts';
+import { sameSizeScript } from './window/sameSizeScript.ts';
+import { median, quantile } from './window/statistics.ts';
+import { createTypist, placeCursor, type Typist } from './window/typing.ts';
+
+const assets = join(import.meta.dirname, '..', '..', 'dist', 'app', 'assets');
+const chosen = process.argv.slice(2);
+const wanted = (name: string) => chosen.length === 0 || chosen.includes(name);
+let missed = 0;
+
+function verdict(what: string, value: number, target: number, digits = 2): void {
+  const met = value <= target;
+  if (!met) missed += 1;
+  console.log(
+    `  ${what.padEnd(58)} ${value.toFixed(digits).padStart(8)}  target ${target}  ${met ? 'met' : 'MISSED'}`,
+  );
+}
+
+/** The bare editor, bundled from its own entry, with the article's type. */
+async function bareEditor(markdown: string): Promise<Map<string, { type: string; body: string | Buffer }>> {
+  const folder = mkdtempSync(join(tmpdir(), 'nitproof-bare-'));
+  await build({
+    root: join(import.meta.dirname, 'window'),
+    configFile: false,
+    logLevel: 'error',
+    build: {
+      outDir: folder,
+      emptyOutDir: true,
+      lib: { entry: 'barePage.ts', formats: ['es'], fileName: 'bare' },
+    },
+  });
+  const script = readFileSync(join(folder, readdirSync(folder).find((file) => file.startsWith('bare'))!));
+  rmSync(folder, { recursive: true });
+  const font = readdirSync(assets).find((file) => file.startsWith('literata-latin-opsz-normal'))!;
+  const escaped = markdown.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+  const page = `<!doctype html><meta charset="utf-8"><style>
+@font-face { font-family: Literata; src: url(/font.woff2); font-weight: 200 900 }
+html, body { height: 100%; margin: 0 } #room { height: 100%; overflow: auto }
+.article { font: 400 17px/1.62 Literata, serif; width: 620px; margin: 0 auto; white-space: pre-wrap; outline: none }
+</style><script type="text/plain" id="markdown">${escaped}</script><div id="room"></div><script type="module" src="/bare.js"></script>`;
+  return new Map([
+    ['/', { type: 'text/html', body: page }],
+    ['/bare.js', { type: 'text/javascript', body: script }],
+    ['/font.woff2', { type: 'font/woff2', body: readFileSync(join(assets, font)) }],
+  ]);
+}
+
+type Figure = (part: 'script' | 'layout' | 'frame', share: number) => number;
+
+async function typing(sitting: Sitting): Promise<void> {
+  const markdown = longArticle(10_000);
+  const reply = await sitting.workbench.answer('article.create', {
+    article: 'long-look',
+    meta: {
+      title: 'A long look at one hearth',
+      unit: 'orrinvale-hearth-55',
+      state: 'draft',
+      date: '2026-10-02',
+      locale: 'en-GB',
+      conditions: {
+        SDR: { mode: 'Calm', stage: 'as-delivered', dimming: 'off' },
+        HDR10: { mode: 'HDR Calm', stage: 'as-delivered' },
+      },
+    },
+    markdown,
+  });
+  if (!reply.ok) throw new Error(reply.faults[0]?.sentence);
+  const ours = await sitting.openWindow({ path: '#/draft/long-look' });
+  await proofsAtRest(ours);
+  const proofs = await ours.locator('.margin > .proof').count();
+  const files = await bareEditor(markdown);
+  const bare = await (await sitting.browser.newContext({ viewport: { width: 1280, height: 800 } })).newPage();
+  await bare.route('http://bare.test/**', (route) => {
+    const file = files.get(new URL(route.request().url()).pathname);
+    return file ? route.fulfill({ contentType: file.type, body: file.body }) : route.fulfill({ status: 204 });
+  });
+  await bare.goto('http://bare.test/');
+  await bare.locator('.article p').first().waitFor();
+  console.log(`\ntyping: ${markdown.split(/\s+/).length} words, ${proofs} proofs, blocks of 30 keys in turn`);
+  const typists: Typist[] = [];
+  for (const page of [ours, bare]) {
+    await placeCursor(page);
+    const typist = await createTypist(page);
+    await typist.type(' The picture warms up slowly.', 60);
+    typist.strokes.length = 0;
+    typists.push(typist);
+  }
+  for (let round = 0; round < 8; round += 1) {
+    for (const typist of round % 2 ? typists.toReversed() : typists) {
+      await typist.page.bringToFront();
+      await typist.type(' The lamp by the door hums low', 90);
+    }
+  }
+  const [own, plain] = typists.map(
+    ({ strokes }) =>
+      (part: 'script' | 'layout' | 'frame', share: number) =>
+        quantile(
+          strokes.map((stroke) => stroke[part]),
+          share,
+        ),
+  ) as [Figure, Figure];
+  for (const [name, figure] of [
+    ['Nitproof', own],
+    ['bare editor', plain],
+  ] as const) {
+    const show = (part: 'script' | 'layout' | 'frame') =>
+      `${part} ${figure(part, 0.5).toFixed(1)} / ${figure(part, 0.95).toFixed(1)}`;
+    console.log(
+      `  ${name.padEnd(12)} ${show('script')}, ${show('layout')}, ${show('frame')} ms (median / p95)`,
+    );
+  }
+  verdict('script of a keydown, p95, ms', own('script', 0.95), 4);
+  verdict('keydown to frame, median, times the bare editor', own('frame', 0.5) / plain('frame', 0.5), 1.5);
+  verdict('keydown to frame, p95, times the bare editor', own('frame', 0.95) / plain('frame', 0.95), 1.5);
+  await ours.context().close();
+  await bare.context().close();
+}
+
+declare global {
+  interface Window {
+    usableAt?: number;
+  }
+}
+
+/** Milliseconds from the start of the navigation until the selector is there and one frame has shown it. */
+async function usableAfter(page: Page, address: string, selector: string): Promise<number> {
+  await page.addInitScript((awaited) => {
+    const observer = new MutationObserver(() => {
+      if (!document.querySelector(awaited)) return;
+      observer.disconnect();
+      requestAnimationFrame(() =>
+        setTimeout(() => {
+          window.usableAt = performance.now();
+        }),
+      );
+    });
+    observer.observe(document, { childList: true, subtree: true });
+  }, selector);
+  await page.goto(address);
+  await page.waitForFunction(() => window.usableAt !== undefined);
+  return page.evaluate(() => window.usableAt!);
+}
+
+async function first(sitting: Sitting): Promise<void> {
+  console.log('\nfirst usable room, median of 9, cold cache');
+  for (const [name, path, selector] of [
+    ['Shelf', '#/shelf', '.shelf-line'],
+    ['Draft', '#/draft/hearth-55', '.article p'],
+  ] as const) {
+    const ours: number[] = [];
+    const plain: number[] = [];
+    let bytes = 0;
+    let plots = 0;
+    for (let turn = 0; turn < 9; turn += 1) {
+      const entry = await sitting.openWindow({ path: '#/score/hearth-55' });
+      const context = entry.context();
+      await entry.close();
+      const page = await context.newPage();
+      const session = await context.newCDPSession(page);
+      await session.send('Network.setCacheDisabled', { cacheDisabled: true });
+      bytes = 0;
+      const sizes: Promise<void>[] = [];
+      page.on('response', (response) => {
+        if (!response.url().endsWith('.js') || /Worker/.test(response.url())) return;
+        if (/plotly/.test(response.url())) plots += 1;
+        sizes.push(
+          response.body().then(
+            (body) => {
+              bytes += body.length;
+            },
+            () => undefined,
+          ),
+        );
+      });
+      ours.push(await usableAfter(page, `${sitting.host.origin}/${path}`, selector));
+      await Promise.all(sizes);
+      await page.close();
+      const yardstick = await context.newPage();
+      const script = sameSizeScript(bytes);
+      await yardstick.route('http://yard.test/**', (route) =>
+        route.request().url().endsWith('.js')
+          ? route.fulfill({ contentType: 'text/javascript', body: script })
+          : route.fulfill({
+              contentType: 'text/html',
+              body: '<!doctype html><meta charset="utf-8"><body><script type="module" src="/yard.js"></script>',
+            }),
+      );
+      plain.push(await usableAfter(yardstick, 'http://yard.test/', '#done'));
+      await context.close();
+    }
+    console.log(
+      `  ${name}: ${median(ours).toFixed(0)} ms with ${(bytes / 1000).toFixed(0)} kB of script; the page of that size ${median(plain).toFixed(0)} ms`,
+    );
+    verdict(`first usable ${name}, times a page of as much script`, median(ours) / median(plain), 1.3);
+    verdict(`chart program fetched before the first chart, ${name}`, plots, 0, 0);
+  }
+}
+
+async function heap(session: CDPSession): Promise<number> {
+  for (let turn = 0; turn < 3; turn += 1) await session.send('HeapProfiler.collectGarbage');
+  return (await session.send('Runtime.getHeapUsage')).usedSize;
+}
+
+async function switchArticles(page: Page, times: number): Promise<void> {
+  await page.evaluate(async (count) => {
+    const articles = ['hearth-55', 'vane-50', 'gloam-48', 'linden-50'];
+    for (let turn = 0; turn < count; turn += 1) {
+      const before = document.querySelector('.article');
+      window.location.hash = `/draft/${articles[turn % articles.length]}`;
+      while (document.querySelector('.article') === before || !document.querySelector('.article p'))
+        await new Promise((resolve) => setTimeout(resolve, 4));
+    }
+  }, times);
+}
+
+async function openProofs(page: Page, times: number): Promise<void> {
+  await page.evaluate(async (count) => {
+    for (let turn = 0; turn < count; turn += 1) {
+      const heads = document.querySelectorAll<HTMLElement>('.proof-head');
+      heads[turn % heads.length]!.click();
+      if (turn % 4 === 3) await new Promise((resolve) => requestAnimationFrame(resolve));
+    }
+  }, times);
+}
+
+async function leaks(sitting: Sitting): Promise<void> {
+  console.log('\nmemory of one page after forced collection');
+  const page = await sitting.openWindow({ path: '#/draft/hearth-55' });
+  page.setDefaultTimeout(0);
+  await proofsAtRest(page);
+  const session = await page.context().newCDPSession(page);
+  const settle = async () => {
+    await goTo(page, '#/draft/hearth-55');
+    await page.waitForTimeout(1500);
+    await proofsAtRest(page);
+  };
+  await switchArticles(page, 40);
+  await settle();
+  await openProofs(page, 400);
+  const before = await heap(session);
+  await switchArticles(page, 1000);
+  await settle();
+  const switched = await heap(session);
+  await openProofs(page, 10_000);
+  const opened = await heap(session);
+  const mb = (bytes: number) => (bytes / 1e6).toFixed(2);
+  console.log(`  warm ${mb(before)} MB, 1,000 switches ${mb(switched)} MB, 10,000 openings ${mb(opened)} MB`);
+  verdict('heap after 1,000 article switches, times before', switched / before, 1.05, 3);
+  verdict('heap after 10,000 proof openings, times before', opened / switched, 1.05, 3);
+  await page.context().close();
+}
+
+const sitting = await sitDown();
+try {
+  if (wanted('typing')) await typing(sitting);
+  if (wanted('first')) await first(sitting);
+  if (wanted('leaks')) await leaks(sitting);
+} finally {
+  await sitting.close();
+}
+process.exit(missed > 0 ? 1 : 0);
