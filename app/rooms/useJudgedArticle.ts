@@ -23,9 +23,13 @@ export function useJudgedArticle(): { document: ArticleDocument | null; verdicts
   // biome-ignore lint/correctness/useExhaustiveDependencies: a newer revision is read again
   useEffect(() => {
     if (!id) return;
+    let gone = false;
     void door.ask('article.read', { article: id }).then((reply) => {
-      if (reply.ok) setDocument(reply.value);
+      if (reply.ok && !gone) setDocument(reply.value);
     });
+    return () => {
+      gone = true;
+    };
   }, [id, revision]);
 
   useEffect(() => {
@@ -33,9 +37,16 @@ export function useJudgedArticle(): { document: ArticleDocument | null; verdicts
     const text = plainTextOfMarkdown(document.markdown);
     const source = createDrawsSource(() => check());
     const checker = checkerOf(benchOf(document.id, document.meta, evidence, { house, scoreSheet }, source));
-    const check = () => setVerdicts(checker.check(text, document.claims));
+    let gone = false;
+    const check = () => {
+      // Draws that were on their way when the article changed must not bring the old one's verdicts back.
+      if (!gone) setVerdicts(checker.check(text, document.claims));
+    };
     check();
-    return source.close;
+    return () => {
+      gone = true;
+      source.close();
+    };
   }, [document, evidence, house, scoreSheet]);
 
   return { document, verdicts };

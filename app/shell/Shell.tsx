@@ -74,7 +74,8 @@ export function Shell() {
           </ul>
           <div ref={setNav} style={{ display: 'contents' }} />
         </nav>
-        <main className="room" id="room" tabIndex={-1}>
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a page of nothing but text is scrolled by keyboard too */}
+        <main className="room" id="room" tabIndex={0}>
           <ErrorBoundary key={route.room} part={`The ${roomNames[route.room]}`}>
             <Suspense fallback={null}>
               <View />
