@@ -30,8 +30,11 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
   const following = useArticle((state) => state.following);
   const [choosing, setChoosing] = useState(false);
   // The first clause carries the numbers; what a reader must know besides follows in quiet type.
-  const [clause = '', ...besides] = judgement.reason.replace(/\.$/, '').split('; ');
-  const reason = [...item.disagreements, sentence(clause)].join(' ');
+  const [clause = '', ...quiet] = judgement.reason.replace(/\.$/, '').split('; ');
+  // Where two sentences contradict each other that is the finding; what was measured stands below it.
+  const disagree = item.disagreements.length > 0;
+  const reason = disagree ? item.disagreements.join(' ') : sentence(clause);
+  const besides = disagree ? [clause, ...quiet] : quiet;
   const short = item.disagreements.length === 0 ? foundInShort(judgement) : null;
   const places = readingPlaces(judgement.evidence, own);
   const first = places[0];

@@ -28,7 +28,7 @@ function between(before: ProofForm, after: ProofForm | undefined, gap: Spacing):
 }
 
 /** How far a proof may stand from its sentence before calm ones, then what else problems show, then all shrink, px. */
-const patience = { calm: 36, actions: 90, figures: 130, all: 380 };
+const patience = { calm: 36, actions: 90, figures: 130, all: 240 };
 
 /**
  * Sidenotes on one column: nothing overlaps, order is the text's order, the proof in focus stands beside its
