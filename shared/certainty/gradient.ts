@@ -112,6 +112,17 @@ function gradientOf(
   };
 }
 
+/** u of the difference of two values: what they have in common drops out. */
+export function differenceU(one: Gradient, other: Gradient): number {
+  const steps = new Map(one.components.map((component, k) => [component, one.steps[k]!]));
+  other.components.forEach((component, k) => {
+    steps.set(component, (steps.get(component) ?? 0) - other.steps[k]!);
+  });
+  let square = 0;
+  for (const step of steps.values()) square += step * step;
+  return Math.sqrt(square);
+}
+
 /** u of the mean of the values that count, correlation kept: an average is not surer by √n than what is common. */
 export function averageU(gradients: readonly Gradient[], counts: readonly boolean[], points: number): number {
   const steps = new Float64Array(componentCount(points));

@@ -6,7 +6,7 @@ import { type PreparedRun, prepareRun } from '../measure/prepare.ts';
 import { drawnWorldsOf } from './drawnWorlds.ts';
 import { columnOf, quantityDraws } from './draws.ts';
 import { errorModelOf } from './errorModel.ts';
-import { averageU, gradientsOf } from './gradient.ts';
+import { averageU, differenceU, gradientsOf } from './gradient.ts';
 import { contendersOf, deviationOf, extremeColumn, meanColumn } from './spread.ts';
 import { streamsOf } from './streams.ts';
 
@@ -79,14 +79,15 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
       return drawn[i];
     };
     const counting = plan.counts.flatMap((counts, i) => (counts ? [i] : []));
+    /** u of a difference; where only draws tell, no less than it can be. */
+    const apart = (i: number, j: number) => {
+      const [one, other] = [gradients()?.[i], gradients()?.[j]];
+      if (one?.linear && other?.linear) return differenceU(one, other);
+      return (of(i) ?? Number.POSITIVE_INFINITY) + (of(j) ?? Number.POSITIVE_INFINITY);
+    };
     const extreme = (which: 'max' | 'min') =>
       once(() => {
-        const contenders = contendersOf(
-          plan.found,
-          counting,
-          which,
-          (i) => of(i) ?? Number.POSITIVE_INFINITY,
-        );
+        const contenders = contendersOf(plan.found, counting, which, apart);
         // The extreme of several values that may each be it is never linear.
         return contenders.length === 1
           ? of(contenders[0]!)

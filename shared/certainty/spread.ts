@@ -52,7 +52,7 @@ export function extremeColumn(columns: readonly Float64Array[], which: 'max' | '
   return extreme;
 }
 
-/** A value this many u behind, its own and the leader's, is never the extreme in 2,000 worlds. */
+/** A value this many u of the difference behind the found extreme is not it in 2,000 worlds. */
 const outOfReach = 5;
 
 /** The values that could be the greatest (smallest) in some world; the extreme has no other draws to look at. */
@@ -60,10 +60,10 @@ export function contendersOf(
   found: Float64Array,
   among: readonly number[],
   which: 'max' | 'min',
-  uOf: (i: number) => number,
+  differenceU: (one: number, other: number) => number,
 ): number[] {
   const sign = which === 'max' ? 1 : -1;
-  const sure = (i: number) => sign * found[i]! - outOfReach * uOf(i);
-  const bar = among.reduce((best, i) => Math.max(best, sure(i)), Number.NEGATIVE_INFINITY);
-  return among.filter((i) => !(sign * found[i]! + outOfReach * uOf(i) < bar));
+  const leader = among.reduce((best, i) => (sign * found[i]! > sign * found[best]! ? i : best));
+  const behind = (i: number) => sign * (found[leader]! - found[i]!);
+  return among.filter((i) => i === leader || behind(i) <= outOfReach * differenceU(leader, i));
 }

@@ -18,25 +18,30 @@ export function crossingOf(x: readonly number[], y: readonly number[], limit: nu
 }
 
 function monotoneSlopes(x: readonly number[], y: readonly number[]): number[] {
-  const secants = x.slice(1).map((at, i) => (y[i + 1]! - y[i]!) / (at - x[i]!));
-  const slopes = x.map((_, i) => {
-    const [left, right] = [secants[i - 1], secants[i]];
-    if (left === undefined) return right ?? 0;
-    if (right === undefined) return left;
-    return left * right <= 0 ? 0 : (left + right) / 2;
-  });
-  secants.forEach((secant, i) => {
-    if (secant === 0) {
+  const last = x.length - 1;
+  const secant = (i: number) => (y[i + 1]! - y[i]!) / (x[i + 1]! - x[i]!);
+  const slopes = new Array<number>(x.length);
+  slopes[0] = secant(0);
+  slopes[last] = secant(last - 1);
+  for (let i = 1; i < last; i += 1) {
+    const left = secant(i - 1);
+    const right = secant(i);
+    slopes[i] = left * right <= 0 ? 0 : (left + right) / 2;
+  }
+  for (let i = 0; i < last; i += 1) {
+    const rise = secant(i);
+    if (rise === 0) {
       slopes[i] = 0;
       slopes[i + 1] = 0;
-      return;
+      continue;
     }
-    const [a, b] = [slopes[i]! / secant, slopes[i + 1]! / secant];
+    const a = slopes[i]! / rise;
+    const b = slopes[i + 1]! / rise;
     const size = Math.sqrt(a * a + b * b);
-    if (size <= 3) return;
-    slopes[i] = (3 * a * secant) / size;
-    slopes[i + 1] = (3 * b * secant) / size;
-  });
+    if (size <= 3) continue;
+    slopes[i] = (3 * a * rise) / size;
+    slopes[i + 1] = (3 * b * rise) / size;
+  }
   return slopes;
 }
 

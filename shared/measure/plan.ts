@@ -83,33 +83,47 @@ const noLights: readonly number[] = [];
 /** Completes a draft: evaluates it on the found world and leaves out items that have no value there. */
 export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuantity {
   const { found } = run.points;
-  const kept: number[] = [];
-  const values: number[] = [];
-  draft.items.forEach((_, index) => {
-    const value = draft.value(found, index);
-    if (!Number.isFinite(value)) return;
-    kept.push(index);
-    values.push(value);
-  });
-  if (kept.length === 0) return undefinedQuantity(draft.id, draft.otherwise);
-  const items = kept.map((index) => draft.items[index]!);
-  const whole = kept.length === draft.items.length;
+  const all = new Float64Array(draft.items.length);
+  let finite = 0;
+  for (let index = 0; index < all.length; index += 1) {
+    all[index] = draft.value(found, index);
+    if (Number.isFinite(all[index])) finite += 1;
+  }
+  const whole = finite === all.length;
+  const kept = whole ? [] : [...all.keys()].filter((index) => Number.isFinite(all[index]));
+  if (finite === 0) return undefinedQuantity(draft.id, draft.otherwise);
+  const items = whole ? draft.items : kept.map((index) => draft.items[index]!);
   return {
     state: 'plan',
     id: draft.id,
     value: whole ? draft.value : (world, i) => draft.value(world, kept[i]!),
-    found: Float64Array.from(values),
-    axes: items.map((item) => item.axis),
-    counts: items.map((item) => item.counts ?? true),
-    inputs: items.map((item) => item.inputs),
-    lights: items.map((item) => item.lights ?? noLights),
+    found: whole ? all : all.filter(Number.isFinite),
+    ...columnsOf(items),
     uses: draft.uses,
     law: draft.law,
-    ...(draft.from === undefined ? {} : { from: keptOf(draft.from, kept) }),
+    ...(draft.from === undefined ? {} : { from: whole ? draft.from : keptOf(draft.from, kept) }),
     isSeries: draft.isSeries ?? true,
     ...(draft.unit === undefined ? {} : { unit: draft.unit }),
     notes: draft.notes ?? [],
   };
+}
+
+type ItemColumns = Pick<Plan, 'axes' | 'counts' | 'inputs' | 'lights'>;
+const knownColumns = new WeakMap<readonly Item[], ItemColumns>();
+
+/** Plans of one series are made from the same items, so their columns are made once. */
+function columnsOf(items: readonly Item[]): ItemColumns {
+  let columns = knownColumns.get(items);
+  if (!columns) {
+    columns = {
+      axes: items.map((item) => item.axis),
+      counts: items.map((item) => item.counts ?? true),
+      inputs: items.map((item) => item.inputs),
+      lights: items.map((item) => item.lights ?? noLights),
+    };
+    knownColumns.set(items, columns);
+  }
+  return columns;
 }
 
 /** A derivation of those items only that have a value. */
