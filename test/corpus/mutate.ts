@@ -33,8 +33,13 @@ const opposites: readonly (readonly [string, string])[] = [
   ['warmer', 'cooler'],
   ['oversaturated', 'undersaturated'],
   ['exceeds', 'stays under'],
-  ['invisible', 'visible'],
 ];
+
+/**
+ * Changes that leave the truth open and are no mutations: "not the brightest" and "not the dimmest" can both be
+ * true; where a tint is gone, a tint of every other hue is gone too.
+ */
+const eitherWay = /\b(?:not|nor|neither|never|n't|no|gone|free|vanish\w*|disappear\w*|without)\b/;
 
 const reversible = new Set(['bound', 'onset', 'ratio', 'difference', 'order', 'direction']);
 const numeric = new Set(['value', 'ratio', 'difference', 'score']);
@@ -93,14 +98,16 @@ function farNumber(written: string): string {
 export function mutationsOf(text: string, holding: Holding): Mutation[] {
   const kind = holding.kind ?? '';
   const result: Mutation[] = [];
+  const span = text.slice(holding.start, holding.end);
   for (const { name, kinds, pairs } of exchanges) {
     if (!kinds.has(kind)) continue;
+    if (eitherWay.test(span) && (name === 'hue' || kind === 'order')) continue;
     for (const [one, other] of pairs)
       for (const [from, to] of [
         [one, other],
         [other, one],
       ] as const) {
-        // Both units of a pair are exchanged one way only: the second is never what a review writes.
+        // Units are exchanged one way only: the second of a pair is never what a review writes.
         if (name === 'unit of measure' && from === other) continue;
         const places = matchesOf(text, from, holding);
         if (places.length === 1)
@@ -112,10 +119,9 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
           });
       }
   }
-  const span = text.slice(holding.start, holding.end);
   if (numeric.has(kind)) {
     const numbers = [
-      ...span.matchAll(/(?<![\p{L}\d.,/′-])\d{1,3}(?:,\d{3})*(?:\.\d+)?(?![\p{L}\d]|[.,:]\d)/gu),
+      ...span.matchAll(/(?<![\p{L}\d.,:/′-])\d{1,3}(?:,\d{3})*(?:\.\d+)?(?![\p{L}\d]|[.,:]\d)/gu),
     ];
     for (const number of numbers)
       result.push({

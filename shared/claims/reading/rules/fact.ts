@@ -41,7 +41,9 @@ function readSides(scene: Scene, findings: Findings): undefined {
   const unit = sides.find((item) => item.number!.dimension === 'length')?.number;
   if (!unit || sides.length < 2 || sides.length > 3) return;
   for (const [order, item] of sides.entries()) {
-    const number = { ...item.number!, dimension: 'length', unit: unit.unit, factor: unit.factor };
+    // A side without a unit has its neighbour's: "1,228 by 709 mm".
+    const own = item.number!.dimension === 'length' ? item.number! : unit;
+    const number = { ...item.number!, dimension: 'length', unit: own.unit, factor: own.factor };
     const stated = statedOf(number, 'plain');
     const key = ['width', 'height', 'depth'][order]!;
     const check: FactCheck = {

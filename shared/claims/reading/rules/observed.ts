@@ -81,7 +81,12 @@ function severityOf(
   if (
     trained &&
     /^(?:only|just)/.test(trained.key) &&
-    negations.some((item) => item.index < trained.item.index && trained.item.index - item.index <= 2)
+    scene.items.some(
+      (item) =>
+        item.index < trained.item.index &&
+        trained.item.index - item.index <= 2 &&
+        (negations.includes(item) || keyOf(item, 'house') === 'invisible'),
+    )
   )
     return undefined;
   if (trained) return { range: trained.range, items: [trained.item, ...negations] };

@@ -1,31 +1,18 @@
-import type { StatedConditions, StatedNumber } from '../../../contract/check.ts';
+import type { StatedConditions } from '../../../contract/check.ts';
 import { ask, type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, type Scene, type UnitMention, valueNumbers } from '../scene.ts';
 import { selectorOf, statOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
-import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
+import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { readFromTo } from './fromTo.ts';
-import { complementOf, limitCheck } from './limit.ts';
-
-function complemented(stated: StatedNumber): StatedNumber {
-  return {
-    ...stated,
-    x: tidy(100 - stated.x),
-    low: tidy(100 - stated.high),
-    high: tidy(100 - stated.low),
-    ...(stated.highOpen
-      ? { lowOpen: true, highOpen: undefined }
-      : stated.lowOpen
-        ? { highOpen: true, lowOpen: undefined }
-        : {}),
-  };
-}
+import { complementOf } from './limit.ts';
+import { complemented, readShares } from './share.ts';
 
 /** "7 % short of its target" is −7 %; "12 % under" too. */
 function signOf(scene: Scene): { sign: number; item?: Item } {
@@ -256,6 +243,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     );
   }
   readShares(scene, findings);
+  refuseLongTimes(scene, findings);
 }
 
 /** "the Kasulind's 731 nits": a number that belongs to another set. */
@@ -330,60 +318,14 @@ function hasNumberSubject(scene: Scene): boolean {
   return hasKey(scene, 'concept');
 }
 
-/** "half of the luminance is gone at 50": a fraction of a quantity that is itself a share. */
-function readShares(scene: Scene, findings: Findings): undefined {
+/** "Lag is 12.4 seconds": a time of screen tests, not of lag; nothing is measured so. */
+function refuseLongTimes(scene: Scene, findings: Findings): undefined {
+  const concept = firstWith(scene, 'concept', 'lag', 'response');
+  if (!concept) return;
   for (const item of scene.items) {
-    const meaning = meaningOf(item, 'multiple');
-    if (!meaning || scene.used.has(item)) continue;
-    const entry = meaning.data as { x: number; low: number; high: number };
-    if (entry.x >= 1) continue;
-    if (scene.units.some((mention) => mention.role === 'possessive' || mention.role === 'compared')) continue;
-    const subject = subjectOf(scene, 'percent', item);
-    if (!isSettled(subject) || !/^(?:angle\..*luminance|peak\.hold|coverage\.)/.test(subject.quantity.id))
-      continue;
-    const before = scene.items[scene.items.indexOf(item) - 1];
-    const hedge = keyOf(before, 'hedge');
-    const share = statedMultiple(entry, hedge, hedge ? before!.text : undefined);
-    let stated: StatedNumber = {
-      ...share,
-      x: tidy(share.x * 100),
-      low: tidy(share.low * 100),
-      high: tidy(share.high * 100),
-      unit: '%',
-    };
-    const complement = complementOf(scene, subject.quantity, item);
-    if (complement) stated = complemented(stated);
-    const comparator = keyOf(before, 'comparator');
-    const axisItems = scene.axes.flatMap((axis) => axis.items);
-    const words = [
-      item,
-      ...subject.items,
-      complement,
-      hedge ? before : undefined,
-      ...axisItems,
-      firstWith(scene, 'verb'),
-    ];
-    if (comparator && !hedge && comparator !== 'upTo') {
-      const base = comparator.startsWith('<') ? '<' : '>';
-      const strict = comparator.endsWith('=') ? '=' : '';
-      const op = ((complement ? (base === '<' ? '>' : '<') : base) + strict) as '<' | '<=' | '>' | '>=';
-      propose(findings, scene, 'share', limitCheck(scene, subject.quantity, op, stated.x, { unit: '%' }), [
-        ...words,
-        before,
-      ]);
-      continue;
-    }
-    propose(
-      findings,
-      scene,
-      'share',
-      {
-        kind: 'value',
-        operand: operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'value')),
-        stated,
-      },
-      words,
-    );
+    if (item.number?.role !== 'seconds' || scene.used.has(item) || item.index < concept.index) continue;
+    if (isWord(scene.items[scene.items.indexOf(item) - 1], 'after', 'for', 'within', 'in', 'every')) continue;
+    refuse(findings, scene, 'value', 'lag and response are kept in milliseconds', [concept, item]);
   }
 }
 

@@ -1,0 +1,82 @@
+import type { StatedNumber } from '../../../contract/check.ts';
+import { type Findings, propose } from '../finding.ts';
+import { keyOf, meaningOf } from '../items.ts';
+import { operandOf } from '../operand.ts';
+import { firstWith, type Scene } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
+import { isSettled } from '../settled.ts';
+import { statedMultiple, tidy } from '../stated.ts';
+import { subjectOf } from '../subject.ts';
+import { complementOf, limitCheck } from './limit.ts';
+
+/** What is left where a share is said to be lost: 100 % less it. */
+export function complemented(stated: StatedNumber): StatedNumber {
+  return {
+    ...stated,
+    x: tidy(100 - stated.x),
+    low: tidy(100 - stated.high),
+    high: tidy(100 - stated.low),
+    ...(stated.highOpen
+      ? { lowOpen: true, highOpen: undefined }
+      : stated.lowOpen
+        ? { highOpen: true, lowOpen: undefined }
+        : {}),
+  };
+}
+
+/** "half of the luminance is gone at 50": a fraction of a quantity that is itself a share. */
+export function readShares(scene: Scene, findings: Findings): undefined {
+  for (const item of scene.items) {
+    const meaning = meaningOf(item, 'multiple');
+    if (!meaning || scene.used.has(item)) continue;
+    const entry = meaning.data as { x: number; low: number; high: number };
+    if (entry.x >= 1) continue;
+    if (scene.units.some((mention) => mention.role === 'possessive' || mention.role === 'compared')) continue;
+    const subject = subjectOf(scene, 'percent', item);
+    if (!isSettled(subject) || !/^(?:angle\..*luminance|peak\.hold|coverage\.)/.test(subject.quantity.id))
+      continue;
+    const before = scene.items[scene.items.indexOf(item) - 1];
+    const hedge = keyOf(before, 'hedge');
+    const share = statedMultiple(entry, hedge, hedge ? before!.text : undefined);
+    let stated: StatedNumber = {
+      ...share,
+      x: tidy(share.x * 100),
+      low: tidy(share.low * 100),
+      high: tidy(share.high * 100),
+      unit: '%',
+    };
+    const complement = complementOf(scene, subject.quantity, item);
+    if (complement) stated = complemented(stated);
+    const comparator = keyOf(before, 'comparator');
+    const axisItems = scene.axes.flatMap((axis) => axis.items);
+    const words = [
+      item,
+      ...subject.items,
+      complement,
+      hedge ? before : undefined,
+      ...axisItems,
+      firstWith(scene, 'verb'),
+    ];
+    if (comparator && !hedge && comparator !== 'upTo') {
+      const base = comparator.startsWith('<') ? '<' : '>';
+      const strict = comparator.endsWith('=') ? '=' : '';
+      const op = ((complement ? (base === '<' ? '>' : '<') : base) + strict) as '<' | '<=' | '>' | '>=';
+      propose(findings, scene, 'share', limitCheck(scene, subject.quantity, op, stated.x, { unit: '%' }), [
+        ...words,
+        before,
+      ]);
+      continue;
+    }
+    propose(
+      findings,
+      scene,
+      'share',
+      {
+        kind: 'value',
+        operand: operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'value')),
+        stated,
+      },
+      words,
+    );
+  }
+}
