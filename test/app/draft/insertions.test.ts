@@ -9,7 +9,7 @@ function stateOf(markdown: string, from: number, to = from): EditorState {
   return EditorState.create({ doc, selection: TextSelection.create(doc, from, to) });
 }
 
-function after(state: EditorState, command: ReturnType<typeof setLink>): EditorState {
+function changed(state: EditorState, command: ReturnType<typeof setLink>): EditorState {
   let next = state;
   command(state, (transaction) => {
     next = state.apply(transaction);
@@ -20,20 +20,20 @@ function after(state: EditorState, command: ReturnType<typeof setLink>): EditorS
 describe('what is put into the text', () => {
   it('a photo with its words and caption comes after the paragraph', () => {
     const src = photoSource('orrinvale-hearth-55', 'a b.png');
-    const next = after(stateOf('One.\n\nTwo.', 2), insertPhoto(src, 'A bloom', 'Seen at night.'));
+    const next = changed(stateOf('One.\n\nTwo.', 2), insertPhoto(src, 'A bloom', 'Seen at night.'));
     expect(markdownOfDocument(next.doc)).toBe(
       'One.\n\n![A bloom](../units/orrinvale-hearth-55/photos/a%20b.png)\n\n*Seen at night.*\n\nTwo.\n',
     );
   });
 
   it('words become a link, the link changes whole, and an empty address takes it away', () => {
-    const linked = after(stateOf('See the bench now.', 5, 14), setLink('https://example.org'));
+    const linked = changed(stateOf('See the bench now.', 5, 14), setLink('https://example.org'));
     expect(markdownOfDocument(linked.doc)).toBe('See [the bench](https://example.org) now.\n');
     const inside = linked.apply(linked.tr.setSelection(TextSelection.create(linked.doc, 8)));
-    expect(markdownOfDocument(after(inside, setLink('https://example.net')).doc)).toBe(
+    expect(markdownOfDocument(changed(inside, setLink('https://example.net')).doc)).toBe(
       'See [the bench](https://example.net) now.\n',
     );
-    expect(markdownOfDocument(after(inside, setLink('')).doc)).toBe('See the bench now.\n');
+    expect(markdownOfDocument(changed(inside, setLink('')).doc)).toBe('See the bench now.\n');
   });
 
   it('an address that runs a script is refused', () => {
@@ -42,7 +42,7 @@ describe('what is put into the text', () => {
   });
 
   it('a phrase gets its space, and its first blank is selected', () => {
-    const next = after(stateOf('One.', 5), insertPhrase('White reaches ….'));
+    const next = changed(stateOf('One.', 5), insertPhrase('White reaches ….'));
     expect(markdownOfDocument(next.doc)).toBe('One. White reaches ….\n');
     const { from, to } = next.selection;
     expect(next.doc.textBetween(from, to)).toBe('…');
