@@ -6,7 +6,7 @@ import { isDistance } from './checking/floor.ts';
 import { currentRuns, type JudgingBench } from './checking/index.ts';
 import { describeRun } from './checking/resolve.ts';
 import { targetOf } from './checking/targets.ts';
-import { amount, definitionOf, nameOfQuantity, placeOnAxis, plain } from './checking/terms.ts';
+import { findingWords, seenWords } from './unsaidWords.ts';
 
 /** Standard uncertainties that a finding must lie beyond its limit by: certain at the 95 % level, one-sided. */
 const certain = 1.645;
@@ -49,7 +49,9 @@ export function unsaidOf(
   const covered = new Set<string>();
   for (const { judgement } of claims) {
     if (judgement.quantity === null || judgement.verdict === 'opinion') continue;
-    const { unit, signal } = judgement.conditions;
+    const { unit, signal: named } = judgement.conditions;
+    // Something seen is told whatever the signal it was seen with.
+    const signal = judgement.quantity.startsWith('observation.') ? undefined : named;
     if (unit !== undefined && unit !== own) continue;
     covered.add(`${familyOf(judgement.quantity)}|${signal === undefined ? '' : String(signal)}`);
     const stated = judgement.found.also;
@@ -59,13 +61,7 @@ export function unsaidOf(
   }
   return findings
     .filter(({ family, signal }) => !covered.has(`${family}|${signal}`) && !covered.has(`${family}|`))
-    .map(({ quantity, run, reason, importance, evidence }) => ({
-      quantity,
-      run,
-      reason,
-      importance,
-      evidence,
-    }));
+    .map(({ family: _family, signal: _signal, ...unsaid }) => unsaid);
 }
 
 function runsThatCount({ article }: JudgingBench, unit: UnitEvidence): RunEvidence[] {
@@ -103,15 +99,11 @@ function findingOf(
   if (!estimate) return null;
   const away = Math.abs(estimate.value - target);
   if (away - certain * (estimate.u ?? 0) <= limit) return null;
-  const where = estimate.axis === undefined ? '' : ` at ${placeOnAxis(measurement.id, estimate.axis)}`;
-  const definition = definitionOf(measurement.id);
-  const against =
-    target === 0 ? '' : ` against a target of ${plain(Number(target.toPrecision(4)), measurement.unit)}`;
-  const stat = estimate.stat === '' ? '' : `${estimate.stat} `;
   return {
     quantity: measurement.id,
     run: run.id,
-    reason: `The ${stat}${nameOfQuantity(measurement.id)} is ${amount(estimate.value, estimate.u, measurement.unit, measurement.id)}${where}${definition && ` (${definition})`}${against}, past the limit of ${plain(limit, measurement.unit)}, and no sentence mentions it; ${describeRun(run)}.`,
+    reason: `${findingWords(measurement.id, estimate, measurement.unit, target, run.conditions.signal)}; ${describeRun(run)}.`,
+    conditions: describeRun(run),
     importance: entry.importance * (1 + Math.log2(away / limit)),
     evidence: estimate.rows.map((row) => `run/${run.id}#${row}`),
     family: familyOf(measurement.id),
@@ -149,11 +141,10 @@ function seen(unit: UnitEvidence): Finding[] {
     .filter(({ severity, angle }) => severity >= worthTelling && (angle === undefined || angle === 0))
     .map((observation) => {
       const { id, topic, severity } = observation;
-      const what = topic.replaceAll('-', ' ');
       return {
         quantity: `observation.${topic}`,
         run: '',
-        reason: `${what.charAt(0).toUpperCase()}${what.slice(1)} was seen with severity ${severity}${observation.pattern ? ` on ${observation.pattern}` : ''}, and no sentence mentions it.`,
+        reason: `${seenWords(observation)}.`,
         importance: 0.5 * (1 + Math.log2(severity / worthTelling)) + 0.01 * severity,
         evidence: [`observation/${id}`],
         family: familyOf(`observation.${topic}`),
