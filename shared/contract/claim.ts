@@ -166,7 +166,10 @@ export interface Agreement {
 export interface Unsaid {
   quantity: string;
   run: string;
+  /** A short finding, then the run's conditions behind a semicolon */
   reason: string;
+  /** The run's conditions by themselves; absent for something seen */
+  conditions?: string;
   importance: number;
   evidence: readonly string[];
 }
