@@ -63,6 +63,8 @@ const windowNouns = new Set([
   'windowed',
   'windowbox',
   'rectangle',
+  'highlight',
+  'highlights',
 ]);
 
 function textAfter(items: readonly Item[], at: number, words: number): string {

@@ -193,7 +193,13 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   const clauses: Item[][] = [];
   let pending: Item[] = [];
   for (const [order, piece] of pieces.entries()) {
-    const strong = piece.items.some(isAnchor) || deniesTopic(piece.items);
+    const contrasts = piece.joiner === 'whereas' && hasVerb(piece.items);
+    // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
+    if (contrasts && pending.length > 0 && hasVerb(pending)) {
+      clauses.push(pending);
+      pending = [];
+    }
+    const strong = contrasts || piece.items.some(isAnchor) || deniesTopic(piece.items);
     const last = clauses[clauses.length - 1];
     if (!strong) {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.

@@ -1,7 +1,9 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
+import { speaksOfAnyWindow } from './anyWindow.ts';
 import { type AxisSpan, axisPhrase, isWindow } from './axis.ts';
 import { type Carry, carriedConditions } from './carry.ts';
 import { clausesOf } from './clauses.ts';
+import { isConditional } from './conditional.ts';
 import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
 import { issueAt, modeAt } from './modeName.ts';
 import { opensOther } from './rules/than.ts';
@@ -45,29 +47,16 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
   return spans;
 }
 
-const localStage = /^(?:before|out|straight|prior|from|pre)/;
-const conditionals = new Set([
-  'if',
-  'unless',
-  'would',
-  'could',
-  'might',
-  'may',
-  'should',
-  'supposing',
-  'provided',
-  'imagine',
-  'perhaps',
-  'maybe',
-  'presumably',
-  'probably',
-  'expect',
-  'expected',
-  'expects',
-  'hoped',
-  'ought',
-]);
+/** "Half the screen lit", "with half of the screen white": a patch of 50 %. */
+function isHalfScreen(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[at], 'half', 'half the', 'half of', 'half of the') &&
+    items.slice(at + 1, at + 3).some((item) => isWord(item, 'screen', 'the screen', 'panel', 'the panel')) &&
+    items.slice(at + 2, at + 5).some((item) => isWord(item, 'lit', 'white', 'filled', 'in white'))
+  );
+}
 
+const localStage = /^(?:before|out|straight|prior|from|pre)/;
 /** Reads the conditions that a clause names, over those that are carried. */
 function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   const named: Carry['paragraph'] = {};
@@ -122,6 +111,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (level) set('level', level, item);
     if (item.number?.role === 'window') set('window', item.number.x, item);
     if (keyOf(item, 'fullScreen')) set('window', 100, item);
+    if (isHalfScreen(scene.items, at)) {
+      set('window', 50, item);
+      scene.used.add(item);
+    }
     if (isWord(item, 'axis') && isWord(scene.items[at - 1], 'on')) set('angle', 0, item);
     if (isWord(item, 'on') && isWord(scene.items[at - 1], 'head', 'straight', 'square'))
       set('angle', 0, item);
@@ -141,6 +134,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   }
   for (const axis of scene.axes)
     if (axis.kind === 'angle' && axis.at !== undefined) set('angle', axis.at, axis.items[0]!);
+  if (origin.window === 'carried' && speaksOfAnyWindow(scene.items)) {
+    delete conditions.window;
+    delete origin.window;
+  }
   const { unit, inches } = splitVariant(scene.unit);
   if (unit !== undefined && unit !== scene.context.own) {
     conditions.unit = unit;
@@ -279,13 +276,7 @@ export function scenesOf(
       conditionItems: new Set(),
       units: unitMentions(clause, context),
       unitNamed: false,
-      conditional: clause.some(
-        (item) =>
-          item.type !== 'mark' &&
-          conditionals.has(item.text) &&
-          !(item.text === 'may' && items[item.index + 1]?.number) &&
-          !(item.text === 'should' && clause.some((other) => keyOf(other, 'house'))),
-      ),
+      conditional: isConditional(items, clause),
       used: new Set(),
       ...(previous?.concept && { concept: previous.concept }),
       ...(previous?.hue && { hue: previous.hue }),

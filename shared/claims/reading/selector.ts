@@ -1,4 +1,5 @@
 import type { Selector } from '../../contract/check.ts';
+import { speaksOfAnyWindow } from './anyWindow.ts';
 import { placeNouns } from './cell.ts';
 import { isWord, keyOf } from './items.ts';
 import type { Quantity } from './quantity.ts';
@@ -40,7 +41,8 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
     // "742 nits at 10 %": with a peak the percentage is the window.
     const percent = nearestAxis(scene, 'stimulus');
     const at = window ?? (percent?.tone ? undefined : percent?.at);
-    return at !== undefined ? { stat: 'at', at } : { stat: 'max' };
+    if (at !== undefined) return { stat: 'at', at };
+    return { stat: use === 'over' && bindsEveryWindow(scene, quantity) ? 'min' : 'max' };
   }
   if (axis?.at !== undefined) return { stat: 'at', at: axis.at };
   if (quantity.axis === 'angle' && scene.conditions.angle !== undefined)
@@ -55,6 +57,17 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
   if (use === 'value')
     return { stat: range.from === undefined && range.to === undefined ? 'scalar' : 'average', ...range };
   return { stat: use === 'under' ? 'max' : 'min', ...range };
+}
+
+/** "It never drops under 200 nits", "over 200 nits whatever the window": the dimmest window is meant. */
+function bindsEveryWindow(scene: Scene, quantity: Quantity): boolean {
+  if (speaksOfAnyWindow(scene.items)) return true;
+  const fall = scene.items.find((item) => keyOf(item, 'verb') === 'fall');
+  const denied = scene.items.some(
+    (item) =>
+      keyOf(item, 'negation') !== undefined || ['none', 'never', 'all'].includes(keyOf(item, 'stat') ?? ''),
+  );
+  return quantity.id === 'peak' && fall !== undefined && denied;
 }
 
 /** The statistic that the clause names, "any, no, never, all" after an average included. */

@@ -860,4 +860,19 @@ export const sentences: readonly (readonly [sentence: string, ...says: string[]]
   ],
   ['It falls short of the promised 1,000 nits.', 'fact peak = 1000 by maker', 'bound peak max < 1000'],
   ['Gamma tracks close to 2.2.', 'value gamma.average = 2.2 [2.09, 2.31]'],
+  ['It never drops under 200 nits, whatever the window.', 'bound peak min >= 200'],
+  ['Peak luminance never falls below 200 nits in any window.', 'bound peak min >= 200'],
+  ['A small 2% highlight comes to 812 nits.', 'value peak at 2 {window 2} = 812 [811.5, 812.5]'],
+  ['Half the screen lit gives 310 nits.', 'value peak at 50 {window 50} = 310 [305, 315]'],
+  [
+    'Fill the screen with white and it gives 172 nits.',
+    'value peak at 100 {window 100} = 172 [171.5, 172.5]',
+  ],
+  [
+    'It takes HDR10 and HLG, whereas the Veltrane only takes HDR10.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats = HDR10 {veltrane}',
+  ],
+  ['As you would expect, the average error is 2.4.', 'value grey.de2000 average = 2.4 [2.35, 2.45]'],
+  ['Two people should lift it: it weighs almost 16 kilos.', 'fact weight = 16'],
 ];

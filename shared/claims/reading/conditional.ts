@@ -1,0 +1,63 @@
+import { isAnchor } from './clauses.ts';
+import { type Item, isWord, keyOf } from './items.ts';
+
+const opening = new Set(['if', 'unless', 'supposing', 'provided', 'imagine']);
+const guesses = new Set([
+  'would',
+  'could',
+  'might',
+  'may',
+  'should',
+  'perhaps',
+  'maybe',
+  'presumably',
+  'probably',
+  'expect',
+  'expected',
+  'expects',
+  'hoped',
+  'ought',
+]);
+
+const lookingFor = ['look', 'hunt', 'search', 'looking', 'hunting', 'go looking', 'go hunting', 'know'];
+
+/** "If you hunt for it", "if you ask me", "as you would expect": said in passing, no condition. */
+function isPassing(items: readonly Item[], at: number): boolean {
+  const item = items[at]!;
+  const next = items[at + 1];
+  if (isWord(item, 'if') && isWord(next, 'you', 'one')) {
+    const rest = items.slice(at + 2, at + 5).map(({ text }) => text);
+    return (rest[0] === 'ask' && rest[1] === 'me') || lookingFor.includes(rest[0] ?? '');
+  }
+  if (isWord(item, 'would', 'might', 'may', 'could'))
+    return isWord(next, 'expect', 'hope') && isWord(items[at - 2], 'as');
+  if (isWord(item, 'expect')) return isWord(items[at - 3], 'as') || isWord(items[at - 2], 'as');
+  return isWord(item, 'expected') && isWord(items[at - 1], 'as') && !isWord(items[at - 2], 'bright', 'good');
+}
+
+/** A colon or semicolon before all that the clause claims ends the reach of a modal: "should lift it: it weighs …". */
+function isEndedByColon(sentence: readonly Item[], clause: readonly Item[], item: Item): boolean {
+  const mark = sentence.find(
+    (other) => other.index > item.index && other.type === 'mark' && isWord(other, ':', ';'),
+  );
+  return (
+    mark !== undefined &&
+    clause.some((other) => other.index > mark.index) &&
+    !clause.some((other) => other.index < mark.index && isAnchor(other) && other.number?.spelled !== true)
+  );
+}
+
+/** Does a condition or a guess govern the clause, so that it says nothing of what was measured? */
+export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
+  return clause.some((item) => {
+    if (item.type === 'mark') return false;
+    if (isPassing(sentence, item.index)) return false;
+    if (opening.has(item.text)) return true;
+    return (
+      guesses.has(item.text) &&
+      !(item.text === 'may' && sentence[item.index + 1]?.number) &&
+      !(item.text === 'should' && clause.some((other) => keyOf(other, 'house'))) &&
+      !isEndedByColon(sentence, clause, item)
+    );
+  });
+}
