@@ -25,7 +25,7 @@ export interface Carry {
   stat?: string;
   /** Unit that the sentence before was about; absent: the article's own */
   unit?: string;
-  /** The unit was named two sentences ago: a pronoun still reaches it, a bare quantity does not. */
+  /** A pronoun stood for the unit in the sentence before: another pronoun does not say whom it means. */
   unitIsOld?: boolean;
   /** The other unit last compared with, for "its rival" */
   rival?: string;

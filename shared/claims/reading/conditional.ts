@@ -25,6 +25,8 @@ const lookingFor = ['look', 'hunt', 'search', 'looking', 'hunting', 'go looking'
 function isPassing(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
   const next = items[at + 1];
+  // "Not that I could tell"
+  if (isWord(item, 'could') && isWord(items[at - 2], 'that') && isWord(items[at - 3], 'not')) return true;
   if (isWord(item, 'if') && isWord(next, 'you', 'one')) {
     const rest = items.slice(at + 2, at + 5).map(({ text }) => text);
     return (rest[0] === 'ask' && rest[1] === 'me') || lookingFor.includes(rest[0] ?? '');

@@ -252,7 +252,8 @@ export function readSentence(
       scene.hue ??= scene.previous.hue;
       scene.gamut ??= scene.previous.gamut;
     }
-    if (scene.items.some(mayClaim)) for (const rule of rules) rule(scene, findings);
+    if (carry.asked !== undefined || scene.items.some(mayClaim))
+      for (const rule of rules) rule(scene, findings);
     noteConcept(scene, findings);
     const stat = statOf(scene);
     if (stat === 'average' || stat === 'max' || stat === 'min') scene.stat = stat;
@@ -325,6 +326,10 @@ function noteConcept(scene: Scene, findings: Findings): undefined {
   }
 }
 
+function firstPronounIsOwn(scene: Scene): boolean {
+  return scene.items.some((item) => keyOf(item, 'pronoun') === 'own');
+}
+
 function handOn(
   scenes: readonly Scene[],
   carry: Carry,
@@ -336,14 +341,19 @@ function handOn(
   if (last.concept) carry.concept = last.concept;
   if (last.stat) carry.stat = last.stat;
   else delete carry.stat;
-  const named = scenes.some((scene) => scene.unitNamed);
+  const named = scenes.some(
+    (scene) =>
+      scene.units.some(({ role }) => role === 'subject') ||
+      scene.items.some(({ number }) => number?.role === 'size') ||
+      firstPronounIsOwn(scene),
+  );
   if (named) {
     delete carry.unitIsOld;
     if (last.unit === undefined) delete carry.unit;
     else carry.unit = last.unit;
   } else if (carry.unit !== undefined) {
-    // Nothing named a set here: the one before is out of reach after one more sentence.
-    if (carry.unitIsOld) {
+    // A pronoun reaches into the next sentence only; what it spoke of still stands beside a bare quantity.
+    if (carry.unitIsOld || !scenes.some((scene) => scene.unitNamed)) {
       delete carry.unit;
       delete carry.unitIsOld;
     } else carry.unitIsOld = true;

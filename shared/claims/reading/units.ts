@@ -210,7 +210,9 @@ export function settleUnit(scene: Scene): void {
   } else if (pronounKey === 'it') {
     scene.unitNamed = true;
     scene.unit = earlier;
-  } else if (earlier !== undefined && (previous || !carry.unitIsOld)) {
+    if (!previous && carry.unitIsOld && earlier !== undefined)
+      scene.unitProblem = 'the set was named two sentences before, and a pronoun reaches no further than one';
+  } else if (earlier !== undefined) {
     if (previous && !previous.unitNamed && previous.unitProblem === undefined) scene.unit = earlier;
     else if (previous) scene.unit = startsWithVerb(scene.items) ? earlier : earlier;
     else

@@ -45,7 +45,7 @@ export const comparativeWords: Readonly<
     direction: 'lower',
   },
   deeperBlacks: {
-    phrases: `deeper black(s); darker black(s); blacker blacks; lower black level(s); deeper black level(s); better blacks; lower black; blacker`,
+    phrases: `black(s) is/are deeper; deeper black(s); darker black(s); blacker blacks; lower black level(s); deeper black level(s); better blacks; lower black; blacker`,
     concept: 'black',
     direction: 'lower',
   },
@@ -240,7 +240,7 @@ export const tintWords: Readonly<Record<string, string>> = {
   cyan: `cyan tint; cyan cast; cyan tinge; too cyan; turquoise tint; turquoise cast`,
   blue: `bluish; blueish; blue tint; blue cast; blue tinge; too blue; blue push`,
   magenta: `magenta tint; magenta cast; magenta tinge; pinkish; pink tint; pink cast; purplish; too magenta; pink tinge; purple tint; purple cast`,
-  none: `neutral; no tint; no cast; no colour cast; untinted; free of tint; free of any tint; free of colour casts; free of any cast; free of casts; tint free; without a tint; without any tint; without a cast; without tint; without any cast; no visible tint; no tint at all; free from tint; no trace of a tint; no hint of a tint; no tinge; perfectly neutral; without a colour cast; no trace of tint; free of any colour cast; no tints; no casts; no real tint; no tint to speak of; free of tints; free of a tint; no discernible tint; not tinted`,
+  none: `neutral; the tint/cast is gone; the tint/cast has gone; no tint; no cast; no colour cast; untinted; free of tint; free of any tint; free of colour casts; free of any cast; free of casts; tint free; without a tint; without any tint; without a cast; without tint; without any cast; no visible tint; no tint at all; free from tint; no trace of a tint; no hint of a tint; no tinge; perfectly neutral; without a colour cast; no trace of tint; free of any colour cast; no tints; no casts; no real tint; no tint to speak of; free of tints; free of a tint; no discernible tint; not tinted`,
   tinted: `tinted; lose their neutrality; loses its neutrality; lose neutrality; loses neutrality; off neutral; a tint; not neutral; a colour cast; a cast`,
 };
 
@@ -252,8 +252,8 @@ export const directionWords: Readonly<Record<string, string>> = {
   'rolls-off': `rolls off; roll off; rolled off; rolls highlights off; rolls the highlights off; rolls them off; rolls off gently; rolls off softly; rolling off; eases off; rolls them off gently; rolls off the highlights; rolls it off; gentle roll off; soft roll off; soft knee; rolls off highlights`,
   clips: `clips; hard clips; clipped; clips hard; clip; clips abruptly; clips highlights; hard clipping; clips the highlights; cuts off; clips them; clips everything; hard clip`,
   neither: `neither clips nor rolls off; neither rolls off nor clips; no roll off; without roll off; does not roll off or clip`,
-  warm: `too warm; warm; warmish; on the warm side; a warm white; slightly warm; runs warm; warm side; leans warm`,
-  cool: `too cool; cool; cold; coolish; too cold; on the cool side; on the cold side; a cool white; runs cool; cool side; leans cool; chilly`,
+  warm: `warmer than d65; too warm; warm; warmish; on the warm side; a warm white; slightly warm; runs warm; warm side; leans warm`,
+  cool: `cooler than d65; too cool; cool; cold; coolish; too cold; on the cool side; on the cold side; a cool white; runs cool; cool side; leans cool; chilly`,
 };
 
 /** Set phrases that look like claims and are none. */
@@ -267,7 +267,7 @@ export const opinionWords = `
 `;
 
 /** Verbs and prepositions that lead from a colour to the direction of its error: "leans towards green". */
-export const leanLines = `lean(s) towards/toward/to; drift(s) towards/toward/to/into; tend(s) towards/toward/to; veer(s) towards/toward/to/into; tilt(s) towards/toward/to; push(es) towards/toward/to; shift(s) towards/toward/to; turn(s) towards/toward/to; pull(s) towards/toward/to; stray(s) towards/toward/to/into; slide(s) towards/toward/to/into; go(es) towards/toward; lean(s); drifting towards/toward/to; leaning towards/toward/to; turns; biased towards/toward; skew(s) towards/toward/to; skewed towards/toward; nudged towards/toward; tip(s) towards/toward/to/into; wander(s) towards/toward/to/into; shifted towards/toward; move(s) towards/toward; swing(s) towards/toward/to; a shift towards/toward/to; a lean towards/toward; a bias towards/toward`;
+export const leanLines = `lean(s) towards/toward/to; a hint of; hint of; drift(s) towards/toward/to/into; tend(s) towards/toward/to; veer(s) towards/toward/to/into; tilt(s) towards/toward/to; push(es) towards/toward/to; shift(s) towards/toward/to; turn(s) towards/toward/to; pull(s) towards/toward/to; stray(s) towards/toward/to/into; slide(s) towards/toward/to/into; go(es) towards/toward; lean(s); drifting towards/toward/to; leaning towards/toward/to; turns; biased towards/toward; skew(s) towards/toward/to; skewed towards/toward; nudged towards/toward; tip(s) towards/toward/to/into; wander(s) towards/toward/to/into; shifted towards/toward; move(s) towards/toward; swing(s) towards/toward/to; a shift towards/toward/to; a lean towards/toward; a bias towards/toward`;
 
 /** Verbs and nouns of an award. */
 export const awardLines = `earns; earn; wins; win; receives; receive; gets; takes; takes home; awarded; given; deserves; carries; we award; we give; picks up; collects; worthy of`;

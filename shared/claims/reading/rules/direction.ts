@@ -104,7 +104,7 @@ function readTint(scene: Scene, findings: Findings): undefined {
     if (!name && lean) {
       let next = at + 1;
       while (
-        isWord(scene.items[next], 'the', 'a', 'slightly', 'too') ||
+        isWord(scene.items[next], 'the', 'a', 'slightly', 'too', 'towards', 'toward') ||
         keyOf(scene.items[next], 'intensity')
       )
         next += 1;
@@ -124,6 +124,14 @@ function readTint(scene: Scene, findings: Findings): undefined {
         ]);
         scene.used.add(target!);
         continue;
+      }
+      // "A hint of red" may be said of anything: only of greys it is a tint.
+      if (/\bhint of$/.test(item.text)) {
+        const greys = scene.items.find(
+          (entry) => keyOf(entry, 'tone') || isWord(entry, 'greys', 'grey', 'whites', 'greyscale'),
+        );
+        if (!greys) continue;
+        words.push(greys);
       }
       words.push(target);
     }
@@ -239,7 +247,7 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
       const subject = scene.items.find(
         (entry) =>
           ['cct', 'whitePoint'].includes(keyOf(entry, 'concept') ?? '') ||
-          isWord(entry, 'whites', 'picture', 'image'),
+          isWord(entry, 'whites', 'picture', 'image', 'the picture', 'the image'),
       );
       if (!subject) continue;
       if (hasValue && item.index > 0 && !scene.items.some((entry) => isWord(entry, 'too'))) continue;

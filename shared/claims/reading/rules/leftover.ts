@@ -5,7 +5,7 @@ import { isSettled } from '../settled.ts';
 import { subjectOf } from '../subject.ts';
 
 const tellingNouns =
-  /^(?:ways?|things?|reasons?|people|times?|of|hands?|sides?|more|days?|weeks?|hours?|minutes?|readers?|us|sets?|televisions?|tvs?|models?|units?|rivals?|runs?|words?|paragraphs?|the|a|and|or|is|was|to|in|that|who|makers?|samples?|sizes?|films?|scenes?|legs?|eyes?|points?|or|but|years?|months?|nights?|evenings?|mornings?|friends?|colleagues?|pages?|steps?|levels?|measurements?|readings?|patterns?|metres?|rooms?|other|others|such|so|last|first|next|thirds?)$/;
+  /^(?:ways?|things?|reasons?|people|times?|of|hands?|sides?|more|days?|weeks?|hours?|minutes?|readers?|us|sets?|televisions?|tvs?|models?|units?|rivals?|runs?|words?|paragraphs?|the|a|and|or|is|was|to|in|that|who|makers?|samples?|sizes?|films?|scenes?|legs?|eyes?|points?|or|but|years?|months?|nights?|evenings?|mornings?|friends?|colleagues?|pages?|steps?|levels?|measurements?|readings?|patterns?|metres?|rooms?|other|others|such|so|last|first|next|thirds?|screws?|bolts?|flights?|stairs|floors?|doors?|remotes?|remote|batter(?:y|ies)|boxes|chairs?|sofas?|cups?|children|couriers?|episodes|discs?|lamps?|attempts?|tries|visits?|sentences?|chapters?)$/;
 
 /** Everything with a number, a comparative or a house word that no check covers: unproven, never ignored. */
 export function readLeftovers(scene: Scene, findings: Findings): undefined {
@@ -23,6 +23,7 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
         (number.x <= 1 || next === undefined || tellingNouns.test(next.text) || next.type === 'mark')
       )
         continue;
+      if (isYearOrAge(scene, item)) continue;
       if (
         number.role === 'axisOrValue' &&
         findings.list.some((finding) =>
@@ -84,6 +85,29 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
   }
 }
 
+/** "My 1998 portable", "our daughter is 12": nothing of the set. */
+function isYearOrAge(scene: Scene, item: Item): boolean {
+  const { dimension, outOf } = item.number!;
+  if (dimension !== '' || outOf !== undefined) return false;
+  const at = scene.items.indexOf(item);
+  const next = scene.items[at + 1];
+  if (/^(?:19|20)\d\d$/.test(item.text))
+    return (
+      isWord(scene.items[at - 1], 'my', 'our', 'a', 'an', 'the', 'old') &&
+      next?.type === 'word' &&
+      next.meanings.length === 0
+    );
+  return (
+    /^\d\d?$/.test(item.text) &&
+    isWord(scene.items[at - 1], 'is', 'was', 'turned', 'aged') &&
+    scene.items
+      .slice(0, at)
+      .some((entry) =>
+        isWord(entry, 'daughter', 'son', 'niece', 'nephew', 'child', 'wife', 'husband', 'aged'),
+      )
+  );
+}
+
 function nounAfter(scene: Scene, item: Item): boolean {
   const next = scene.items[scene.items.indexOf(item) + 1];
   return (
@@ -95,6 +119,9 @@ function nounAfter(scene: Scene, item: Item): boolean {
 /** Adjectives said of the picture: "looks just as punchy", "blacks are inky". */
 function isPredicate(scene: Scene, item: Item): boolean {
   const at = scene.items.indexOf(item);
+  const next = scene.items[at + 1];
+  // "A respectable 14 ms", "for bright rooms": said of a number or of the room.
+  if (next?.number || isWord(next, 'room', 'rooms')) return false;
   const before = scene.items.slice(Math.max(0, at - 4), at);
   return before.some((entry) =>
     isWord(

@@ -105,6 +105,13 @@ function severityOf(
       items: [specific.item, ...negations],
     };
   }
+  const sought = scene.items.findIndex(
+    (item, at) =>
+      isWord(item, 'if') &&
+      isWord(scene.items[at + 1], 'you', 'one') &&
+      isWord(scene.items[at + 2], 'look', 'hunt', 'search', 'go looking', 'go hunting'),
+  );
+  if (sought >= 0) return { range: [0, 1], items: scene.items.slice(sought, sought + 5) };
   const hardly = negations.find((item) => isWord(item, 'hardly', 'barely', 'scarcely'));
   if (hardly) return { range: [0, 1], items: [hardly] };
   if (negations.length > 0) return { range: [0, 0], items: negations };
@@ -228,8 +235,10 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
 /** "None.", "Not a trace.", "Faint.": how much, in answer to a question. */
 function answerOf(scene: Scene): { range: [number, number]; items: Item[] } | undefined {
   const { items } = scene;
-  if (items.length > 5) return undefined;
   const first = items[0]!;
+  if (isWord(first, 'not') && isWord(items[1], 'that') && isWord(items[2], 'i', 'we') && items.length < 9)
+    return { range: [0, 0], items: items.slice(0, 3) };
+  if (items.length > 5) return undefined;
   if (['none', 'never'].includes(keyOf(first, 'stat') ?? '') || isWord(first, 'no', 'not a trace'))
     return { range: [0, 0], items: [first] };
   const meaning = meaningOf(first, 'severity');

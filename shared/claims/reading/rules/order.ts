@@ -3,7 +3,7 @@ import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
-import { resolveMention } from '../units.ts';
+import { resolveMention, splitVariant } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { comparedQuantity, otherMention } from './compare.ts';
@@ -260,10 +260,15 @@ function readComparative(
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
     if (generic && !(carried && concepts(scene).length > 0)) return;
+    // "Deeper still": than the set that was spoken of just before.
+    const still = isWord(scene.items[at + 1], 'still');
+    const before = splitVariant(scene.previous ? scene.previous.unit : scene.carry.unit).unit;
     const id =
-      scene.unit !== undefined && scene.unit !== scene.context.own
-        ? scene.context.own
-        : carried && resolveMention(carried, scene.carry, scene.context);
+      still && before !== undefined && before !== scene.unit
+        ? before
+        : scene.unit !== undefined && scene.unit !== scene.context.own
+          ? scene.context.own
+          : carried && resolveMention(carried, scene.carry, scene.context);
     if (!id) {
       if (
         scene.items.some((word) => keyOf(word, 'pronoun') || keyOf(word, 'unit') || keyOf(word, 'maker')) ||

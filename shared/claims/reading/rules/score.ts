@@ -27,6 +27,17 @@ const verbs = [
 
 /** "scores 7.5 out of 10", "7.5/10", "earns our award", "no award this time". */
 export function readScores(scene: Scene, findings: Findings): undefined {
+  // A review scores its own set: another one is meant only where the clause itself names it.
+  if (scene.units.length > 0 || scene.items.some(({ number }) => number?.role === 'size'))
+    return readOwnScores(scene, findings);
+  const { unit: _unit, variantInches: _inches, ...conditions } = scene.conditions;
+  const own: Scene = { ...scene, conditions };
+  delete own.unit;
+  delete own.unitProblem;
+  return readOwnScores(own, findings);
+}
+
+function readOwnScores(scene: Scene, findings: Findings): undefined {
   const noun = firstWith(scene, 'concept', 'score');
   const awardNoun = firstWith(scene, 'concept', 'award');
   const verb = scene.items.find((item) => isWord(item, ...verbs));
@@ -45,8 +56,9 @@ export function readScores(scene: Scene, findings: Findings): undefined {
       (noun || (verb && isWord(verb, 'scores', 'scored', 'rates'))) &&
       number.dimension === '' &&
       number.outOf === undefined;
+    const ours = isOurNumber(scene, item);
     const pointsScore = number.dimension === 'points' && (noun || (verb && isWord(verb, 'scores', 'scored')));
-    if (!scaled && !starred && !named && !pointsScore) continue;
+    if (!scaled && !starred && !named && !pointsScore && !ours) continue;
     if (
       scaled &&
       !apart &&
@@ -144,6 +156,29 @@ export function readScores(scene: Scene, findings: Findings): undefined {
   );
 }
 
+/** "We give it 8.5", "it gets 8.5 from us": a bare number that the magazine hands out. */
+function isOurNumber(scene: Scene, item: Item): boolean {
+  const { dimension, outOf, hedge, x } = item.number!;
+  if (dimension !== '' || outOf !== undefined || hedge || x > 100) return false;
+  const at = scene.items.indexOf(item);
+  const [next, afterNext] = scene.items.slice(at + 1, at + 3);
+  const before = scene.items.slice(Math.max(0, at - 5), at);
+  if (isWord(next, 'from') && isWord(afterNext, 'us'))
+    return isWord(before.at(-1), 'gets', 'earns', 'has', 'a', 'an');
+  const giver = before.findIndex((entry) =>
+    isWord(entry, 'give', 'gave', 'award', 'awarded', 'we give', 'we award'),
+  );
+  const taker = before.at(-1);
+  return (
+    giver >= 0 &&
+    before.slice(0, giver + 1).some((entry) => isWord(entry, 'we', 'i', 'we give', 'we award')) &&
+    (keyOf(taker, 'pronoun') !== undefined ||
+      keyOf(taker, 'unit') !== undefined ||
+      isWord(taker, 'a', 'an')) &&
+    (next === undefined || next.type === 'mark' || isWord(next, 'for', 'overall', 'and', 'in'))
+  );
+}
+
 /** "8 of 10", "8 points out of 10", "4 stars out of 5", "scores 80 %": the scale that stands apart from its number. */
 function readScale(scene: Scene, item: Item): boolean {
   const number = item.number!;
@@ -156,8 +191,12 @@ function readScale(scene: Scene, item: Item): boolean {
   if (number.outOf !== undefined || !['', 'points'].includes(number.dimension)) return false;
   let at = scene.items.indexOf(item) + 1;
   if (isWord(scene.items[at], 'stars', 'star')) at += 1;
+  if (isWord(scene.items[at], 'points', 'point')) at += 1;
   if (isWord(scene.items[at], 'out')) at += 1;
-  const scale = isWord(scene.items[at], 'of', 'from') ? scene.items[at + 1] : undefined;
+  const linked = isWord(scene.items[at], 'of', 'from', 'out of');
+  at += 1;
+  while (linked && isWord(scene.items[at], 'a', 'possible', 'maximum')) at += 1;
+  const scale = linked ? scene.items[at] : undefined;
   if (scale?.number?.dimension !== '' || ![5, 10, 20, 100].includes(scale.number.x)) return false;
   number.outOf = scale.number.x;
   scale.number.role = 'ignored';

@@ -158,9 +158,9 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     // "three of the four ports support HDMI 2.1": the part has the version, the whole is the count.
     const part = scene.items.find(
       (entry, index) =>
-        entry.number &&
         entry.index < count.index &&
-        isWord(scene.items[index + 1], 'of') &&
+        ((entry.number && isWord(scene.items[index + 1], 'of')) ||
+          isWord(entry, 'one of the', 'one of its')) &&
         !scene.used.has(entry),
     );
     const whole = scene.items.some((entry) => keyOf(entry, 'stat') === 'all' && entry.index < count.index)
@@ -179,8 +179,8 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
           {
             kind: 'fact',
             key: `${key}.${versionItem.text}`,
-            op: opOf(part ?? count),
-            x: (part ?? count).number?.x ?? 0,
+            op: (part ?? count).number ? opOf(part ?? count) : '=',
+            x: (part ?? count).number?.x ?? 1,
             conditions: factConditions(scene),
           },
           [part ?? count, item, versionItem],
