@@ -43,7 +43,9 @@ export function createDrawsSource(arrived: () => void): DrawsSource {
           sent.set(unit.id, unit);
           send({ type: 'unit', unit });
         }
-        send({ type: 'draw', ticket, unit: unit.id, run: run.id, quantity });
+        // A run that is not the unit's own, such as one put on target to find the instrument's floor, goes along.
+        const own = unit.runs.some((candidate) => candidate.digest === run.digest);
+        send({ type: 'draw', ticket, unit: unit.id, run: own ? run.digest : run, quantity });
       }
       return 'pending';
     },
