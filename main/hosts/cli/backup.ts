@@ -1,6 +1,5 @@
-import { existsSync } from 'node:fs';
 import { openLibrary } from '../../library/openLibrary.ts';
-import { type Command, report, required } from './command.ts';
+import { type Command, report, requiredNewFile } from './command.ts';
 
 export const backupCommand: Command = {
   name: 'backup',
@@ -10,20 +9,9 @@ export const backupCommand: Command = {
   options: { to: { type: 'string' } },
   positionals: 1,
   async run(input, terminal) {
-    const to = required(input, 'to', terminal);
+    const inTheWay = { sentence: 'There is a file already.', mend: 'Name a new one.' };
+    const to = requiredNewFile(input, 'to', inTheWay, terminal);
     if (to === undefined) return 2;
-    if (existsSync(to))
-      return report(
-        [
-          {
-            code: 'refused',
-            sentence: 'There is a file already.',
-            mend: 'Name a new one.',
-            place: { file: to },
-          },
-        ],
-        terminal,
-      );
     const opened = await openLibrary(input.positionals[0]!, { create: false, readOnly: true });
     if (!opened.ok) return report(opened.faults, terminal);
     const copied = await opened.value.backup(to);

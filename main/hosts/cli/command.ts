@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import type { ParseArgsOptionsConfig } from 'node:util';
 import { type Fault, faultLine } from '../../../shared/contract/fault.ts';
 
@@ -42,6 +43,19 @@ export function required(input: CommandInput, name: string, terminal: Terminal):
     return undefined;
   }
   return value;
+}
+
+/** The file that an option names and that must not exist yet; undefined after a sentence on stderr. */
+export function requiredNewFile(
+  input: CommandInput,
+  name: string,
+  inTheWay: Pick<Fault, 'sentence' | 'mend'>,
+  terminal: Terminal,
+): string | undefined {
+  const file = required(input, name, terminal);
+  if (file === undefined || !existsSync(file)) return file;
+  report([{ code: 'refused', ...inTheWay, place: { file } }], terminal);
+  return undefined;
 }
 
 const mostFaults = 50;

@@ -22,59 +22,72 @@ export function settle<T>(file: string, write: () => Result<T>): Result<T> {
   }
 }
 
-/** The fault behind an error of SQLite that the world outside causes; null for a programmer's mistake. */
-export function databaseFault(error: unknown, file: string): Fault | null {
-  if (!(error instanceof Database.SqliteError)) return null;
-  const place = { file };
-  const code = error.code;
-  if (code.startsWith('SQLITE_FULL'))
-    return {
+type Cause = Pick<Fault, 'code' | 'sentence' | 'mend'>;
+
+/** What the world outside causes, by the start of SQLite's result code (its "Result and Error Codes" page). */
+const causes: readonly (readonly [codes: readonly string[], Cause])[] = [
+  [
+    ['SQLITE_FULL'],
+    {
       code: 'unreadable',
       sentence: 'The disk is full; nothing was changed.',
       mend: 'Make room and try again.',
-      place,
-    };
-  if (code.startsWith('SQLITE_READONLY'))
-    return {
+    },
+  ],
+  [
+    ['SQLITE_READONLY'],
+    {
       code: 'refused',
       sentence: 'The library can only be read here.',
       mend: 'Check the permissions of the file and its folder.',
-      place,
-    };
-  if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED'))
-    return {
+    },
+  ],
+  [
+    ['SQLITE_BUSY', 'SQLITE_LOCKED'],
+    {
       code: 'refused',
       sentence: 'Another program is writing to the library.',
       mend: 'Try again in a moment.',
-      place,
-    };
-  if (code.startsWith('SQLITE_NOTADB'))
-    return {
+    },
+  ],
+  [
+    ['SQLITE_NOTADB'],
+    {
       code: 'unreadable',
       sentence: 'This file is no Nitproof library.',
       mend: 'Name a library file, or a dossier folder.',
-      place,
-    };
-  if (code.startsWith('SQLITE_CORRUPT'))
-    return {
+    },
+  ],
+  [
+    ['SQLITE_CORRUPT'],
+    {
       code: 'unreadable',
       sentence: 'The library file is damaged.',
       mend: 'Restore a backup; `nitproof restore` takes one.',
-      place,
-    };
-  if (code.startsWith('SQLITE_CANTOPEN'))
-    return {
+    },
+  ],
+  [
+    ['SQLITE_CANTOPEN'],
+    {
       code: 'unreadable',
       sentence: 'The library cannot be opened.',
       mend: 'Check that the folder exists and can be written.',
-      place,
-    };
-  if (code.startsWith('SQLITE_IOERR'))
-    return {
+    },
+  ],
+  [
+    ['SQLITE_IOERR'],
+    {
       code: 'unreadable',
       sentence: 'The disk reported an error; nothing was changed.',
       mend: 'Check the disk.',
-      place,
-    };
-  return null;
+    },
+  ],
+];
+
+/** The fault behind an error of SQLite that the world outside causes; null for a programmer's mistake. */
+export function databaseFault(error: unknown, file: string): Fault | null {
+  if (!(error instanceof Database.SqliteError)) return null;
+  const { code } = error;
+  const found = causes.find(([starts]) => starts.some((start) => code.startsWith(start)));
+  return found === undefined ? null : { ...found[1], place: { file } };
 }
