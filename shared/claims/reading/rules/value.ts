@@ -1,47 +1,18 @@
-import type { StatedConditions } from '../../../contract/check.ts';
 import { ask, type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
-import { conditionsFor, operandOf } from '../operand.ts';
+import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
-import { firstWith, hasKey, type Scene, type UnitMention, valueNumbers } from '../scene.ts';
+import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
 import { selectorOf, statOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
-import { resolveMention, splitVariant } from '../units.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { readFromTo } from './fromTo.ts';
 import { complementOf } from './limit.ts';
+import { conditionsOfOwner, ownedByOther } from './owner.ts';
 import { complemented, readShares } from './share.ts';
-
-/** "7 % short of its target" is −7 %; "12 % under" too. */
-function signOf(scene: Scene): { sign: number; item?: Item } {
-  const direction = firstWith(scene, 'direction', 'under', 'over');
-  if (direction) return { sign: keyOf(direction, 'direction') === 'under' ? -1 : 1, item: direction };
-  const word = scene.items.find(
-    (item) =>
-      isWord(
-        item,
-        'short',
-        'low',
-        'dark',
-        'darker',
-        'dimmer',
-        'pale',
-        'down',
-        'under',
-        'below',
-        'dim',
-        'lacking',
-        'shy',
-      ) || isWord(item, 'short of'),
-  );
-  if (word) return { sign: -1, item: word };
-  const up = scene.items.find((item) =>
-    isWord(item, 'over', 'high', 'above', 'bright', 'up', 'beyond', 'too'),
-  );
-  return up ? { sign: 1, item: up } : { sign: 1 };
-}
+import { hueSide, signOf } from './sign.ts';
 
 /** "742 nits in a 10 % window": a plain number for a quantity. */
 export function readValues(scene: Scene, findings: Findings): undefined {
@@ -87,38 +58,9 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       if (quantity.id !== 'fact:price') readFactValue(scene, findings, quantity, item, words);
       continue;
     }
-    if (scene.units.some((mention) => mention.role === 'maker') && !ownedByOther(scene, item)) {
-      refuse(
-        findings,
-        scene,
-        'value',
-        'the words do not say whether the maker or the review measured it',
-        words,
-      );
-      continue;
-    }
-    const next = scene.items[scene.items.indexOf(item) + 1];
-    const last = scene.items[scene.items.indexOf(item) - 1];
-    const second = scene.items[scene.items.indexOf(item) - 2];
-    if (
-      isWord(next, 'target', 'standard', 'ideal', 'reference') ||
-      isWord(last, 'target') ||
-      (isWord(last, 'of') && isWord(second, 'instead', 'target', 'ideal')) ||
-      isWord(last, 'rather than')
-    ) {
-      refuse(findings, scene, 'value', 'the number names what should be, not what was measured', [item]);
-      continue;
-    }
-    if (number.hedge === 'nowhereNear' || number.hedge === 'vague') {
-      refuse(findings, scene, 'value', 'the words give no number that can be checked', words);
-      continue;
-    }
-    if (quantity.id.startsWith('contrast.') && number.to !== undefined && number.to.x * 10 < number.x) {
-      refuse(findings, scene, 'value', 'a contrast is stated against 1', words);
-      continue;
-    }
-    if (quantity.id === 'white.cct' && number.x < 1500) {
-      refuse(findings, scene, 'value', 'a distance from the target in kelvin is no check', words);
+    const problem = valueProblem(scene, item, quantity);
+    if (problem) {
+      refuse(findings, scene, 'value', problem.why, problem.alone ? [item] : words);
       continue;
     }
     if (/\.hue$/.test(quantity.id) && number.x > 0 && hueSide(scene, quantity.id) === 0) {
@@ -246,42 +188,33 @@ export function readValues(scene: Scene, findings: Findings): undefined {
   refuseLongTimes(scene, findings);
 }
 
-/** "the Kasulind's 731 nits": a number that belongs to another set. */
-function ownedByOther(scene: Scene, item: Item): UnitMention | undefined {
+/** Why the number beside this quantity says nothing that was measured; `alone` when the quantity's words are not meant. */
+function valueProblem(
+  scene: Scene,
+  item: Item,
+  quantity: Quantity,
+): { why: string; alone?: true } | undefined {
+  const number = item.number!;
+  if (scene.units.some((mention) => mention.role === 'maker') && !ownedByOther(scene, item))
+    return { why: 'the words do not say whether the maker or the review measured it' };
   const at = scene.items.indexOf(item);
-  return scene.units.find((mention) => {
-    const place = scene.items.indexOf(mention.item);
-    if (
-      mention.role !== 'subject' &&
-      place >= 0 &&
-      place < at &&
-      at - place <= 3 &&
-      scene.items.some(
-        (entry, index) =>
-          index < place && isWord(entry, 'that', 'those') && isWord(scene.items[index + 1], 'of'),
-      )
-    )
-      return true;
-    return (
-      mention.role !== 'subject' &&
-      mention.role !== 'maker' &&
-      place >= 0 &&
-      place < at &&
-      at - place <= 4 &&
-      isWord(scene.items[place + 1], "'s", "'")
-    );
-  });
-}
-
-function conditionsOfOwner(scene: Scene, item: Item, quantity: Quantity): StatedConditions | undefined {
-  const owner = ownedByOther(scene, item);
-  if (!owner) return undefined;
-  const id = resolveMention(owner, scene.carry, scene.context);
-  const conditions = conditionsFor(scene, quantity);
-  const { unit: _unit, mode: _mode, ...rest } = conditions;
-  if (id === undefined) return { ...rest, unmatched: 'on a set that the words name' };
-  if (id === scene.context.own) return rest;
-  return { ...rest, unit: splitVariant(id).unit!, origin: { ...rest.origin, unit: 'named' } };
+  const next = scene.items[at + 1];
+  const last = scene.items[at - 1];
+  const second = scene.items[at - 2];
+  if (
+    isWord(next, 'target', 'standard', 'ideal', 'reference') ||
+    isWord(last, 'target') ||
+    (isWord(last, 'of') && isWord(second, 'instead', 'target', 'ideal')) ||
+    isWord(last, 'rather than')
+  )
+    return { why: 'the number names what should be, not what was measured', alone: true };
+  if (number.hedge === 'nowhereNear' || number.hedge === 'vague')
+    return { why: 'the words give no number that can be checked' };
+  if (quantity.id.startsWith('contrast.') && number.to !== undefined && number.to.x * 10 < number.x)
+    return { why: 'a contrast is stated against 1' };
+  if (quantity.id === 'white.cct' && number.x < 1500)
+    return { why: 'a distance from the target in kelvin is no check' };
+  return undefined;
 }
 
 /** "In the game mode lag is 10.6 ms": a number that is kept as a fact of the mode. */
@@ -327,19 +260,4 @@ function refuseLongTimes(scene: Scene, findings: Findings): undefined {
     if (isWord(scene.items[scene.items.indexOf(item) - 1], 'after', 'for', 'within', 'in', 'every')) continue;
     refuse(findings, scene, 'value', 'lag and response are kept in milliseconds', [concept, item]);
   }
-}
-
-const hueCircle = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'];
-
-/** "4° towards magenta": +1 when the named hue follows on the circle, −1 when it comes before, 0 when none is named. */
-function hueSide(scene: Scene, id: string): number {
-  const own = hueCircle.indexOf(id.split('.')[1]!);
-  for (const item of scene.items) {
-    const hue = keyOf(item, 'hue');
-    const place = hue === undefined ? -1 : hueCircle.indexOf(hue);
-    if (place < 0 || place === own) continue;
-    if ((own + 1) % 6 === place) return 1;
-    if ((own + 5) % 6 === place) return -1;
-  }
-  return 0;
 }

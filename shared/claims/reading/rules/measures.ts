@@ -1,0 +1,122 @@
+import type { FactCheck } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import type { FactWord } from '../lexicon/facts.ts';
+import { hasKey, type Scene } from '../scene.ts';
+import { statedOf } from '../stated.ts';
+import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
+
+const unitDimension: Readonly<Record<string, string>> = {
+  length: 'length',
+  mass: 'mass',
+  frequency: 'frequency',
+  months: 'months',
+};
+
+/** "1,228 mm by 709 mm by 63 mm": width, height and perhaps depth, as is the custom of the trade. */
+function readSides(scene: Scene, findings: Findings): undefined {
+  const sides: Item[] = [];
+  for (const [at, item] of scene.items.entries()) {
+    const number = item.number;
+    if (!number || scene.used.has(item) || !['length', ''].includes(number.dimension)) continue;
+    const joined = isWord(scene.items[at - 1], 'by', '×', 'x') && scene.items[at - 2] === sides.at(-1);
+    if (sides.length > 0 && !joined) {
+      if (sides.length > 1) break;
+      sides.length = 0;
+    }
+    sides.push(item);
+  }
+  const unit = sides.find((item) => item.number!.dimension === 'length')?.number;
+  if (!unit || sides.length < 2 || sides.length > 3) return;
+  for (const [order, item] of sides.entries()) {
+    // A side without a unit has its neighbour's: "1,228 by 709 mm".
+    const own = item.number!.dimension === 'length' ? item.number! : unit;
+    const number = { ...item.number!, dimension: 'length', unit: own.unit, factor: own.factor };
+    const stated = statedOf(number, 'plain');
+    const key = ['width', 'height', 'depth'][order]!;
+    const check: FactCheck = {
+      kind: 'fact',
+      key,
+      op: '=',
+      x: stated.x,
+      stated,
+      unit: unit.unit,
+      conditions: factConditions(scene),
+    };
+    propose(findings, scene, 'fact', check, [item]);
+  }
+}
+
+/** "71 mm deep", "weighs 17.4 kg", "a refresh rate of 120 Hz", "two years of warranty". */
+export function readMeasures(scene: Scene, findings: Findings): undefined {
+  readSides(scene, findings);
+  for (const item of scene.items) {
+    const number = item.number;
+    if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
+    const dimension = number.dimension;
+    if (!['length', 'mass', 'frequency', 'months'].includes(dimension)) continue;
+    if (dimension === 'frequency' && hasKey(scene, 'concept', 'lag', 'response')) {
+      number.role = 'ignored';
+      continue;
+    }
+    if (dimension === 'months' && !hasKey(scene, 'fact', 'warranty')) {
+      number.role = 'ignored';
+      continue;
+    }
+    const comparative = scene.items.find((entry) => keyOf(entry, 'comparative'));
+    if (comparative && isWord(scene.items[scene.items.indexOf(comparative) + 1], 'than')) continue;
+    const candidates = scene.items.filter((entry) => {
+      const meaning = meaningOf(entry, 'fact');
+      return meaning !== undefined && unitDimension[meaning.data as FactWord['unit']] === dimension;
+    });
+    const noun = candidates.sort(
+      (a, b) => Math.abs(a.index - item.index) - Math.abs(b.index - item.index),
+    )[0];
+    const stand = scene.items.find(
+      (entry) => keyOf(entry, 'fact') === 'stand.width' || isWord(entry, 'stand', 'feet', 'foot'),
+    );
+    let key = noun
+      ? keyOf(noun, 'fact')!
+      : dimension === 'mass'
+        ? 'weight'
+        : dimension === 'frequency'
+          ? 'refresh'
+          : undefined;
+    if (stand && (key === 'width' || key === undefined) && dimension === 'length') key = 'stand.width';
+    if (!key) {
+      refuse(findings, scene, 'fact', 'the words do not say which dimension is meant', [item]);
+      continue;
+    }
+    // A warranty is promised to the month.
+    const stated =
+      dimension === 'months' && !number.hedge
+        ? {
+            x: number.x * number.factor,
+            low: number.x * number.factor,
+            high: number.x * number.factor,
+            unit: number.unit,
+          }
+        : statedOf(number, 'plain');
+    const unit = number.unit;
+    const denial = denialBefore(scene, item);
+    withTwin(
+      scene,
+      findings,
+      {
+        kind: 'fact',
+        key,
+        op: opOf(item),
+        x: stated.x,
+        stated,
+        ...(unit && { unit }),
+        ...(hasKey(scene, 'saying') &&
+          (hasKey(scene, 'makerWord') || scene.units.some((mention) => mention.role === 'maker')) && {
+            by: 'maker',
+          }),
+        conditions: factConditions(scene),
+        ...(denial && { negated: true }),
+      },
+      [denial, item, noun, key === 'stand.width' ? stand : undefined],
+    );
+  }
+}

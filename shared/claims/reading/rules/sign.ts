@@ -1,0 +1,46 @@
+import { type Item, isWord, keyOf } from '../items.ts';
+import { firstWith, type Scene } from '../scene.ts';
+
+/** "7 % short of its target" is −7 %; "12 % under" too. */
+export function signOf(scene: Scene): { sign: number; item?: Item } {
+  const direction = firstWith(scene, 'direction', 'under', 'over');
+  if (direction) return { sign: keyOf(direction, 'direction') === 'under' ? -1 : 1, item: direction };
+  const word = scene.items.find(
+    (item) =>
+      isWord(
+        item,
+        'short',
+        'low',
+        'dark',
+        'darker',
+        'dimmer',
+        'pale',
+        'down',
+        'under',
+        'below',
+        'dim',
+        'lacking',
+        'shy',
+      ) || isWord(item, 'short of'),
+  );
+  if (word) return { sign: -1, item: word };
+  const up = scene.items.find((item) =>
+    isWord(item, 'over', 'high', 'above', 'bright', 'up', 'beyond', 'too'),
+  );
+  return up ? { sign: 1, item: up } : { sign: 1 };
+}
+
+const hueCircle = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'];
+
+/** "4° towards magenta": +1 when the named hue follows on the circle, −1 when it comes before, 0 when none is named. */
+export function hueSide(scene: Scene, id: string): number {
+  const own = hueCircle.indexOf(id.split('.')[1]!);
+  for (const item of scene.items) {
+    const hue = keyOf(item, 'hue');
+    const place = hue === undefined ? -1 : hueCircle.indexOf(hue);
+    if (place < 0 || place === own) continue;
+    if ((own + 1) % 6 === place) return 1;
+    if ((own + 5) % 6 === place) return -1;
+  }
+  return 0;
+}
