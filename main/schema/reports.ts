@@ -8,6 +8,9 @@ const numberWithU = z.object({
   u: z.number().optional(),
 });
 
+/** Over the levels that count; where none does, the reason. */
+const statistic = z.union([numberWithU.strict(), z.strictObject({ undefined: z.string() })]);
+
 /** `nitproof metrics --json` */
 export const metricsReportSchema = z.object({
   format: z.literal('nitproof-metrics'),
@@ -25,8 +28,8 @@ export const metricsReportSchema = z.object({
           values: z.array(
             numberWithU.extend({ axis: z.union([z.number(), z.string()]).optional() }).strict(),
           ),
-          average: numberWithU.strict().optional(),
-          max: numberWithU.strict().optional(),
+          average: statistic.optional(),
+          max: statistic.optional(),
         }),
       ]),
     ),

@@ -13,7 +13,7 @@ import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
 import { labWhiteOfRun, whiteOfRun } from './whiteLuminance.ts';
 
-const ids = ['chart.de2000', 'chart.de2000.colour'] as const;
+const ids = ['chart.de2000', 'chart.de2000.colour', 'chart.de76', 'chart.de94'] as const;
 
 /** Rounding of a printed reference must not push it out of the gamut that it was made in. */
 const gamutSlack = 1e-3;

@@ -4,7 +4,7 @@ import { apply3, rgbToXyzMatrix } from '../colour/rgb.ts';
 import { labOf } from './colourDifference.ts';
 import type { TargetColours } from './conditions.ts';
 import { gamutReferences } from './gamutSize.ts';
-import { type Outcome, scalarPlan } from './plan.ts';
+import { type Outcome, scalarPlan, undefinedQuantity } from './plan.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
 
 /** The corners of the RGB cube, in the order of the bits blue, green, red. */
@@ -45,19 +45,26 @@ function volumeOf(labs: readonly Lab[]): number {
  * without usable chromaticity counts as neutral. Common practice, no source.
  */
 export function planColourVolume(run: PreparedRun): Outcome[] {
-  const { colours } = run.conditions;
-  if (!colours) return [];
   const members = seriesPoints(run, 'primaries');
+  if (members.length === 0) return [];
+  const { colours, whiteName } = run.conditions;
+  const without = (reason: string) =>
+    Object.keys(gamutReferences).map((name) => undefinedQuantity(`volume.${name}`, reason));
+  if (!colours) return without(`the target white "${whiteName}" is not known`);
   const points = corners.map((corner) =>
     members.find((point) => {
       const { hue, stimulus } = run.points.at[point]!;
       return hue === corner && (corner === 'black' || (stimulus ?? 100) === 100);
     }),
   );
-  if (points.some((point, i) => point === undefined || (i > 0 && !usableXy(run, point)))) return [];
+  const missing = corners.filter((_, i) => {
+    const point = points[i];
+    return point === undefined || (i > 0 && !usableXy(run, point));
+  });
+  if (missing.length > 0) return without(`no full-amplitude reading of ${missing.join(', ')}`);
   const [black, ...lit] = points as number[];
   const white = points[7]!;
-  if (!(run.points.found.Y[white]! > 0)) return [];
+  if (!(run.points.found.Y[white]! > 0)) return without('white has no luminance');
   return Object.entries(gamutReferences).map(([name, reference]) => {
     const whole = referenceVolume(colours, reference);
     return scalarPlan(run, {

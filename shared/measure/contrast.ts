@@ -41,7 +41,11 @@ function levelPlans(run: PreparedRun, fullBlack: readonly number[]): Outcome[] {
     );
   }
   const black = fullBlack.length > 0 ? fullBlack : greys.black === undefined ? [] : [greys.black];
-  if (black.length === 0) return outcomes;
+  if (black.length === 0) {
+    if (greys.points.length > 0 || seriesPoints(run, 'contrast').length > 0)
+      outcomes.push(undefinedQuantity('black', 'no full black pattern and no 0 % level'));
+    return outcomes;
+  }
   const notes = seriesNotes(run, fullBlack.length > 0 ? 'contrast' : 'greyscale');
   if (fullBlack.length === 0) notes.push('0 % grey, no full black pattern was measured');
   if (meanOf(run.points.found, black) < 2 * conditions.instrument.floor)

@@ -14,6 +14,15 @@ export const countsFromStimulus = 5;
 /** One grey with chromaticity: its place in the scale and its point. */
 type Grey = { stimulus: number; point: number; counts: boolean };
 
+const differences = ['grey.de2000', 'grey.de2000.total', 'grey.de76', 'grey.de94'];
+const channels = ['red', 'green', 'blue'] as const;
+const coloured = [
+  ...differences,
+  'grey.deitp',
+  ...channels.map((channel) => `grey.balance.${channel}`),
+  ...['', '.u', '.v', '.angle'].map((part) => `grey.tint${part}`),
+];
+
 /** Colour error, channel balance and tint of the greyscale. */
 export function planGreyscale(run: PreparedRun): Outcome[] {
   const { greys, conditions } = run;
@@ -21,9 +30,7 @@ export function planGreyscale(run: PreparedRun): Outcome[] {
   const { colours } = conditions;
   if (!colours) {
     const reason = `the target white "${conditions.whiteName}" is not known`;
-    return ['grey.de2000', 'grey.de2000.total', 'grey.deitp', 'grey.tint'].map((id) =>
-      undefinedQuantity(id, reason),
-    );
+    return coloured.map((id) => undefinedQuantity(id, reason));
   }
   const all = colouredGreys(run);
   const notes = [...seriesNotes(run, 'greyscale'), ...greys.notes, ...leftOutNotes(run, all)];
@@ -34,7 +41,7 @@ export function planGreyscale(run: PreparedRun): Outcome[] {
   ];
 }
 
-const noColour = 'no grey is bright enough for its chromaticity to be used';
+const noColour = 'no grey has a chromaticity that can be used: not measured, or too dim';
 
 function colouredGreys(run: PreparedRun): Grey[] {
   return run.greys.points
@@ -97,7 +104,7 @@ function errorPlans(
   const dark = reference !== undefined && !(run.points.found.Y[reference]! > 0);
   if (reference === undefined || dark) {
     const reason = dark ? 'the reference white has no luminance' : noReference;
-    outcomes.push(undefinedQuantity('grey.de2000', reason), undefinedQuantity('grey.de2000.total', reason));
+    outcomes.push(...differences.map((id) => undefinedQuantity(id, reason)));
   } else {
     outcomes.push(
       planOf(run, {
@@ -195,7 +202,7 @@ function balancePlans(
   greys: readonly Grey[],
   notes: string[],
 ): Outcome[] {
-  return (['red', 'green', 'blue'] as const).map((channel, row) => {
+  return channels.map((channel, row) => {
     const [X, Y, Z] = colours.toRgb[row]!;
     return planOf(run, {
       id: `grey.balance.${channel}`,

@@ -1,4 +1,4 @@
-import { type Outcome, planOf } from './plan.ts';
+import { type Outcome, planOf, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, seriesPoints } from './prepare.ts';
 
@@ -16,7 +16,8 @@ export function planPeak(run: PreparedRun): Outcome[] {
   const notes = seriesNotes(run, 'window');
   const full = windows.filter(({ peak }) => peak !== undefined);
   const sustained = windows.filter((entry) => entry.sustained.length > 0);
-  const held = sustained.filter(({ peak }) => peak !== undefined && run.points.found.Y[peak]! > 0);
+  const both = sustained.filter(({ peak }) => peak !== undefined);
+  const held = both.filter(({ peak }) => run.points.found.Y[peak!]! > 0);
   const axis = ({ window }: Window) => (window === undefined ? {} : { axis: window });
   const mean = (w: World, points: readonly number[]) =>
     points.reduce((sum, point) => sum + w.Y[point]!, 0) / points.length;
@@ -31,18 +32,20 @@ export function planPeak(run: PreparedRun): Outcome[] {
     }),
   ];
   const brightest = brightestOf(run, full);
-  if (full.length > 1 && brightest !== undefined)
+  if (full.length > 1)
     outcomes.push(
-      planOf(run, {
-        ...common,
-        id: 'peak.abl',
-        items: full.map((entry) => ({
-          ...axis(entry),
-          inputs: entry.peak === brightest ? [brightest] : [entry.peak!, brightest],
-        })),
-        value: (w, i) => (100 * w.Y[full[i]!.peak!]!) / w.Y[brightest]!,
-        otherwise: 'no window has a luminance',
-      }),
+      brightest === undefined
+        ? undefinedQuantity('peak.abl', 'no window has a luminance')
+        : planOf(run, {
+            ...common,
+            id: 'peak.abl',
+            items: full.map((entry) => ({
+              ...axis(entry),
+              inputs: entry.peak === brightest ? [brightest] : [entry.peak!, brightest],
+            })),
+            value: (w, i) => (100 * w.Y[full[i]!.peak!]!) / w.Y[brightest]!,
+            otherwise: 'no window has a luminance',
+          }),
     );
   if (!members.some((point) => run.points.at[point]!.seconds !== undefined)) return outcomes;
   outcomes.push(
@@ -58,7 +61,10 @@ export function planPeak(run: PreparedRun): Outcome[] {
       id: 'peak.hold',
       items: held.map((entry) => ({ ...axis(entry), inputs: [...entry.sustained, entry.peak!] })),
       value: (w, i) => (100 * mean(w, held[i]!.sustained)) / w.Y[held[i]!.peak!]!,
-      otherwise: `no window was read both within ${peakWithinSeconds} s and from ${sustainedFromSeconds} s on`,
+      otherwise:
+        both.length > 0
+          ? 'the peak has no luminance'
+          : `no window was read both within ${peakWithinSeconds} s and from ${sustainedFromSeconds} s on`,
     }),
   );
   return outcomes;

@@ -86,7 +86,7 @@ export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuan
   const all = new Float64Array(draft.items.length);
   let finite = 0;
   for (let index = 0; index < all.length; index += 1) {
-    all[index] = draft.value(found, index);
+    all[index] = withoutResidue(draft.value(found, index));
     if (Number.isFinite(all[index])) finite += 1;
   }
   const whole = finite === all.length;
@@ -106,6 +106,11 @@ export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuan
     ...(draft.unit === undefined ? {} : { unit: draft.unit }),
     notes: draft.notes ?? [],
   };
+}
+
+/** What rounding leaves of a difference of equals is no difference: it would vary from host to host. */
+function withoutResidue(value: number): number {
+  return Math.abs(value) < 1e-11 ? 0 : value;
 }
 
 type ItemColumns = Pick<Plan, 'axes' | 'counts' | 'inputs' | 'lights'>;

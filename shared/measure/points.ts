@@ -15,7 +15,8 @@ export interface World {
 
 /**
  * The addresses of a run with the averages of their repeats, in an order that does not depend on the order of
- * rows. Where a point has no chromaticity its x and y are 0 and `hasXy` says so.
+ * rows. Where a point has no chromaticity its x and y are 0 and `hasXy` says so. Where primaries or saturations were
+ * read without a luminance, Y is NaN: their chromaticity can be used all the same.
  */
 export interface Points {
   count: number;
@@ -83,13 +84,18 @@ function hueClassOf(reading: Reading): HueClass {
 
 type Group = { key: string; readings: Reading[] };
 
+/** Series whose chromaticity says something without a luminance. */
+const colourAlone: readonly SeriesName[] = ['primaries', 'saturation'];
+
 /** Groups readings by address and averages repeats. Impossible luminances are left out and noted. */
 export function pointsOf(readings: readonly Reading[]): Points {
   const groups = new Map<string, Group>();
   const notes = new Map<SeriesName, string[]>();
   const note = (series: SeriesName, text: string) => notes.set(series, [...(notes.get(series) ?? []), text]);
   for (const reading of readings) {
-    if (
+    if (reading.Y === null && reading.x !== null && colourAlone.includes(reading.series))
+      note(reading.series, `row ${reading.row} has no luminance, only its chromaticity is used`);
+    else if (
       reading.series !== 'single' &&
       !(reading.Y !== null && reading.Y >= 0 && Number.isFinite(reading.Y))
     ) {
@@ -118,7 +124,9 @@ export function pointsOf(readings: readonly Reading[]): Points {
     if (members) members.push(index);
     else bySeries.set(first.series, [index]);
     const luminance =
-      first.series === 'single' ? repeats.map((r) => r.value ?? Number.NaN) : repeats.map((r) => r.Y!);
+      first.series === 'single'
+        ? repeats.map((r) => r.value ?? Number.NaN)
+        : repeats.flatMap((r) => (r.Y === null ? [] : [r.Y]));
     [found.Y[index], spread.Y[index]] = meanAndSpread(luminance);
     const coloured = repeats.filter((r) => r.x !== null && r.y !== null);
     const possible = coloured.filter((r) => isPossible(r.x!, r.y!));
@@ -156,6 +164,7 @@ function isPossible(x: number, y: number): boolean {
 /** Mean and sd/√n; summed in order of size, so that the order of rows cannot show in the last digit. */
 function meanAndSpread(values: number[]): [mean: number, spread: number] {
   const n = values.length;
+  if (n === 0) return [Number.NaN, 0];
   if (n === 1) return [values[0]!, 0];
   const sorted = values.sort((a, b) => a - b);
   const mean = sorted.reduce((sum, value) => sum + value, 0) / n;

@@ -24,9 +24,13 @@ export function seriesPoints(run: PreparedRun, series: SeriesName): readonly num
   return run.points.bySeries.get(series) ?? [];
 }
 
-/** Chromaticity is used only where it was measured and the light suffices for it. */
+/**
+ * Chromaticity is used only where it was measured and the light suffices for it; no light has none. Where no luminance
+ * was read (NaN) the chromaticity stands as it was given.
+ */
 export function usableXy(run: PreparedRun, point: number): boolean {
-  return run.points.hasXy[point] === 1 && run.points.found.Y[point]! >= run.conditions.instrument.xyFrom;
+  const Y = run.points.found.Y[point]!;
+  return run.points.hasXy[point] === 1 && Y !== 0 && !(Y < run.conditions.instrument.xyFrom);
 }
 
 /** What a reader must know of a series whatever the quantity: rows left out, defaults used. */

@@ -10,7 +10,9 @@ import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare
 import { highestWhite, labWhiteOfRun, whiteOfRun } from './whiteLuminance.ts';
 
 export const sweepHues = ['red', 'green', 'blue', 'cyan', 'magenta', 'yellow'] as const;
-const parts = ['de2000', 'de2000.colour', 'saturation', 'hue', 'luminance'] as const;
+/** Those that need luminance and a white to scale it, beside `de2000` itself. */
+const anchoredParts = ['de2000.L', 'de2000.C', 'de2000.H', 'de76', 'de94'] as const;
+const parts = ['de2000', 'de2000.colour', 'saturation', 'hue', 'luminance', ...anchoredParts] as const;
 
 /** Below this chroma a hue angle means nothing. */
 const hueFromChroma = 5;
@@ -93,7 +95,9 @@ function plansOfHue(
         ? `no white in this run: chroma and hue at equal luminance, L* from the ${scale.name}`
         : 'no white in this run: chroma and hue at equal luminance, L* 50',
     );
-  const otherwise = `no ${hue} step has a usable chromaticity`;
+  const otherwise =
+    steps.length === 0 ? `no ${hue} step has a usable chromaticity` : `no ${hue} step has a luminance`;
+  const lit = steps.some(({ point }) => run.points.found.Y[point]! > 0);
   const shared = [white?.point, scale?.point].filter((point) => point !== undefined);
   const items: Item[] = steps.map(({ saturation, point }) => ({
     axis: saturation,
@@ -142,7 +146,7 @@ function plansOfHue(
         const Ct = chroma(target);
         return Ct > 1e-6 ? (100 * (chroma(reading) - Ct)) / Ct : Number.NaN;
       },
-      otherwise: steps.length > 0 ? 'the target has no chroma' : otherwise,
+      otherwise: lit ? 'the target has no chroma' : otherwise,
     }),
     huePlan(),
     hasLuminance
@@ -160,7 +164,7 @@ function plansOfHue(
       : undefinedQuantity(id('luminance'), 'no white in this run'),
     ...(anchored
       ? [...differenceParts(), ...oldDifferencePlans(run, `sweep.${hue}`, items, labs, notes, otherwise)]
-      : []),
+      : anchoredParts.map((part) => undefinedQuantity(id(part), reasonWithout))),
   ];
 
   /** ΔL′/SL, ΔC′/SC and ΔH′/SH of CIEDE2000, reading minus target: what makes the error large. */
@@ -201,7 +205,7 @@ function plansOfHue(
         const [reading, target] = labs(w, hued[i]!);
         return hueDifference(hueAngle(target), hueAngle(reading));
       },
-      otherwise: steps.length > 0 ? 'every step is under 5 C*' : otherwise,
+      otherwise: lit ? 'every step is under 5 C*' : otherwise,
     });
   }
 }

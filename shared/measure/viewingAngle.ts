@@ -1,6 +1,6 @@
 import { angleLimitPlan } from './angleLimit.ts';
 import { de2000 } from './colourDifference.ts';
-import { type Outcome, planOf, undefinedQuantity } from './plan.ts';
+import { type Outcome, planOf, rowsOf, undefinedQuantity } from './plan.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
 
 type Direction = { angle: number; point: number };
@@ -45,11 +45,15 @@ export function planViewingAngle(run: PreparedRun): Outcome[] {
     if (level === 'white')
       for (const plan of plans) {
         const limit = angleLimits[plan.id.slice(plan.id.lastIndexOf('.') + 1)];
-        if (plan.state === 'plan' && limit !== undefined)
-          outcomes.push(angleLimitPlan(run, plan, limit, plane === 'vertical'));
+        if (limit === undefined) continue;
+        if (plan.state === 'plan') outcomes.push(angleLimitPlan(run, plan, limit, plane === 'vertical'));
+        else if (plan.state === 'undefined')
+          outcomes.push(undefinedQuantity(`${plan.id}.at${limit}`, plan.undefined));
       }
     const black = groups.get(`${plane}|black`);
-    if (level === 'white' && black) outcomes.push(contrastPlan(run, plane, directions, black));
+    if (level === 'white' && black) outcomes.push(contrastOf(run, plane, directions, black));
+    else if (level === 'black' && !groups.has(`${plane}|white`))
+      outcomes.push(contrastOf(run, plane, [], directions));
   }
   return outcomes;
 }
@@ -134,7 +138,8 @@ function colourPlans(
   );
 }
 
-function contrastPlan(
+/** White over black in each direction; where the instrument cannot see any of the blacks, what all of them exceed. */
+function contrastOf(
   run: PreparedRun,
   plane: Plane,
   white: readonly Direction[],
@@ -146,12 +151,25 @@ function contrastPlan(
     const dark = black.find((direction) => direction.angle === angle)?.point;
     return dark === undefined ? [] : [{ angle, point, dark }];
   });
+  const id = `${stem(plane, 'white')}.contrast`;
   const sure = pairs.filter(({ dark }) => Y[dark]! > 0 && Y[dark]! >= 2 * floor);
   const notes = seriesNotes(run, 'angle');
+  const lit = pairs.filter(({ point }) => Y[point]! > 0);
+  if (sure.length === 0 && lit.length > 0 && floor > 0)
+    return {
+      state: 'over',
+      id,
+      over: Math.min(...lit.map(({ point }) => Y[point]!)) / (2 * floor),
+      rows: rowsOf(
+        run.points,
+        lit.flatMap(({ point, dark }) => [point, dark]),
+      ),
+      notes: [...notes, `black is under twice the instrument's floor of ${floor} cd/m² in every direction`],
+    };
   if (sure.length < pairs.length)
     notes.push(`${pairs.length - sure.length} with black under twice the instrument's floor left out`);
   return planOf(run, {
-    id: `${stem(plane, 'white')}.contrast`,
+    id,
     items: sure.map(({ angle, point, dark }) => ({ axis: angle, inputs: [point, dark] })),
     value: (w, i) => w.Y[sure[i]!.point]! / Math.max(w.Y[sure[i]!.dark]!, 1e-9),
     uses: 'luminance',
@@ -160,6 +178,6 @@ function contrastPlan(
     otherwise:
       pairs.length === 0
         ? 'white and black share no direction'
-        : "black is under twice the instrument's floor in every direction",
+        : 'white or black has no luminance in any shared direction',
   });
 }

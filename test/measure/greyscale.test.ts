@@ -194,6 +194,8 @@ test('an unknown target white makes colour undefined, not 0', () => {
 
 test('greys without chromaticity have luminance quantities only', () => {
   const found = measure(greys.map(({ x: _x, y: _y, ...rest }) => rest));
-  expect(reasonOf(found.get('grey.de2000'))).toBe('no grey is bright enough for its chromaticity to be used');
+  expect(reasonOf(found.get('grey.de2000'))).toBe(
+    'no grey has a chromaticity that can be used: not measured, or too dim',
+  );
   expect(found.get('gamma')?.state).toBe('measured');
 });

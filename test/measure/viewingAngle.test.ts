@@ -93,9 +93,26 @@ test('contrast is white over black at each angle, where black is above twice the
     [0, 2000],
     [30, 600],
   ]);
-  const lost = measure(at(0, 200), at(0, 0.003, 0.3, 0.3, black));
-  expect(reasonOf(lost.get('angle.contrast'))).toBe(
-    "black is under twice the instrument's floor in every direction",
+});
+
+test('where black is under twice the floor in every direction, contrast is over the least that all exceed', () => {
+  const black = { level: 'black' };
+  const found = measure(
+    at(0, 200),
+    at(30, 150),
+    at(60, 10),
+    at(0, 0.003, 0.3, 0.3, black),
+    at(30, 0, 0.3, 0.3, black),
+  );
+  // 150/(2·0.002); there is no black at 60°.
+  expect(found.get('angle.contrast')).toMatchObject({
+    state: 'over',
+    unit: ':1',
+    over: 37500,
+    rows: [1, 2, 4, 5],
+  });
+  expect(reasonOf(measure(at(30, 0.2, 0.3, 0.3, black)).get('angle.contrast'))).toBe(
+    'white and black share no direction',
   );
 });
 

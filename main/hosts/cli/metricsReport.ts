@@ -2,20 +2,21 @@ import type { UnitEvidence } from '../../../shared/contract/evidence.ts';
 import type { Estimate, Measurement } from '../../../shared/contract/measurement.ts';
 import type { Facts } from '../../../shared/contract/unit.ts';
 
-/** A number as it leaves: 6 significant digits, no negative zero. */
+/** A number as it leaves: 6 significant digits, no negative zero, no residue of rounding, which differs between hosts. */
 function leaving(value: number): number {
-  return Number(value.toPrecision(6)) || 0;
+  return Math.abs(value) < 1e-11 ? 0 : Number(value.toPrecision(6));
 }
 
 type JsonEstimate = { value: number; u?: number };
+type Reason = { undefined: string };
 type JsonMeasurement =
-  | { undefined: string }
+  | Reason
   | { over: number }
   | {
       unit: string;
       values: (JsonEstimate & { axis?: number | string })[];
-      average?: JsonEstimate;
-      max?: JsonEstimate;
+      average?: JsonEstimate | Reason;
+      max?: JsonEstimate | Reason;
     };
 
 export interface MetricsReport {
@@ -53,10 +54,14 @@ export function metricsReport(
   };
 }
 
+const uncounted: Reason = { undefined: 'no level counts: all are too dark, too low or from the roll-off up' };
+const noneCounts = { average: uncounted, max: uncounted };
+
 function jsonOf(measurement: Measurement): JsonMeasurement {
   if (measurement.state === 'undefined') return { undefined: measurement.undefined };
   if (measurement.state === 'over') return { over: leaving(measurement.over) };
-  const { unit, values, average, max } = measurement;
+  const { unit, values } = measurement;
+  const { average, max } = values.some(({ counts }) => counts) ? measurement : noneCounts;
   return {
     unit,
     values: values.map((value) => ({
@@ -65,8 +70,8 @@ function jsonOf(measurement: Measurement): JsonMeasurement {
         : { axis: typeof value.axis === 'number' ? leaving(value.axis) : value.axis }),
       ...estimateOf(value),
     })),
-    ...(average === undefined ? {} : { average: estimateOf(average) }),
-    ...(max === undefined ? {} : { max: estimateOf(max) }),
+    ...(average === undefined ? {} : { average: 'value' in average ? estimateOf(average) : average }),
+    ...(max === undefined ? {} : { max: 'value' in max ? estimateOf(max) : max }),
   };
 }
 

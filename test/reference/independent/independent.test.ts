@@ -34,6 +34,7 @@ describe('a separate implementation written from the definitions alone agrees', 
             row.at === 'average' || row.at === 'max'
               ? found[row.at]!
               : found.values.find(({ axis }) => (axis ?? null) === row.at)!;
+          if (!('value' in estimate)) throw new Error(`${quantity} has no ${row.at}`);
           expect(Math.abs(estimate.value - row.value), `${row.at}`).toBeLessThanOrEqual(row.tolerance);
           if (row.u !== null)
             expect(Math.abs(estimate.u! / row.u - 1), `u at ${row.at}`).toBeLessThanOrEqual(0.05);
