@@ -1,26 +1,48 @@
 /*
  * Measures whether the tests would notice a slip: changes one token at a time in a copy of the tree and runs the
- * tests that belong to it.
+ * tests that reach it by their imports, the nearest first, until one fails.
  *
  *   node test/mutation/sample.ts shared/colour shared/measure --count 30 --seed 1
+ *   node test/mutation/sample.ts --with 'nice -n 10' --only contrast.ts
  *
  * Survivors that change nothing anyone could see are argued in equivalents.md. Exit status 1 when another survives.
  */
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { seeded } from '../colour/seeded.ts';
-import { type Mutation, mutationsOf } from './tokens.ts';
+import { arguedNames, lineAfter, lineNumberOf, type Mutant, mutated, nameOf } from './arguments.ts';
+import { reachOf } from './reach.ts';
+import { mutationsOf } from './tokens.ts';
 
-type Mutant = Mutation & { readonly file: string; readonly source: string };
+/** Exit status of a test run that was ended for its length; that of `timeout` */
+const ranTooLong = 124;
+/** Tests that compare with the outside world; a kill by a demo or a picture would prove nothing. */
+const testFolders = ['test/colour', 'test/measure', 'test/certainty', 'test/reference'];
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 const { values, positionals } = parseArgs({
   allowPositionals: true,
-  options: { count: { type: 'string', default: '30' }, seed: { type: 'string', default: '1' } },
+  options: {
+    count: { type: 'string', default: '30' },
+    seed: { type: 'string', default: '1' },
+    /** Takes only mutants whose file, line after the change or name holds this text, all of them */
+    only: { type: 'string' },
+    /** A command that each test run is given to */
+    with: { type: 'string', default: '' },
+  },
 });
 const folders =
   positionals.length > 0 ? positionals : ['shared/colour', 'shared/measure', 'shared/certainty'];
@@ -30,24 +52,32 @@ if (!Number.isInteger(count) || count < 1 || !Number.isInteger(seed)) {
   process.exit(2);
 }
 
-const equivalents = readFileSync(new URL('./equivalents.md', import.meta.url), 'utf8');
-const mutants = sample(folders.flatMap(mutantsOf), count, seeded(seed));
+type Verdict = 'killed' | 'timed out' | 'equivalent' | 'survived';
+type TestRun = 'passed' | 'failed' | 'timed out';
+
+const argued = arguedNames(readFileSync(new URL('./equivalents.md', import.meta.url), 'utf8'));
+const all = folders.flatMap(mutantsOf);
+reportLostArguments();
+const { only } = values;
+const mutants =
+  only === undefined
+    ? sample(all, count, seeded(seed))
+    : all.filter((mutant) => nameOf(mutant).includes(only));
 const copy = copyOfTree();
+const reach = reachOf(copy, testFolders);
 try {
-  for (const folder of new Set(mutants.map((mutant) => folderOf(mutant.file))))
-    if (!testsPass(folder)) throw new Error(`test/${folder} fails without any change; nothing can be said`);
-  const survivors: string[] = [];
-  const totals = { killed: 0, equivalent: 0, survived: 0 };
+  const seconds = baseline();
+  const totals: Record<Verdict, number> = { killed: 0, 'timed out': 0, equivalent: 0, survived: 0 };
   for (const mutant of mutants) {
-    const verdict = judge(mutant);
+    const verdict = judge(mutant, seconds);
     totals[verdict] += 1;
     console.log(`${verdict.padEnd(10)} ${describe(mutant)}`);
-    if (verdict === 'survived') survivors.push(describe(mutant));
   }
+  const counted = Object.entries(totals).map(([verdict, n]) => `${n} ${verdict}`);
   console.log(
-    `${totals.killed} killed, ${totals.equivalent} equivalent, ${totals.survived} survived; seed ${seed}`,
+    `${counted.join(', ')}; of ${all.length}, ${only === undefined ? `seed ${seed}` : `only "${only}"`}`,
   );
-  process.exitCode = survivors.length > 0 ? 1 : 0;
+  process.exitCode = totals.survived > 0 ? 1 : 0;
 } finally {
   rmSync(copy, { recursive: true, force: true });
 }
@@ -63,6 +93,14 @@ function mutantsOf(folder: string): Mutant[] {
     });
 }
 
+/** An argument whose mutant is gone excuses nothing, but it should go too. */
+function reportLostArguments(): void {
+  const names = new Set(all.map(nameOf));
+  for (const name of argued)
+    if (folders.some((folder) => name.startsWith(`\`${folder}/`)) && !names.has(name))
+      console.error(`equivalents.md argues a mutant that does not exist: ${name}`);
+}
+
 /** `size` of the items without repeats, in order of the draw. */
 function sample<T>(items: T[], size: number, random: () => number): T[] {
   const left = [...items];
@@ -73,7 +111,7 @@ function sample<T>(items: T[], size: number, random: () => number): T[] {
 }
 
 function copyOfTree(): string {
-  const copy = mkdtempSync(join(tmpdir(), 'nitproof-mutants-'));
+  const copy = realpathSync(mkdtempSync(join(tmpdir(), 'nitproof-mutants-')));
   for (const name of ['shared', 'main', 'test', 'package.json', 'tsconfig.json'])
     cpSync(join(root, name), join(copy, name), {
       recursive: true,
@@ -83,55 +121,72 @@ function copyOfTree(): string {
   return copy;
 }
 
-function mutated({ source, start, before, after }: Mutant): string {
-  return source.slice(0, start) + after + source.slice(start + before.length);
+/** Runs every test once without a change: all must pass. Seconds that each test file takes. */
+function baseline(): ReadonlyMap<string, number> {
+  const tests = reach.tests.filter((test) => mutants.some(({ file }) => reach.distance(test, file)));
+  const report = join(copy, 'baseline.json');
+  const run = runTests(tests, 300, ['--reporter=json', `--outputFile=${report}`]);
+  if (run !== 'passed') throw new Error(`the tests ${run} without any change; nothing can be said`);
+  const { testResults } = JSON.parse(readFileSync(report, 'utf8')) as {
+    testResults: { name: string; startTime: number; endTime: number }[];
+  };
+  return new Map(
+    testResults.map(({ name, startTime, endTime }) => [relative(copy, name), (endTime - startTime) / 1000]),
+  );
 }
 
-function judge(mutant: Mutant): 'killed' | 'equivalent' | 'survived' {
-  const path = join(copy, mutant.file);
+function judge(mutant: Mutant, seconds: ReadonlyMap<string, number>): Verdict {
+  const { file } = mutant;
+  const order = (test: string) =>
+    (basename(test).startsWith(`${basename(file, '.ts')}.`) ? 0 : 100) +
+    reach.distance(test, file)! +
+    seconds.get(test)!;
+  const tests = reach.tests
+    .filter((test) => reach.distance(test, file) !== undefined)
+    .sort((one, other) => order(one) - order(other));
+  const usual = tests.reduce((sum, test) => sum + seconds.get(test)!, 0);
+  const path = join(copy, file);
   writeFileSync(path, mutated(mutant));
-  const passed = testsPass(folderOf(mutant.file), mutant.file);
+  // Starting takes its time as well; twice the usual is no noise of a busy machine.
+  const run = tests.length === 0 ? 'passed' : runTests(tests, 15 + 2 * usual, ['--bail', '1']);
   writeFileSync(path, mutant.source);
-  if (!passed) return 'killed';
-  return isArgued(mutant) ? 'equivalent' : 'survived';
+  if (run !== 'passed') return run === 'failed' ? 'killed' : run;
+  return argued.has(nameOf(mutant)) ? 'equivalent' : 'survived';
 }
 
-/** Name of the folder under test/ whose tests have to notice a change in `file`. */
-function folderOf(file: string): string {
-  return file.split('/')[1]!;
-}
-
-/** Runs the tests of a folder, or those of them that reach `file`; a run that hangs for minutes fails. */
-function testsPass(folder: string, file?: string): boolean {
-  const config = join(copy, `mutants.${folder}.config.ts`);
+/** One worker takes the files in the given order, so that the first failure comes soon. */
+function runTests(tests: readonly string[], seconds: number, more: readonly string[]): TestRun {
+  const config = join(copy, 'mutants.config.ts');
   writeFileSync(
     config,
-    `export default { test: { include: ['test/${folder}/**/*.test.ts'], testTimeout: 60_000 } };`,
+    `import { BaseSequencer } from 'vitest/node';
+const tests = ${JSON.stringify(tests)};
+const place = ({ moduleId }) => tests.findIndex((test) => moduleId.endsWith(test));
+class InOrder extends BaseSequencer {
+  async sort(files) { return [...files].sort((one, other) => place(one) - place(other)); }
+}
+// Workers are threads, so that this thread is free to end a loop that does not.
+setTimeout(() => process.exit(${ranTooLong}), ${Math.ceil(seconds * 1000)}).unref();
+export default {
+  test: {
+    include: tests, pool: 'threads', isolate: false, fileParallelism: false,
+    sequence: { sequencer: InOrder }, testTimeout: 60_000, hookTimeout: 60_000,
+  },
+};`,
   );
-  const vitest = join(root, 'node_modules/vitest/vitest.mjs');
-  const which = file === undefined ? ['run'] : ['related', file, '--run', '--bail', '1'];
-  const run = spawnSync(process.execPath, [vitest, ...which, '--config', config], {
-    cwd: copy,
-    stdio: 'pipe',
-    timeout: file === undefined ? 300_000 : 90_000,
-  });
-  return run.status === 0;
-}
-
-/** An argued survivor stands in equivalents.md by its file and its line after the change. */
-function isArgued(mutant: Mutant): boolean {
-  const entry = `\`${mutant.file}\` \`${lineOf(mutated(mutant), mutant.start)}\``;
-  return equivalents.includes(entry);
-}
-
-function lineOf(source: string, place: number): string {
-  return source
-    .slice(source.lastIndexOf('\n', place - 1) + 1)
-    .split('\n', 1)[0]!
-    .trim();
+  const [command, ...args] = [
+    ...values.with.split(' ').filter(Boolean),
+    process.execPath,
+    join(root, 'node_modules/vitest/vitest.mjs'),
+    'run',
+    '--config',
+    config,
+    ...more,
+  ];
+  const { status } = spawnSync(command!, args, { cwd: copy, stdio: 'pipe' });
+  return status === 0 ? 'passed' : status === ranTooLong ? 'timed out' : 'failed';
 }
 
 function describe(mutant: Mutant): string {
-  const line = mutant.source.slice(0, mutant.start).split('\n').length;
-  return `${mutant.file}:${line} ${mutant.before} → ${mutant.after}   ${lineOf(mutated(mutant), mutant.start)}`;
+  return `${mutant.file}:${lineNumberOf(mutant)} ${mutant.before} → ${mutant.after}   ${lineAfter(mutant)}`;
 }

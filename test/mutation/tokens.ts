@@ -109,7 +109,7 @@ function* mutationsInTemplate(code: string, start: number): Generator<Mutation, 
 function replacement(token: string): string | undefined {
   if (/^\.?\d/.test(token)) {
     const value = Number(token.replaceAll('_', ''));
-    return String(Number.isInteger(value) && value < 20 ? value + 1 : value * 1.01);
+    return String(Number.isInteger(value) && value < 20 ? value + 1 : Number((value * 1.01).toPrecision(12)));
   }
   return Object.hasOwn(swaps, token) ? swaps[token] : undefined;
 }
