@@ -22,11 +22,24 @@ export function registerCommands(added: readonly Command[]): () => void {
     }));
 }
 
+const listeners = new Set<(id: string) => void>();
+
+/** Calls back with the id of each command that was performed, by key, menu, palette or button. */
+export function onPerformed(listener: (id: string) => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+function perform(command: Command): void {
+  void command.perform();
+  for (const listener of listeners) listener(command.id);
+}
+
 /** Performs by id, as menus do; false when there is no such command or it is not possible now. */
 export function performCommand(id: string): boolean {
   const command = useCommands.getState().commands.find((candidate) => candidate.id === id);
   if (!command || !(command.when?.() ?? true)) return false;
-  void command.perform();
+  perform(command);
   return true;
 }
 
@@ -39,7 +52,7 @@ export function listenForCommands(target: Window): () => void {
     if (!command) return;
     event.preventDefault();
     event.stopPropagation();
-    void command.perform();
+    perform(command);
   };
   // Before the editor, which keeps Enter and Escape with any modifier for itself.
   target.addEventListener('keydown', onKey, true);

@@ -1,6 +1,7 @@
 import { keyLabel } from '../commands/keys.ts';
 import { useCommands } from '../commands/registry.ts';
 import { VerdictGlyph, verdictWord } from '../theme/VerdictGlyph.tsx';
+import { FirstSteps } from '../tour/FirstSteps.tsx';
 import { SheetFrame } from './SheetFrame.tsx';
 import { closeSheet } from './sheets.ts';
 
@@ -32,7 +33,8 @@ export function HelpSheet() {
             </div>
           ))}
         </dl>
-        <h2 style={{ marginTop: '1.5rem' }}>Keys</h2>
+        <FirstSteps close={closeSheet} />
+        <h2>Keys</h2>
         {groups.map((group) => (
           <dl className="keys" key={group} aria-label={group}>
             {commands

@@ -1,7 +1,8 @@
 import { Command as Menu } from 'cmdk';
 import { keyLabel } from '../commands/keys.ts';
-import { useCommands } from '../commands/registry.ts';
+import { performCommand, useCommands } from '../commands/registry.ts';
 import { unitName, useLibrary } from '../stores/library.ts';
+import { paletteMatch } from './paletteMatch.ts';
 import { go } from './route.ts';
 import { SheetFrame } from './SheetFrame.tsx';
 import { closeSheet } from './sheets.ts';
@@ -11,14 +12,18 @@ export function Palette() {
   const commands = useCommands((state) => state.commands).filter((command) => command.when?.() ?? true);
   const articles = useLibrary((state) => state.articles);
   const units = useLibrary((state) => state.units);
-  const run = (perform: () => void | Promise<void>) => () => {
+  const run = (perform: () => void) => () => {
     closeSheet();
     // After the sheet has given the focus back, so that a command may move it on.
-    setTimeout(() => void perform(), 0);
+    setTimeout(perform, 0);
   };
   return (
     <SheetFrame label="Find a command" className="palette">
-      <Menu label="Find a command" loop>
+      <Menu
+        label="Find a command"
+        loop
+        filter={(_id, typed, [name = '', ...further] = []) => paletteMatch(typed, name, further)}
+      >
         <Menu.Input
           data-first
           placeholder="Find a command, an article or a set"
@@ -32,7 +37,7 @@ export function Palette() {
                 key={command.id}
                 value={command.id}
                 keywords={[command.name, command.keywords ?? '', command.group]}
-                onSelect={run(command.perform)}
+                onSelect={run(() => void performCommand(command.id))}
               >
                 {command.name}
                 {command.key ? <kbd>{keyLabel(command.key)}</kbd> : null}

@@ -7,6 +7,8 @@ import { useEvidence } from '../stores/evidence.ts';
 import { useLibrary } from '../stores/library.ts';
 import { followNews } from '../stores/news.ts';
 import { VerdictSymbols } from '../theme/VerdictGlyph.tsx';
+import { TourLine } from '../tour/TourLine.tsx';
+import { tourCommands } from '../tour/tourCommands.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { HelpSheet } from './HelpSheet.tsx';
 import { NameSheet } from './NameSheet.tsx';
@@ -38,7 +40,7 @@ export function Shell() {
   useEffect(() => {
     const stops = [
       onRefused(() => setShut(true)),
-      registerCommands(shellCommands),
+      registerCommands([...shellCommands, ...tourCommands]),
       listenForCommands(window),
       followNews(),
     ];
@@ -82,6 +84,7 @@ export function Shell() {
             </Suspense>
           </ErrorBoundary>
         </main>
+        <TourLine />
         <footer className="status">
           <div className="status-slot" ref={setStatus} />
         </footer>

@@ -23,6 +23,8 @@ export interface WindowOptions {
   theme?: 'light' | 'dark';
   width?: number;
   height?: number;
+  /** A window on a machine that never saw the program: the first steps are proposed. */
+  firstRun?: boolean;
 }
 
 const root = join(import.meta.dirname, '..', '..');
@@ -41,7 +43,7 @@ export async function sitDown(flags: readonly string[] = []): Promise<Sitting> {
     workbench: opened.value,
     host,
     library,
-    async openWindow({ path = '', theme = 'light', width = 1280, height = 800 } = {}) {
+    async openWindow({ path = '', theme = 'light', width = 1280, height = 800, firstRun = false } = {}) {
       const context = await browser.newContext({
         viewport: { width, height },
         colorScheme: theme,
@@ -50,6 +52,11 @@ export async function sitDown(flags: readonly string[] = []): Promise<Sitting> {
         timezoneId: 'Europe/London',
       });
       contexts.push(context);
+      if (!firstRun)
+        await context.addInitScript(() => {
+          const key = 'nitproof.first-steps';
+          localStorage.setItem(key, localStorage.getItem(key) ?? '{"state":"ended"}');
+        });
       const page = await context.newPage();
       await page.goto(host.oneTimeLink());
       await page.waitForURL((url) => url.pathname === '/');

@@ -1,0 +1,26 @@
+import { create } from 'zustand';
+import { useLibrary } from '../stores/library.ts';
+import { rememberedTour, type Tour, type TourEvent, tourAfter, tourArticle } from './tourState.ts';
+
+const storageKey = 'nitproof.first-steps';
+
+/** The first steps on this machine: remembered here, never in the library. */
+export const useTour = create<Tour>(() => rememberedTour(localStorage.getItem(storageKey)));
+
+/** Tells the first steps what happened, and remembers where they stand. */
+export function tellTour(event: TourEvent): void {
+  const before = useTour.getState();
+  const after = tourAfter(before, event);
+  if (after === before) return;
+  useTour.setState(after, true);
+  try {
+    localStorage.setItem(storageKey, JSON.stringify(after));
+  } catch {
+    // A window without storage is shown the steps again the next time.
+  }
+}
+
+/** The steps are taken on the demo library only: they name its article. */
+export function isTourPossible({ description, articles } = useLibrary.getState()): boolean {
+  return description?.demo === true && articles.some(({ id }) => id === tourArticle);
+}
