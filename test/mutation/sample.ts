@@ -3,7 +3,8 @@
  * tests that reach it by their imports, the nearest first, until one fails.
  *
  *   node test/mutation/sample.ts shared/colour shared/measure --count 30 --seed 1
- *   node test/mutation/sample.ts --with 'nice -n 10' --only contrast.ts
+ *   node test/mutation/sample.ts --count 100 --skip 40 --for 200
+ *   node test/mutation/sample.ts --only contrast.ts
  *
  * Survivors that change nothing anyone could see are argued in equivalents.md. Exit status 1 when another survives.
  */
@@ -40,15 +41,21 @@ const { values, positionals } = parseArgs({
     seed: { type: 'string', default: '1' },
     /** Takes only mutants whose file, line after the change or name holds this text, all of them */
     only: { type: 'string' },
-    /** A command that each test run is given to */
-    with: { type: 'string', default: '' },
+    /** Begins later in the sample, and ends after so many seconds: a long sample in several sittings */
+    skip: { type: 'string', default: '0' },
+    for: { type: 'string', default: '86400' },
   },
 });
 const folders =
   positionals.length > 0 ? positionals : ['shared/colour', 'shared/measure', 'shared/certainty'];
-const [count, seed] = [Number(values.count), Number(values.seed)];
-if (!Number.isInteger(count) || count < 1 || !Number.isInteger(seed)) {
-  console.error('--count takes a whole number from 1, --seed a whole number');
+const [count, seed, skip, seconds] = [values.count, values.seed, values.skip, values.for].map(Number) as [
+  number,
+  number,
+  number,
+  number,
+];
+if (![count, seed, skip, seconds].every(Number.isInteger) || count < 1 || skip < 0) {
+  console.error('--count takes a whole number from 1, --seed, --skip and --for take whole numbers');
   process.exit(2);
 }
 
@@ -61,15 +68,20 @@ reportLostArguments();
 const { only } = values;
 const mutants =
   only === undefined
-    ? sample(all, count, seeded(seed))
+    ? sample(all, count, seeded(seed)).slice(skip)
     : all.filter((mutant) => nameOf(mutant).includes(only));
+const end = Date.now() + 1000 * seconds;
 const copy = copyOfTree();
 const reach = reachOf(copy, testFolders);
 try {
-  const seconds = baseline();
+  const usual = baseline();
   const totals: Record<Verdict, number> = { killed: 0, 'timed out': 0, equivalent: 0, survived: 0 };
-  for (const mutant of mutants) {
-    const verdict = judge(mutant, seconds);
+  for (const [i, mutant] of mutants.entries()) {
+    if (Date.now() > end) {
+      console.log(`stopped; go on with --skip ${skip + i}`);
+      break;
+    }
+    const verdict = judge(mutant, usual);
     totals[verdict] += 1;
     console.log(`${verdict.padEnd(10)} ${describe(mutant)}`);
   }
@@ -174,16 +186,8 @@ export default {
   },
 };`,
   );
-  const [command, ...args] = [
-    ...values.with.split(' ').filter(Boolean),
-    process.execPath,
-    join(root, 'node_modules/vitest/vitest.mjs'),
-    'run',
-    '--config',
-    config,
-    ...more,
-  ];
-  const { status } = spawnSync(command!, args, { cwd: copy, stdio: 'pipe' });
+  const args = [join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--config', config, ...more];
+  const { status } = spawnSync(process.execPath, args, { cwd: copy, stdio: 'pipe' });
   return status === 0 ? 'passed' : status === ranTooLong ? 'timed out' : 'failed';
 }
 
