@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect } from 'react';
 import type { UnitEvidence } from '../../shared/contract/evidence.ts';
 import { registerCommands } from '../commands/registry.ts';
 import { go, hashOf, useRoute } from '../shell/route.ts';
@@ -8,13 +8,15 @@ import { unitName, useLibrary } from '../stores/library.ts';
 import { BenchContents } from './BenchContents.tsx';
 import { benchCommands } from './benchCommands.ts';
 import { FactNotes } from './FactNotes.tsx';
-import { NewRunForm } from './NewRunForm.tsx';
-import { NewUnitForm } from './NewUnitForm.tsx';
 import { Observations } from './observations/Observations.tsx';
 import { usePicked } from './picked.ts';
 import { ProtocolList } from './protocol/ProtocolList.tsx';
+import { useProtocol } from './protocol/useProtocol.ts';
 import { RunEntry } from './RunEntry.tsx';
+import { RunForm } from './RunForm.tsx';
 import { entryOrder } from './runOrder.ts';
+import { startRun, useRunDraft } from './startRun.ts';
+import { NewUnitPage } from './UnitForm.tsx';
 import { UnitHead } from './UnitHead.tsx';
 import './bench.css';
 
@@ -36,7 +38,7 @@ export function BenchRoom() {
   }, [unitId, runId, row]);
 
   if (!evidence || !house) return <p className="bench-page quiet">Reading the notebook …</p>;
-  if (unitId === 'new') return <NewUnitForm />;
+  if (unitId === 'new') return <NewUnitPage />;
   const latest = [...units].sort((a, b) => (b.latestRun ?? '').localeCompare(a.latestRun ?? ''))[0];
   const unit = evidence.units.get(unitId ?? latest?.id ?? '');
   if (!unit)
@@ -64,9 +66,14 @@ export function BenchRoom() {
 function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | null }) {
   const limits = useEvidence((state) => state.house!.limits);
   const units = useLibrary((state) => state.units);
-  const [newRun, setNewRun] = useState(false);
+  const draft = useRunDraft((state) => state.draft);
+  const protocol = useProtocol(unit);
+  const warmUpMinutes = protocol?.warmUpMinutes ?? 0;
+  const endRun = () => useRunDraft.setState({ draft: null });
   const runs = entryOrder(unit.runs);
-  useEffect(() => registerCommands(benchCommands(() => setNewRun(true))), []);
+  useEffect(() => registerCommands(benchCommands(startRun)), []);
+  // A form that was left open is not the next unit's.
+  useEffect(() => () => useRunDraft.setState({ draft: null }), []);
   return (
     <div className="bench-page">
       <InNav>
@@ -92,20 +99,33 @@ function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | nul
       <div className="bench-row">
         <div>
           <UnitHead unit={unit} />
-          <ProtocolList unit={unit} />
+          <ProtocolList unit={unit} protocol={protocol} />
         </div>
         <FactNotes unit={unit} />
       </div>
       {runs.map((run) => (
-        <RunEntry key={run.id} unit={unit} run={run} limits={limits} open={openRun === run.id} />
+        <RunEntry
+          key={run.id}
+          unit={unit}
+          run={run}
+          limits={limits}
+          open={openRun === run.id}
+          warmUpMinutes={warmUpMinutes}
+        />
       ))}
       <div className="bench-row">
         <div>
-          {newRun ? (
-            <NewRunForm unit={unit} onDone={() => setNewRun(false)} />
+          {draft ? (
+            <RunForm
+              key={draft.title ?? ''}
+              unit={unit}
+              draft={draft}
+              warmUpMinutes={warmUpMinutes}
+              onDone={endRun}
+            />
           ) : (
             <p className="bench-do">
-              <button type="button" className="act" onClick={() => setNewRun(true)}>
+              <button type="button" className="act" onClick={() => startRun()}>
                 Begin another run
               </button>{' '}
               <kbd>Alt+B</kbd>

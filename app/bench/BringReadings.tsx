@@ -5,6 +5,7 @@ import type { Run } from '../../shared/contract/run.ts';
 import { door } from '../door/door.ts';
 import { base64Of } from './observations/photos.ts';
 import { faultSentence, readAgain } from './saveUnit.ts';
+import './bring.css';
 
 type Standing =
   | { state: 'waiting' }

@@ -10,6 +10,7 @@ import {
   shippedFactKeys,
 } from './factText.ts';
 import { saveUnit } from './saveUnit.ts';
+import './facts.css';
 
 /** Facts as sidenotes, each with who says so; pressing a value turns its line into fields. */
 export function FactNotes({ unit }: { unit: UnitEvidence }) {

@@ -9,6 +9,7 @@ import { VerdictGlyph, verdictWord } from '../theme/VerdictGlyph.tsx';
 import { usePicked } from './picked.ts';
 import { readingAddress } from './ReadingTable.tsx';
 import { runTitle } from './runText.ts';
+import './picked.css';
 
 const severity = (citation: Citation) =>
   citation.verdict === 'working' ? verdictSeverity.length : verdictSeverity.indexOf(citation.verdict);

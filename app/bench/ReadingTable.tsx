@@ -5,6 +5,7 @@ import type { Reading } from '../../shared/contract/reading.ts';
 import { numberText, withUnit } from '../plots/numberText.ts';
 import { usePicked } from './picked.ts';
 import { runTitle } from './runText.ts';
+import './readings.css';
 
 /** Where a reading was taken, in the words of its series. */
 export function readingAddress(reading: Reading): string {

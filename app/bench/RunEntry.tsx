@@ -5,17 +5,21 @@ import type { ReadingRef } from '../plots/figure.ts';
 import { figuresOf } from '../plots/figures/index.ts';
 import { nameSubjects } from '../plots/figures/subjectText.ts';
 import { PlotFigure } from '../plots/PlotFigure.tsx';
-import { useEvidence } from '../stores/evidence.ts';
 import { measurementsOf } from '../stores/measurements.ts';
 import { BringReadings } from './BringReadings.tsx';
+import { instrumentSentence, sourceSentence } from './instrumentText.ts';
 import { KeyFigures } from './KeyFigures.tsx';
-import { NewRunForm } from './NewRunForm.tsx';
+import { chosenRun, OverlayChoice } from './OverlayChoice.tsx';
 import { PickedNote } from './PickedNote.tsx';
 import { usePicked } from './picked.ts';
 import { ReadingTable } from './ReadingTable.tsx';
+import { RunForm } from './RunForm.tsx';
+import { RunHistory } from './RunHistory.tsx';
 import { counterpart, supersededBy } from './runOrder.ts';
-import { distinctRunTitle, instrumentSentence, runSentence, runTitle, seriesSentence } from './runText.ts';
+import { distinctRunTitle, runSentence, runTitle, seriesSentence } from './runText.ts';
 import { SideBySide } from './SideBySide.tsx';
+import { useWideWindow } from './useWideWindow.ts';
+import './runs.css';
 
 const lead = { width: 640, height: 200 };
 const small = { width: 308, height: 156 };
@@ -27,11 +31,14 @@ export function RunEntry({
   run,
   limits,
   open,
+  warmUpMinutes,
 }: {
   unit: UnitEvidence;
   run: RunEvidence;
   limits: House['limits'];
   open: boolean;
+  /** What the protocol asks for; 0 while it is not known */
+  warmUpMinutes: number;
 }) {
   const section = useRef<HTMLElement>(null);
   const { ref: picked, shownIn, pick: pickFor } = usePicked();
@@ -43,7 +50,8 @@ export function RunEntry({
   const [over, setOver] = useState<string>('');
   const [shown, setShown] = useState(open);
   const [table, setTable] = useState(false);
-  const [editing, setEditing] = useState(false);
+  const [editing, setEditing] = useState<'conditions' | 'instrument' | null>(null);
+  const wide = useWideWindow();
   const [bring, setBring] = useState(run.readings.length === 0);
 
   useEffect(() => {
@@ -57,7 +65,7 @@ export function RunEntry({
   }, [pickedHere]);
 
   const figures = useMemo(() => {
-    const [overUnit, overRun] = findRun(over);
+    const [overUnit, overRun] = chosenRun(over);
     const pair = [
       { unit, run, measured: measurementsOf(unit, run) },
       ...(overUnit && overRun
@@ -72,6 +80,8 @@ export function RunEntry({
   );
   const stem = `${unit.id}-${run.id}`;
   const [first, ...rest] = figures;
+  // A wide window has room for the second plot beside the first.
+  const inSight = shown ? rest.length : wide ? 1 : 0;
 
   return (
     <section
@@ -87,29 +97,37 @@ export function RunEntry({
         {first && (
           <div className="run-plots">
             <PlotFigure figure={first} {...lead} picked={picked} onPick={pick} fileStem={stem} />
-            {shown &&
-              rest.map((figure) => (
-                <PlotFigure
-                  key={figure.id}
-                  figure={figure}
-                  {...(figure.form === 'plane' ? square : small)}
-                  picked={picked}
-                  onPick={pick}
-                  fileStem={stem}
-                />
-              ))}
+            {rest.slice(0, inSight).map((figure) => (
+              <PlotFigure
+                key={figure.id}
+                figure={figure}
+                {...(figure.form === 'plane' ? square : small)}
+                picked={picked}
+                onPick={pick}
+                fileStem={stem}
+              />
+            ))}
           </div>
         )}
         {shown && other && run.conditions.stage === 'as-delivered' && (
           <SideBySide unit={unit} delivered={run} adjusted={other} />
         )}
         {bring && <BringReadings unit={unit} run={run} onDone={() => setBring(false)} />}
-        {editing && <NewRunForm unit={unit} run={run} onDone={() => setEditing(false)} />}
+        {editing && (
+          <RunForm
+            key={editing}
+            unit={unit}
+            run={run}
+            part={editing}
+            warmUpMinutes={warmUpMinutes}
+            onDone={() => setEditing(null)}
+          />
+        )}
         {table && <ReadingTable unit={unit} run={run} />}
         <p className="bench-do">
-          {rest.length > 0 && (
+          {rest.length > (wide ? 1 : 0) && (
             <button type="button" className="act" aria-expanded={shown} onClick={() => setShown(!shown)}>
-              {shown ? 'Fewer plots' : `${rest.length} more plots`}
+              {shown ? 'Fewer plots' : morePlots(rest.length - inSight)}
             </button>
           )}
           {run.readings.length > 0 && (
@@ -123,7 +141,7 @@ export function RunEntry({
             </button>
           )}
           {!editing && (
-            <button type="button" className="act" onClick={() => setEditing(true)}>
+            <button type="button" className="act" onClick={() => setEditing('conditions')}>
               Change the conditions
             </button>
           )}
@@ -131,7 +149,19 @@ export function RunEntry({
       </div>
       <aside className="bench-side" aria-label={`Notes on ${title}`}>
         {noted && <PickedNote own={unit.id} />}
-        <p>{instrumentSentence(run)}</p>
+        <p>
+          {instrumentSentence(run.conditions.instrument)} {sourceSentence(run.conditions.source)}{' '}
+          {editing !== 'instrument' && (
+            <button
+              type="button"
+              className="act"
+              aria-label={`Change the instrument of ${title}`}
+              onClick={() => setEditing('instrument')}
+            >
+              Change
+            </button>
+          )}
+        </p>
         {run.readings.length > 0 && <p>{seriesSentence(run)}.</p>}
         {run.conditions.settings && <p>{settingsSentence(run.conditions.settings)}</p>}
         {successor && (
@@ -140,61 +170,18 @@ export function RunEntry({
             proofs on this run are stale.
           </p>
         )}
-        <OverlayChoice unit={unit} run={run} value={over} onChange={setOver} />
+        {run.readings.length > 0 && <OverlayChoice unit={unit} run={run} value={over} onChange={setOver} />}
+        <RunHistory unit={unit.id} run={run.id} digest={run.digest} />
       </aside>
     </section>
   );
 }
 
-function findRun(key: string): readonly [UnitEvidence | null, RunEvidence | null] {
-  const [unitId = '', runId = ''] = key.split('/');
-  const unit = useEvidence.getState().evidence?.units.get(unitId) ?? null;
-  return [unit, unit?.runs.find((run) => run.id === runId) ?? null];
+function morePlots(count: number): string {
+  return count === 1 ? 'One more plot' : `${count} more plots`;
 }
 
 function settingsSentence(settings: Readonly<Record<string, unknown>>): string {
   const parts = Object.entries(settings).map(([name, value]) => `${name} ${String(value)}`);
   return parts.length > 0 ? `Settings: ${parts.join(', ')}.` : '';
-}
-
-/** Any run of any unit laid over this one's plots. */
-function OverlayChoice({
-  unit,
-  run,
-  value,
-  onChange,
-}: {
-  unit: UnitEvidence;
-  run: RunEvidence;
-  value: string;
-  onChange: (key: string) => void;
-}) {
-  const units = useEvidence((state) => state.evidence!.units);
-  const own = [unit, ...[...units.values()].filter((each) => each.id !== unit.id)];
-  return (
-    <label className="bench-over-choice">
-      <span>Lay over</span>
-      <select value={value} onChange={(event) => onChange(event.target.value)}>
-        <option value="">nothing</option>
-        {own.map((each) => {
-          const runs = each.runs.filter(
-            (candidate) => candidate !== run && candidate.conditions.signal === run.conditions.signal,
-          );
-          return runs.length === 0 ? null : (
-            <optgroup
-              key={each.id}
-              label={each === unit ? 'This unit' : `${each.unit.maker} ${each.unit.model}`}
-            >
-              {runs.map((candidate) => (
-                <option key={candidate.id} value={`${each.id}/${candidate.id}`}>
-                  {runTitle(candidate)}
-                  {candidate.conditions.firmware ? `, firmware ${candidate.conditions.firmware}` : ''}
-                </option>
-              ))}
-            </optgroup>
-          );
-        })}
-      </select>
-    </label>
-  );
 }

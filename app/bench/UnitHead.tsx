@@ -50,7 +50,9 @@ export function UnitHead({ unit: evidence }: { unit: UnitEvidence }) {
           </button>
         )}
       </p>
-      {editing ? <UnitForm unit={evidence} onDone={() => setEditing(false)} /> : null}
+      {editing ? (
+        <UnitForm unit={evidence} onDone={() => setEditing(false)} onCancel={() => setEditing(false)} />
+      ) : null}
     </header>
   );
 }

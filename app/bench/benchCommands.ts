@@ -19,7 +19,7 @@ export function benchCommands(beginRun: () => void): readonly Command[] {
       keywords: 'measure readings conditions',
       key: 'Alt+B',
       group: 'Bench',
-      perform: beginRun,
+      perform: () => beginRun(),
     },
     {
       id: 'bench.log-unit',

@@ -1,5 +1,5 @@
 import type { RunEvidence } from '../../shared/contract/evidence.ts';
-import { listText, numberText, thin } from '../plots/numberText.ts';
+import { listText, numberText } from '../plots/numberText.ts';
 import { dateText } from './dateText.ts';
 
 const seriesWords: Record<string, readonly [string, string]> = {
@@ -89,21 +89,4 @@ export function seriesSentence(run: RunEvidence): string {
       return `${count}\u00a0${words ? words[count === 1 ? 0 : 1] : series}`;
     }),
   );
-}
-
-/** The instrument and what it is good for, in quiet type beside the run. */
-export function instrumentSentence(run: RunEvidence): string {
-  const instrument = run.conditions.instrument;
-  if (!instrument) return 'No instrument noted: the house default stands in, and verdicts say so.';
-  const parts = [
-    instrument.name ?? 'Instrument without a name',
-    instrument.serial ? `no. ${instrument.serial}` : null,
-    instrument.u_luminance_percent === undefined
-      ? null
-      : `luminance ±${numberText(instrument.u_luminance_percent, instrument.u_luminance_percent % 1 ? 1 : 0)}${thin}%`,
-    instrument.calibrated ? `calibrated ${dateText(instrument.calibrated)}` : 'calibration not noted',
-    instrument.matched_to ? `matched to the ${instrument.matched_to}` : null,
-  ];
-  const sentence = `${parts.filter((part) => part !== null).join(', ')}.`;
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
 }

@@ -1,3 +1,4 @@
+import { fold } from '../../shared/claims/checking/fold.ts';
 import type { UnitEvidence } from '../../shared/contract/evidence.ts';
 import { type Result, succeed } from '../../shared/contract/fault.ts';
 import type { ProtocolReply } from '../../shared/contract/protocol.ts';
@@ -52,10 +53,13 @@ function cautionsForHandling(unit: Unit): string[] {
 }
 
 function found(step: ProtocolStep, evidence: UnitEvidence): string[] {
-  if (step.topic !== undefined)
+  if (step.topic !== undefined) {
+    // As a claim's check finds them: "dirty screen" is an observation on `dirty-screen`.
+    const wanted = fold(step.topic);
     return evidence.observations
-      .filter(({ topic }) => topic === step.topic)
+      .filter(({ topic }) => fold(topic) === wanted)
       .map(({ id }) => `observation/${id}`);
+  }
   return evidence.runs
     .filter(
       ({ conditions, readings }) =>

@@ -19,6 +19,8 @@ export const instrumentSchema = z.looseObject({
   serial: z.string().optional(),
   calibrated: z.string().optional(),
   matched_to: z.string().optional(),
+  /** What a second look at a reference said, in words: "0.3 % over the sitting" */
+  drift_check: z.string().optional(),
   u_luminance_percent: z.number().nonnegative().optional(),
   u_x: z.number().nonnegative().optional(),
   u_y: z.number().nonnegative().optional(),

@@ -234,3 +234,36 @@ test('the protocol knows what is there, and warns where work can hurt', async ()
   ])
     expect(handling).toContain(words);
 });
+
+test('the protocol finds an observation whatever the spelling of its topic', async () => {
+  const { workbench } = await freshWorkbench();
+  await workbench.answer('unit.save', {
+    unit: 'hearth',
+    content: { maker: 'Orrinvale', model: 'Hearth 55', panel: 'LCD IPS' },
+  });
+  await workbench.answer('observation.save', {
+    unit: 'hearth',
+    observation: { id: 'o1', topic: 'Dirty screen', severity: 1 },
+  });
+  const reply = await workbench.answer('protocol.read', { unit: 'hearth' });
+  const steps = reply.ok ? reply.value.steps : [];
+  expect(steps.find(({ id }) => id === 'dirty-screen')).toMatchObject({
+    done: true,
+    foundIn: ['observation/o1'],
+  });
+});
+
+test('the history of a run keeps what its conditions said before a change', async () => {
+  const { workbench } = await freshWorkbench();
+  const instrument = { name: 'bench colorimeter', u_luminance_percent: 2 };
+  const save = (more: object) =>
+    workbench.answer('run.save', { unit: 'hearth', run: 'sdr', conditions: { ...conditions, ...more } });
+  await save({ instrument });
+  await save({ instrument: { ...instrument, u_luminance_percent: 4 }, room_lux: 0.1 });
+  const reply = await workbench.answer('history.list', { of: 'units/hearth/runs/sdr' });
+  const events = reply.ok ? reply.value : [];
+  expect(events.map(({ what, before }) => [what, before])).toEqual([
+    ['run-saved', undefined],
+    ['run-saved', { instrument, room_lux: null }],
+  ]);
+});

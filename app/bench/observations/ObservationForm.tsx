@@ -10,6 +10,7 @@ import { freeObservationId } from './observationText.ts';
 import { addPhoto, picturesIn, usePhoto } from './photos.ts';
 import { severityWords } from './severity.ts';
 import { useObservationDraft } from './startObservation.ts';
+import '../forms/forms.css';
 
 /** A quick form for the dark: topic, a digit for the severity, Enter. A picture can be dropped or pasted onto it. */
 export function ObservationForm({ unit, topic }: { unit: UnitEvidence; topic: string }) {

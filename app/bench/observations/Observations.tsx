@@ -8,6 +8,7 @@ import { observationConditions, topicText } from './observationText.ts';
 import { usePhoto } from './photos.ts';
 import { severityWord } from './severity.ts';
 import { startObservation, useObservationDraft } from './startObservation.ts';
+import './observations.css';
 
 /** What was and was not seen, one entry each, with photos. */
 export function Observations({ unit }: { unit: UnitEvidence }) {

@@ -19,3 +19,17 @@ export function needsFlashing(topic: string): boolean {
 export function mustBeReadFirst(cautions: readonly string[]): boolean {
   return cautions.some((caution) => /flash|seizure|epilep/i.test(caution));
 }
+
+const names: readonly (readonly [RegExp, string])[] = [
+  [/flash|seizure|epilep/i, 'flashing'],
+  [/static pattern/i, 'static pattern'],
+  [/bright full field/i, 'bright field'],
+  [/\btip\b/i, 'it can tip'],
+  [/\bmains\b/i, 'mains'],
+];
+
+/** What the cautions of a step are about, for the word that opens them: "Caution: static pattern, bright field". */
+export function cautionTitle(cautions: readonly string[]): string {
+  const found = cautions.flatMap((caution) => names.find(([words]) => words.test(caution))?.[1] ?? []);
+  return found.length > 0 ? `Caution: ${found.join(', ')}` : 'Caution';
+}

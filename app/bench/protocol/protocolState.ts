@@ -48,7 +48,7 @@ function standing(
   if (!fresh)
     return {
       state: 'out of date',
-      sentence: `of firmware ${newest.conditions.firmware}; the set now runs ${firmware}`,
+      sentence: `measured on firmware ${newest.conditions.firmware}; the set now runs ${firmware}`,
       run: newest.id,
     };
   const count = fresh.readings.filter(

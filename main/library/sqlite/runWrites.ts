@@ -1,3 +1,4 @@
+import { canonicalJson } from '../../../shared/claims/canonical.ts';
 import { type Result, succeed } from '../../../shared/contract/fault.ts';
 import type { Run } from '../../../shared/contract/run.ts';
 import { formatJson, nodeOf, parseJson } from '../../dossier/jsonNode.ts';
@@ -43,9 +44,22 @@ export function saveRun(store: Store, unit: string, run: string, conditions: Run
     }
     store.record('run-saved', `units/${unit}/runs/${run}`, bench, {
       digest: currentRun(store, unit, run)!.digest,
+      ...(former === undefined ? {} : { before: changedFrom(former.content, content) }),
     });
     return { revision: store.raise() };
   });
+}
+
+/** The fields of a run's file that a change touched, as they stood before; null for one that was not there. */
+function changedFrom(former: string, content: string): Record<string, unknown> {
+  const before = JSON.parse(former) as Record<string, unknown>;
+  const after = JSON.parse(content) as Record<string, unknown>;
+  const names = [...new Set([...Object.keys(before), ...Object.keys(after)])];
+  return Object.fromEntries(
+    names
+      .filter((name) => canonicalJson(before[name] ?? null) !== canonicalJson(after[name] ?? null))
+      .map((name) => [name, before[name] ?? null]),
+  );
 }
 
 /** New conditions must still make sense of the readings, for instance a source with enough bits for their codes. */

@@ -6,7 +6,7 @@ export const cautions: Readonly<Record<string, string>> = {
   flashing:
     'Flashing patterns can cause seizures in people with photosensitive epilepsy. Warn everyone in the room, keep the room lit, look away at any discomfort, and stop. Recommendation ITU-R BT.1702 gives limits for what is published (from memory).',
   'image-retention':
-    'A static pattern can leave an image on a self-emissive panel. Keep it up no longer than the reading takes, put moving content between patterns, and let the set run its own compensation afterwards.',
+    'A static pattern can leave an image: for good on a self-emissive panel, for a while on others. Keep it up no longer than the reading takes, put moving content between patterns, and let the set run its own compensation afterwards.',
   bright: 'A bright full field in a dark room strains the eyes. Look away while the meter works.',
   'two-person-lift':
     'Two people lift a large set, by the frame and upright, never by the panel. Follow the maker’s instructions and your workplace’s rules on lifting.',

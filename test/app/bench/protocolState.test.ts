@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { mustBeReadFirst, needsFlashing } from '../../../app/bench/protocol/cautions.ts';
+import { cautionTitle, mustBeReadFirst, needsFlashing } from '../../../app/bench/protocol/cautions.ts';
 import { coldRuns, currentFirmware, protocolState } from '../../../app/bench/protocol/protocolState.ts';
+import { openSentence, warmUpSentence } from '../../../app/bench/protocol/protocolText.ts';
 import type { RunEvidence, UnitEvidence } from '../../../shared/contract/evidence.ts';
 
 function run(id: string, taken: string, firmware: string, warm: number | null = 45): RunEvidence {
@@ -56,7 +57,7 @@ describe('the protocol’s steps', () => {
     expect(grey).toMatchObject({
       state: 'out of date',
       run: 'old',
-      sentence: 'of firmware 3.1.7; the set now runs 3.2.0',
+      sentence: 'measured on firmware 3.1.7; the set now runs 3.2.0',
     });
   });
 
@@ -82,6 +83,38 @@ describe('the protocol’s steps', () => {
       run('c', '2026-09-15', '1', null),
     ];
     expect(coldRuns(unitOf(runs), 45).map(({ id }) => id)).toEqual(['b', 'c']);
+  });
+});
+
+describe('the protocol in one sentence', () => {
+  const standings = (...states: ('done' | 'missing' | 'out of date')[]) =>
+    states.map((state) => ({ step: step('x', []), state, sentence: '', run: null }));
+
+  it('counts what is missing and what is out of date', () => {
+    expect(openSentence(standings('done', 'done'))).toBe('Everything that a fair verdict needs is here.');
+    expect(openSentence(standings('done', 'missing', 'out of date', 'out of date'))).toBe(
+      '1 of 4 steps is missing and 2 are out of date; until then a verdict is not fair.',
+    );
+    expect(openSentence(standings('done', 'out of date'))).toBe(
+      '1 of 2 steps is out of date; until then a verdict is not fair.',
+    );
+    expect(openSentence(standings('missing', 'missing'))).toBe('None of the 2 steps is taken yet.');
+  });
+
+  it('says whether the set was warm', () => {
+    expect(warmUpSentence(0, 45, 0)).toBe('Let the set run for 45 minutes before the first reading.');
+    expect(warmUpSentence(3, 45, 0)).toMatch(/^The set was warm/);
+    expect(warmUpSentence(3, 45, 1)).toMatch(/^Before 1 of 3 runs/);
+    expect(warmUpSentence(3, 0, 1)).toBe('');
+  });
+});
+
+describe('the word that opens a caution', () => {
+  it('says what it is about', () => {
+    expect(
+      cautionTitle(['A static pattern can leave an image.', 'A bright full field strains the eyes.']),
+    ).toBe('Caution: static pattern, bright field');
+    expect(cautionTitle(['The house says: mind the cat.'])).toBe('Caution');
   });
 });
 
