@@ -1,130 +1,147 @@
-import { hueClasses, type World } from '../measure/points.ts';
+import type { World } from '../measure/points.ts';
 import type { PreparedRun } from '../measure/prepare.ts';
 import type { Coordinate } from './coordinates.ts';
 import type { ErrorModel } from './errorModel.ts';
-import { aComponent, ownComponent, sComponent } from './gradient.ts';
 import { drawCount, type Streams } from './streams.ts';
+
+/** Which of a point's numbers a computation reads. */
+export type Reads = 'Y' | 'xy' | 'xyY';
 
 /** The 2,000 imagined worlds of one run, made point by point as they are asked for. */
 export interface DrawnWorlds {
-  /** Drawn x, y, Y of a point in every `every`th world, one number a draw */
-  at(point: number, every: number): World;
   /** Error along a coordinate in standard deviations, one number a draw */
   along(coordinate: Coordinate): Float64Array;
-  /** Adds `step` times the standard normal stream of an error component to a column */
-  addStream(column: Float64Array, component: number, step: number): void;
+  /** Drawn x, y, Y of a point, one number a draw; what is not read is empty */
+  at(point: number, reads: Reads): World;
+  /** Puts a point of `world` where it is in one draw */
+  place(world: World, point: number, reads: Reads, draw: number): void;
+  /** Columns on loan are gone. */
+  forget(): void;
 }
 
-const firstOwn = ownComponent(0, 0);
+const kinds = { r: 0, x: 1, y: 2, ex: 3, ey: 4 } as const;
+const kindCount = 5;
+const unread = new Float64Array(0);
 
-export function drawnWorldsOf(run: PreparedRun, model: ErrorModel, streams: Streams): DrawnWorlds {
-  const { found } = run.points;
-  const made = new Map<number, (World | undefined)[]>();
-  const errors = new Map<string, Float64Array>();
-  const windows: (Float64Array | undefined)[] = [];
-  const { pool, mask } = streams;
+export function drawnWorldsOf(
+  run: PreparedRun,
+  model: ErrorModel,
+  streams: Streams,
+  take: () => Float64Array,
+): DrawnWorlds {
+  const { found, hasXy } = run.points;
+  const { pool } = streams;
+  let errors: (Float64Array | undefined)[] = [];
+  let drawn: (Float64Array | undefined)[] = [];
 
-  const along = (coordinate: Coordinate): Float64Array => {
-    if (coordinate.kind === 's') return streams.s;
-    const key = `${coordinate.kind}${coordinate.of}`;
-    let error = errors.get(key);
-    if (!error) {
-      error = errorAlong(coordinate);
-      errors.set(key, error);
-    }
-    return error;
+  const along = ({ kind, of }: Coordinate): Float64Array => {
+    if (kind === 's') return streams.s;
+    if (kind === 'ax') return streams.ax[of]!;
+    if (kind === 'ay') return streams.ay[of]!;
+    const place = of * kindCount + kinds[kind];
+    errors[place] ??= fill(of, kind, take());
+    return errors[place];
   };
 
-  function errorAlong({ kind, of: point }: Coordinate): Float64Array {
-    if (kind === 'ax') return streams.ax[point]!;
-    if (kind === 'ay') return streams.ay[point]!;
-    if (kind === 'r') return own(3 * point);
-    if (kind === 'ex') return own(3 * point + 1);
-    if (kind === 'ey') return own(3 * point + 2);
-    const group = model.hueClass[point]!;
-    if (kind === 'x')
-      return mix(
-        model.ax[point]! / model.ux[point]!,
-        streams.ax[group]!,
-        model.ex[point]! / model.ux[point]!,
-        3 * point + 1,
-      );
-    return mix(
-      model.ay[point]! / model.uy[point]!,
-      streams.ay[group]!,
-      model.ey[point]! / model.uy[point]!,
-      3 * point + 2,
-    );
-  }
-
-  /** Independent errors of one reading and coordinate: its window of the pool, with mean 0 and deviation 1. */
-  function own(stream: number): Float64Array {
-    windows[stream] ??= standardised(pool, streams.offset(stream), mask);
-    return windows[stream];
-  }
-
-  function mix(common: number, shared: Float64Array, share: number, ownStream: number): Float64Array {
-    const column = new Float64Array(drawCount);
-    const alone = own(ownStream);
-    for (let d = 0; d < drawCount; d += 1) column[d] = common * shared[d]! + share * alone[d]!;
+  /** A reading's own error, a window of the pool, or that with what its hue class has in common. */
+  function fill(point: number, kind: keyof typeof kinds, column: Float64Array): Float64Array {
+    const stream = 3 * point + streamOf[kind];
+    const from = streams.offset(stream);
+    const { mean, scale } = streams.matching(stream);
+    if (kind !== 'x' && kind !== 'y') {
+      for (let d = 0; d < drawCount; d += 1) column[d] = (pool[from + d]! - mean) * scale;
+      return column;
+    }
+    const { common, own, shared } = parts(point, kind);
+    const share = own * scale;
+    for (let d = 0; d < drawCount; d += 1) column[d] = common * shared[d]! + share * (pool[from + d]! - mean);
     return column;
   }
 
-  function make(point: number, every: number): World {
-    const size = Math.ceil(drawCount / every);
-    const column = (from: number) => new Float64Array(size).fill(from);
-    const world: World = {
-      x: column(found.x[point]!),
-      y: column(found.y[point]!),
-      Y: column(found.Y[point]!),
-    };
-    const add = (to: Float64Array, error: Float64Array, u: number) => {
-      for (let n = 0; n < size; n += 1) to[n]! += u * error[n * every]!;
-    };
-    add(world.Y, streams.s, model.s * found.Y[point]!);
-    if (model.r[point]! > 0) add(world.Y, along({ kind: 'r', of: point }), model.r[point]!);
-    if (run.points.hasXy[point] !== 1) return world;
-    if (model.ux[point]! > 0) add(world.x, along({ kind: 'x', of: point }), model.ux[point]!);
-    if (model.uy[point]! > 0) add(world.y, along({ kind: 'y', of: point }), model.uy[point]!);
-    return world;
+  function parts(point: number, kind: 'x' | 'y'): { common: number; own: number; shared: Float64Array } {
+    const group = model.hueClass[point]!;
+    return kind === 'x'
+      ? {
+          common: model.ax[point]! / model.ux[point]!,
+          own: model.ex[point]! / model.ux[point]!,
+          shared: streams.ax[group]!,
+        }
+      : {
+          common: model.ay[point]! / model.uy[point]!,
+          own: model.ey[point]! / model.uy[point]!,
+          shared: streams.ay[group]!,
+        };
+  }
+
+  /** The error in one draw, without the column where there is none yet. */
+  function errorAt(kind: 'r' | 'x' | 'y', point: number, draw: number): number {
+    const known = errors[point * kindCount + kinds[kind]];
+    if (known) return known[draw]!;
+    const stream = 3 * point + streamOf[kind];
+    const { mean, scale } = streams.matching(stream);
+    const alone = (pool[streams.offset(stream) + draw]! - mean) * scale;
+    if (kind === 'r') return alone;
+    const { common, own, shared } = parts(point, kind);
+    return common * shared[draw]! + own * alone;
+  }
+
+  const luminance = (point: number) =>
+    shifted(
+      3 * point,
+      found.Y[point]!,
+      model.s * found.Y[point]!,
+      streams.s,
+      model.r[point]!,
+      model.r[point]! > 0 ? along({ kind: 'r', of: point }) : streams.s,
+    );
+  const chromaticity = (point: number, kind: 'x' | 'y') => {
+    const u = model[kind === 'x' ? 'ux' : 'uy'][point]!;
+    const error = u > 0 && hasXy[point] === 1 ? along({ kind, of: point }) : streams.s;
+    const step = hasXy[point] === 1 ? u : 0;
+    return shifted(3 * point + streamOf[kind], found[kind][point]!, 0, error, step, error);
+  };
+
+  function shifted(
+    place: number,
+    from: number,
+    step: number,
+    error: Float64Array,
+    otherStep: number,
+    other: Float64Array,
+  ): Float64Array {
+    let column = drawn[place];
+    if (column) return column;
+    column = take();
+    drawn[place] = column;
+    for (let d = 0; d < drawCount; d += 1) column[d] = from + step * error[d]! + otherStep * other[d]!;
+    return column;
   }
 
   return {
-    at(point, every) {
-      const known = made.get(every) ?? [];
-      made.set(every, known);
-      known[point] ??= make(point, every);
-      return known[point];
-    },
     along,
-    addStream(column, component, step) {
-      const stream = component >= firstOwn ? own(component - firstOwn) : commonStream(component);
-      for (let d = 0; d < drawCount; d += 1) column[d]! += step * stream[d]!;
+    at: (point, reads) => ({
+      x: reads === 'Y' ? unread : chromaticity(point, 'x'),
+      y: reads === 'Y' ? unread : chromaticity(point, 'y'),
+      Y: reads === 'xy' ? unread : luminance(point),
+    }),
+    place(world, point, reads, draw) {
+      if (reads !== 'xy') {
+        const Y = found.Y[point]!;
+        const r = model.r[point]!;
+        world.Y[point] =
+          Y + model.s * Y * streams.s[draw]! + (r > 0 ? r * errorAt('r', point, draw) : 0);
+      }
+      if (reads === 'Y' || hasXy[point] !== 1) return;
+      const ux = model.ux[point]!;
+      const uy = model.uy[point]!;
+      if (ux > 0) world.x[point] = found.x[point]! + ux * errorAt('x', point, draw);
+      if (uy > 0) world.y[point] = found.y[point]! + uy * errorAt('y', point, draw);
+    },
+    forget() {
+      errors = [];
+      drawn = [];
     },
   };
-
-  function commonStream(component: number): Float64Array {
-    if (component === sComponent) return streams.s;
-    for (let group = 0; group < hueClasses.length; group += 1) {
-      if (component === aComponent(group, 0)) return streams.ax[group]!;
-      if (component === aComponent(group, 1)) return streams.ay[group]!;
-    }
-    throw new RangeError(`there is no error component ${component}`);
-  }
 }
 
-function standardised(pool: Float64Array, from: number, mask: number): Float64Array {
-  const column = new Float64Array(drawCount);
-  let sum = 0;
-  let squares = 0;
-  for (let d = 0; d < drawCount; d += 1) {
-    const value = pool[(from + d) & mask]!;
-    column[d] = value;
-    sum += value;
-    squares += value * value;
-  }
-  const mean = sum / drawCount;
-  const scale = Math.sqrt((drawCount - 1) / (squares - drawCount * mean * mean));
-  for (let d = 0; d < drawCount; d += 1) column[d] = (column[d]! - mean) * scale;
-  return column;
-}
+const streamOf = { r: 0, x: 1, ex: 1, y: 2, ey: 2 } as const;

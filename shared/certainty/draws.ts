@@ -2,17 +2,21 @@ import type { QuantityDraws } from '../contract/measurement.ts';
 import type { Derivation, Plan } from '../measure/plan.ts';
 import type { World } from '../measure/points.ts';
 import type { PreparedRun } from '../measure/prepare.ts';
-import type { DrawnWorlds } from './drawnWorlds.ts';
+import type { DrawnWorlds, Reads } from './drawnWorlds.ts';
 import type { ErrorModel } from './errorModel.ts';
 import { expandedColumn, expansionOf } from './expansion.ts';
-import type { Gradient } from './gradient.ts';
+import { coordinateOf, type Gradient } from './gradient.ts';
 import { drawCount } from './streams.ts';
+import { addTerms } from './terms.ts';
 
 /** What drawing needs of a run. */
 export interface Drawing {
   run: PreparedRun;
   model: ErrorModel;
   worlds: DrawnWorlds;
+  /** The found world, to be moved and put back */
+  world: World;
+  take(): Float64Array;
 }
 
 /**
@@ -27,24 +31,34 @@ export function columnOf(
   i: number,
   columnsOf: (plan: Plan) => (i: number) => Float64Array,
 ): Float64Array {
-  const { run, model, worlds } = drawing;
-  const column = new Float64Array(drawCount);
+  const column = drawing.take();
   if (plan.from) return derivedColumn(plan.from, i, columnsOf(plan.from.plan), column);
-  if (gradient?.linear && plan.law !== 'magnitude') {
-    column.fill(plan.found[i]!);
-    gradient.components.forEach((component, k) => {
-      worlds.addStream(column, component, gradient.steps[k]!);
-    });
-    return column;
-  }
-  const { found } = run.points;
-  const world: World = { x: found.x.slice(), y: found.y.slice(), Y: found.Y.slice() };
+  if (gradient?.linear && plan.law !== 'magnitude') return linearColumn(drawing, plan, gradient, i, column);
+  const { run, model, worlds, world } = drawing;
   if (plan.law === 'smooth' || plan.law === 'magnitude') {
     expandedColumn(expansionOf(run, model, plan, i, world), worlds.along, column);
-    if (agrees(drawing, plan, i, world, column)) return column;
+    if (agrees(drawing, plan, i, column)) return column;
   }
-  recompute(drawing, plan, i, world, column, 1);
+  recompute(drawing, plan, i, column);
   return column;
+}
+
+function linearColumn(
+  { model, worlds }: Drawing,
+  plan: Plan,
+  { components, steps }: Gradient,
+  i: number,
+  column: Float64Array,
+): Float64Array {
+  const errors: Float64Array[] = [];
+  const factors: number[] = [];
+  for (let k = 0; k < components.length; k += 1) {
+    const moved = coordinateOf(model, components[k]!, steps[k]!);
+    if (!moved) continue;
+    errors.push(worlds.along(moved.coordinate));
+    factors.push(moved.step);
+  }
+  return addTerms(column.fill(plan.found[i]!), errors, factors);
 }
 
 /** From the draws of the plan that it derives from, world by world. */
@@ -68,56 +82,79 @@ const checkEvery = 125;
 /** How far an expansion may be off, as a share of the spread over the checked worlds. */
 const mayDiffer = 0.04;
 
-function agrees(drawing: Drawing, plan: Plan, i: number, world: World, column: Float64Array): boolean {
-  const exact = new Float64Array(drawCount / checkEvery);
-  recompute(drawing, plan, i, world, exact, checkEvery);
+const readsOf = { luminance: 'Y', chromaticity: 'xy', both: 'xyY' } as const satisfies Record<
+  Plan['uses'],
+  Reads
+>;
+
+function agrees({ run, worlds, world }: Drawing, plan: Plan, i: number, column: Float64Array): boolean {
+  const inputs = plan.inputs[i]!;
+  const lights = plan.lights[i]!;
+  const reads = readsOf[plan.uses];
+  const centre = plan.found[i]!;
   let difference = 0;
   let spread = 0;
-  const centre = plan.found[i]!;
-  exact.forEach((value, n) => {
-    difference += (value - column[n * checkEvery]!) ** 2;
-    spread += (value - centre) ** 2;
-  });
+  for (let draw = 0; draw < drawCount; draw += checkEvery) {
+    for (const point of inputs) worlds.place(world, point, reads, draw);
+    for (const point of lights) worlds.place(world, point, 'Y', draw);
+    const exact = plan.value(world, i);
+    difference += (exact - column[draw]!) ** 2;
+    spread += (exact - centre) ** 2;
+  }
+  restore(run, world, inputs, lights);
   const rounding = 1e-9 * Math.max(1, Math.abs(centre));
   return Math.sqrt(difference) <= mayDiffer * Math.sqrt(spread) + rounding;
 }
 
-/** Perturbs x, y and Y of the value's points and computes it anew, in every `every`th world: one number each. */
-function recompute(
-  { run, worlds }: Drawing,
-  plan: Plan,
-  i: number,
-  world: World,
-  column: Float64Array,
-  every: number,
-): void {
+/** Perturbs x, y and Y of the value's points and computes it anew, in every world. */
+function recompute({ run, worlds, world }: Drawing, plan: Plan, i: number, column: Float64Array): void {
   const inputs = plan.inputs[i]!;
   const lights = plan.lights[i]!;
-  const drawn = inputs.map((point) => worlds.at(point, every));
-  const lit = lights.map((point) => worlds.at(point, every).Y);
-  const withLuminance = plan.uses !== 'chromaticity';
-  const withColour = plan.uses !== 'luminance';
-  for (let d = 0, n = 0; d < drawCount; d += every, n += 1) {
-    for (let k = 0; k < inputs.length; k += 1) {
-      const point = inputs[k]!;
-      const source = drawn[k]!;
-      if (withLuminance) world.Y[point] = source.Y[n]!;
-      if (withColour && run.points.hasXy[point] === 1) {
-        world.x[point] = source.x[n]!;
-        world.y[point] = source.y[n]!;
-      }
-    }
-    for (let k = 0; k < lights.length; k += 1) world.Y[lights[k]!] = lit[k]![n]!;
-    column[n] = plan.value(world, i);
+  const reads = readsOf[plan.uses];
+  const targets: Float64Array[] = [];
+  const sources: Float64Array[] = [];
+  const places: number[] = [];
+  const add = (target: Float64Array, source: Float64Array, point: number) => {
+    targets.push(target);
+    sources.push(source);
+    places.push(point);
+  };
+  for (const point of inputs) {
+    const drawn = worlds.at(point, reads);
+    if (reads !== 'xy') add(world.Y, drawn.Y, point);
+    if (reads === 'Y') continue;
+    add(world.x, drawn.x, point);
+    add(world.y, drawn.y, point);
   }
+  for (const point of lights) add(world.Y, worlds.at(point, 'Y').Y, point);
+  for (let d = 0; d < drawCount; d += 1) {
+    for (let k = 0; k < places.length; k += 1) targets[k]![places[k]!] = sources[k]![d]!;
+    column[d] = plan.value(world, i);
+  }
+  restore(run, world, inputs, lights);
+}
+
+function restore(
+  { points: { found } }: PreparedRun,
+  world: World,
+  inputs: readonly number[],
+  lights: readonly number[],
+): void {
+  for (const points of [inputs, lights])
+    for (const point of points) {
+      world.x[point] = found.x[point]!;
+      world.y[point] = found.y[point]!;
+      world.Y[point] = found.Y[point]!;
+    }
 }
 
 /** Columns side by side as the contract lays them out: draw by draw. */
-export function quantityDraws(plan: Plan, columns: readonly Float64Array[]): QuantityDraws {
-  const size = columns.length;
+export function quantityDraws(plan: Plan, columnAt: (i: number) => Float64Array): QuantityDraws {
+  const size = plan.axes.length;
   const values = new Float64Array(drawCount * size);
-  columns.forEach((column, i) => {
+  for (let i = 0; i < size; i += 1) {
+    const column = columnAt(i);
     for (let d = 0; d < drawCount; d += 1) values[d * size + i] = column[d]!;
-  });
+  }
   return { count: drawCount, axes: plan.axes, counts: plan.counts, values };
 }

@@ -79,45 +79,73 @@ export function expandedColumn(
   column: Float64Array,
 ): Float64Array {
   const errors = coordinates.map(z);
-  // Coordinates two by two, so that each pass over the worlds does as much as it can.
-  let row = 0;
-  for (; row + 1 < errors.length; row += 2) {
-    const [one, other] = [errors[row]!, errors[row + 1]!];
-    const [slope1, slope2] = [slopes[row]!, slopes[row + 1]!];
-    const [bend1, bend2, both] = [bends[row]![row]!, bends[row + 1]![row + 1]!, bends[row + 1]![row]!];
-    for (let d = 0; d < column.length; d += 1) {
-      const a = one[d]!;
-      const b = other[d]!;
-      const change = a * (slope1 + bend1 * a) + b * (slope2 + bend2 * b + both * a);
-      column[d] = (row === 0 ? centre : column[d]!) + change;
-    }
-    addProducts(column, errors, bends, row, row);
-    addProducts(column, errors, bends, row + 1, row);
-  }
-  if (row === 0) column.fill(centre);
-  if (row < errors.length) {
-    const last = errors[row]!;
-    const slope = slopes[row]!;
-    const bend = bends[row]![row]!;
-    for (let d = 0; d < column.length; d += 1) column[d]! += last[d]! * (slope + bend * last[d]!);
-    addProducts(column, errors, bends, row, row);
+  // Few coordinates in one pass, which most values have; of more, those that the first pass leaves by themselves.
+  const start = { centre, slopes, bends, errors };
+  let done = 0;
+  if (errors.length >= 4) done = startWithFour(start, column);
+  else if (errors.length === 3) done = startWithThree(start, column);
+  else if (errors.length === 2) done = startWithTwo(start, column);
+  else column.fill(centre);
+  for (; done < errors.length; done += 1) {
+    const error = errors[done]!;
+    const bend = bends[done]!;
+    addBending(column, error, slopes[done]!, bend[done]!);
+    for (let other = 0; other < done; other += 1) addProduct(column, error, errors[other]!, bend[other]!);
   }
   if (squared) for (let d = 0; d < column.length; d += 1) column[d] = Math.sqrt(Math.max(column[d]!, 0));
   return column;
 }
 
-/** Adds bend·z·z′ of one coordinate with those before `until`. */
-function addProducts(
-  column: Float64Array,
-  errors: readonly Float64Array[],
-  bends: Expansion['bends'],
-  row: number,
-  until: number,
-): void {
-  const error = errors[row]!;
-  for (let other = 0; other < until; other += 1) {
-    const bend = bends[row]![other]!;
-    const partner = errors[other]!;
-    for (let d = 0; d < column.length; d += 1) column[d]! += bend * error[d]! * partner[d]!;
+type Start = Pick<Expansion, 'centre' | 'slopes' | 'bends'> & { errors: readonly Float64Array[] };
+
+function startWithTwo({ centre, slopes, bends, errors }: Start, column: Float64Array): number {
+  const [A, B] = [errors[0]!, errors[1]!];
+  const [sa, sb] = [slopes[0]!, slopes[1]!];
+  const [aa, ab, bb] = [bends[0]![0]!, bends[1]![0]!, bends[1]![1]!];
+  for (let d = 0; d < column.length; d += 1) {
+    const a = A[d]!;
+    const b = B[d]!;
+    column[d] = centre + a * (sa + aa * a) + b * (sb + ab * a + bb * b);
   }
+  return 2;
+}
+
+function startWithThree({ centre, slopes, bends, errors }: Start, column: Float64Array): number {
+  const [A, B, C] = [errors[0]!, errors[1]!, errors[2]!];
+  const [sa, sb, sc] = [slopes[0]!, slopes[1]!, slopes[2]!];
+  const [aa, ab, bb] = [bends[0]![0]!, bends[1]![0]!, bends[1]![1]!];
+  const [ac, bc, cc] = [bends[2]![0]!, bends[2]![1]!, bends[2]![2]!];
+  for (let d = 0; d < column.length; d += 1) {
+    const a = A[d]!;
+    const b = B[d]!;
+    const c = C[d]!;
+    column[d] = centre + a * (sa + aa * a) + b * (sb + ab * a + bb * b) + c * (sc + ac * a + bc * b + cc * c);
+  }
+  return 3;
+}
+
+function startWithFour({ centre, slopes, bends, errors }: Start, column: Float64Array): number {
+  const [A, B, C, E] = [errors[0]!, errors[1]!, errors[2]!, errors[3]!];
+  const [sa, sb, sc, se] = [slopes[0]!, slopes[1]!, slopes[2]!, slopes[3]!];
+  const [aa, ab, bb] = [bends[0]![0]!, bends[1]![0]!, bends[1]![1]!];
+  const [ac, bc, cc] = [bends[2]![0]!, bends[2]![1]!, bends[2]![2]!];
+  const [ae, be, ce, ee] = [bends[3]![0]!, bends[3]![1]!, bends[3]![2]!, bends[3]![3]!];
+  for (let d = 0; d < column.length; d += 1) {
+    const a = A[d]!;
+    const b = B[d]!;
+    const c = C[d]!;
+    const e = E[d]!;
+    const two = a * (sa + aa * a) + b * (sb + ab * a + bb * b);
+    const others = c * (sc + ac * a + bc * b + cc * c) + e * (se + ae * a + be * b + ce * c + ee * e);
+    column[d] = centre + two + others;
+  }
+  return 4;
+}
+
+function addBending(column: Float64Array, error: Float64Array, slope: number, bend: number): void {
+  for (let d = 0; d < column.length; d += 1) column[d]! += error[d]! * (slope + bend * error[d]!);
+}
+
+function addProduct(column: Float64Array, one: Float64Array, other: Float64Array, bend: number): void {
+  for (let d = 0; d < column.length; d += 1) column[d]! += bend * one[d]! * other[d]!;
 }

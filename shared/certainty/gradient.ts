@@ -1,6 +1,7 @@
 import type { Plan } from '../measure/plan.ts';
 import { hueClasses, type World } from '../measure/points.ts';
 import type { PreparedRun } from '../measure/prepare.ts';
+import type { Coordinate } from './coordinates.ts';
 import type { ErrorModel } from './errorModel.ts';
 
 /** Numbers of the error components: s, then a by class and coordinate, then r, ex, ey of each point. */
@@ -9,6 +10,28 @@ export const aComponent = (group: number, coordinate: 0 | 1) => 1 + 2 * group + 
 const ownFrom = 1 + 2 * hueClasses.length;
 export const ownComponent = (point: number, part: 0 | 1 | 2) => ownFrom + 3 * point + part;
 export const componentCount = (points: number) => ownFrom + 3 * points;
+
+/**
+ * The error of a whole reading that carries a component's share of a step, and the step along it: e stands for x and y
+ * altogether, whose a is then already in it. Undefined for a itself.
+ */
+export function coordinateOf(
+  model: ErrorModel,
+  component: number,
+  step: number,
+): { coordinate: Coordinate; step: number } | undefined {
+  if (component === sComponent) return { coordinate: { kind: 's', of: -1 }, step };
+  if (component < ownFrom) return undefined;
+  const of = Math.floor((component - ownFrom) / 3);
+  switch ((component - ownFrom) % 3) {
+    case 0:
+      return { coordinate: { kind: 'r', of }, step };
+    case 1:
+      return { coordinate: { kind: 'x', of }, step: (step * model.ux[of]!) / model.ex[of]! };
+    default:
+      return { coordinate: { kind: 'y', of }, step: (step * model.uy[of]!) / model.ey[of]! };
+  }
+}
 
 /** What one standard deviation of each component does to a value, at first order. */
 export interface Gradient {

@@ -9,6 +9,7 @@ import { errorModelOf } from './errorModel.ts';
 import { averageU, differenceU, gradientsOf } from './gradient.ts';
 import { contendersOf, deviationOf, extremeColumn, meanColumn } from './spread.ts';
 import { streamsOf } from './streams.ts';
+import { createWorkspace } from './workspace.ts';
 
 /** Standard uncertainties of one quantity, each computed when it is first read. Null: it carries none. */
 export interface PlanUncertainty {
@@ -27,12 +28,14 @@ export interface RunUncertainty {
   draws(plan: Plan): QuantityDraws | null;
 }
 
-/** With the draws of each value, made when they are first read. */
+/** With the draws of each value, made when they are first read and kept while the workspace lends them. */
 interface Known extends PlanUncertainty {
   column(i: number): Float64Array;
-  /** The same without keeping them */
-  passing(i: number): Float64Array;
+  forget(): void;
 }
+
+/** Columns of the run that was asked last; runs take turns. */
+const workspace = createWorkspace();
 
 const none = () => null;
 const reportedOnly: Known = {
@@ -41,17 +44,22 @@ const reportedOnly: Known = {
   max: none,
   min: none,
   column: () => new Float64Array(0),
-  passing: () => new Float64Array(0),
+  forget: () => undefined,
 };
 
 export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncertainty {
   const prepared = prepareRun(unit, run);
   const model = once(() => errorModelOf(unit, run, prepared));
-  const drawing = once(() => ({
-    run: prepared,
-    model: model(),
-    worlds: drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey)),
-  }));
+  const drawing = once(() => {
+    const { x, y, Y } = prepared.points.found;
+    return {
+      run: prepared,
+      model: model(),
+      worlds: drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey), workspace.take),
+      world: { x: x.slice(), y: y.slice(), Y: Y.slice() },
+      take: workspace.take,
+    };
+  });
   const known = new Map<Plan, Known>();
   const knownOf = (plan: Plan): Known => {
     let found = known.get(plan);
@@ -62,46 +70,63 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
     return found;
   };
   const columnsOf = (plan: Plan) => knownOf(plan).column;
+  const borrower = {
+    forget() {
+      drawing().worlds.forget();
+      for (const each of known.values()) each.forget();
+    },
+  };
+  /** Columns hold from here to the end of the work. */
+  const drawn = <T>(work: () => T): T => {
+    workspace.begin(borrower);
+    return work();
+  };
 
   const knownUncertainty = (plan: Plan): Known => {
     const gradients = once(() => (plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan)));
-    const columns: (Float64Array | undefined)[] = [];
-    const passing = (i: number) => columns[i] ?? columnOf(drawing(), plan, gradients()?.[i], i, columnsOf);
+    let columns: (Float64Array | undefined)[] = [];
     const column = (i: number) => {
-      columns[i] ??= passing(i);
+      columns[i] ??= columnOf(drawing(), plan, gradients()?.[i], i, columnsOf);
       return columns[i];
     };
-    const drawn: (number | null | undefined)[] = [];
-    const of = (i: number) => {
+    const deviations: (number | null | undefined)[] = [];
+    const uAt = (i: number) => {
       const gradient = gradients()?.[i];
       if (gradient?.linear) return gradient.u;
-      if (drawn[i] === undefined) drawn[i] = deviationOf(column(i));
-      return drawn[i];
+      if (deviations[i] === undefined) deviations[i] = deviationOf(column(i));
+      return deviations[i];
     };
     const counting = plan.counts.flatMap((counts, i) => (counts ? [i] : []));
     /** u of a difference; where only draws tell, no less than it can be. */
     const apart = (i: number, j: number) => {
       const [one, other] = [gradients()?.[i], gradients()?.[j]];
       if (one?.linear && other?.linear) return differenceU(one, other);
-      return (of(i) ?? Number.POSITIVE_INFINITY) + (of(j) ?? Number.POSITIVE_INFINITY);
+      return (uAt(i) ?? Number.POSITIVE_INFINITY) + (uAt(j) ?? Number.POSITIVE_INFINITY);
     };
     const extreme = (which: 'max' | 'min') =>
-      once(() => {
-        const contenders = contendersOf(plan.found, counting, which, apart);
-        // The extreme of several values that may each be it is never linear.
-        return contenders.length === 1
-          ? of(contenders[0]!)
-          : deviationOf(extremeColumn(contenders.map(column), which));
-      });
+      once(() =>
+        drawn(() => {
+          const contenders = contendersOf(plan.found, counting, which, apart);
+          // The extreme of several values that may each be it is never linear.
+          return contenders.length === 1
+            ? uAt(contenders[0]!)
+            : deviationOf(extremeColumn(contenders.map(column), which, workspace.take()));
+        }),
+      );
     return {
-      of,
+      of: (i) => {
+        const known = deviations[i];
+        return known === undefined && !gradients()?.[i]?.linear ? drawn(() => uAt(i)) : uAt(i);
+      },
       column,
-      passing,
+      forget() {
+        columns = [];
+      },
       average: once(() => {
         const linear = gradients();
         return linear && counting.every((i) => linear[i]!.linear)
           ? averageU(linear, plan.counts, prepared.points.count)
-          : deviationOf(meanColumn(counting.map(column)));
+          : drawn(() => deviationOf(meanColumn(counting.map(column), workspace.take())));
       }),
       max: extreme('max'),
       min: extreme('min'),
@@ -113,11 +138,7 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
     uOf: knownOf,
     draws(plan) {
       if (plan.law === 'none') return null;
-      const { passing } = knownOf(plan);
-      return quantityDraws(
-        plan,
-        plan.axes.map((_, i) => passing(i)),
-      );
+      return drawn(() => quantityDraws(plan, knownOf(plan).column));
     },
   };
 }

@@ -1,3 +1,5 @@
+import { addTerms } from './terms.ts';
+
 /** A tail so long that the standard deviation of the draws hangs on a few of them (of a quotient near 0). */
 const longTail = 8;
 
@@ -7,49 +9,71 @@ const longTail = 8;
  * whose divisor may be 0. Null when hardly a draw has a value.
  */
 export function deviationOf(column: Float64Array): number | null {
-  let n = 0;
+  // Counted from one of the draws, so that squares of a large value do not swallow a small spread.
+  const from = column[0]!;
   let sum = 0;
-  let least = Number.POSITIVE_INFINITY;
-  let most = Number.NEGATIVE_INFINITY;
+  let squares = 0;
+  let least = 0;
+  let most = 0;
   for (let d = 0; d < column.length; d += 1) {
-    const value = column[d]!;
-    if (!Number.isFinite(value)) continue;
-    n += 1;
+    const value = column[d]! - from;
     sum += value;
+    squares += value * value;
     if (value < least) least = value;
     if (value > most) most = value;
   }
-  if (n < 2 || n < column.length / 2) return null;
+  const n = column.length;
+  if (!Number.isFinite(squares)) return deviationOfFinite(column);
+  if (n < 2) return null;
   const mean = sum / n;
-  let squares = 0;
-  for (let d = 0; d < column.length; d += 1) {
-    const value = column[d]!;
-    if (Number.isFinite(value)) squares += (value - mean) ** 2;
-  }
-  const deviation = Math.sqrt(squares / (n - 1));
+  const deviation = Math.sqrt(Math.max(squares - sum * mean, 0) / (n - 1));
   if (Math.max(most - mean, mean - least) <= longTail * deviation) return deviation;
-  const sorted = column.filter(Number.isFinite).sort();
+  return halfCentral(column);
+}
+
+/** The same where some draws have no value. */
+function deviationOfFinite(column: Float64Array): number | null {
+  const finite = column.filter(Number.isFinite);
+  if (finite.length < 2 || finite.length < column.length / 2) return null;
+  return deviationOf(finite);
+}
+
+function halfCentral(column: Float64Array): number {
+  const sorted = column.slice().sort();
   const quantile = (share: number) => sorted[Math.round(share * (sorted.length - 1))]!;
   return (quantile(0.84134) - quantile(0.15866)) / 2;
 }
 
 /** Mean over columns, draw by draw. */
-export function meanColumn(columns: readonly Float64Array[]): Float64Array {
-  const mean = new Float64Array(columns[0]!.length);
-  for (const column of columns)
-    for (let d = 0; d < mean.length; d += 1) mean[d]! += column[d]! / columns.length;
+export function meanColumn(columns: readonly Float64Array[], mean: Float64Array): Float64Array {
+  const share = 1 / columns.length;
+  addTerms(
+    mean.fill(0),
+    columns,
+    columns.map(() => share),
+  );
   return mean;
 }
 
-/** Greatest or smallest over columns, draw by draw. */
-export function extremeColumn(columns: readonly Float64Array[], which: 'max' | 'min'): Float64Array {
-  const extreme = columns[0]!.slice();
-  for (const column of columns.slice(1))
-    for (let d = 0; d < extreme.length; d += 1) {
-      const value = column[d]!;
-      if (which === 'max' ? value > extreme[d]! : value < extreme[d]!) extreme[d] = value;
-    }
+/** Greatest or smallest over columns, draw by draw. The likeliest first: it then seldom changes. */
+export function extremeColumn(
+  columns: readonly Float64Array[],
+  which: 'max' | 'min',
+  extreme: Float64Array,
+): Float64Array {
+  extreme.set(columns[0]!);
+  for (let k = 1; k < columns.length; k += 1)
+    if (which === 'max') raise(extreme, columns[k]!);
+    else lower(extreme, columns[k]!);
   return extreme;
+}
+
+function raise(extreme: Float64Array, column: Float64Array): void {
+  for (let d = 0; d < extreme.length; d += 1) if (column[d]! > extreme[d]!) extreme[d] = column[d]!;
+}
+
+function lower(extreme: Float64Array, column: Float64Array): void {
+  for (let d = 0; d < extreme.length; d += 1) if (column[d]! < extreme[d]!) extreme[d] = column[d]!;
 }
 
 /** A value this many u of the difference behind the found extreme is not it in 2,000 worlds. */
@@ -65,5 +89,7 @@ export function contendersOf(
   const sign = which === 'max' ? 1 : -1;
   const leader = among.reduce((best, i) => (sign * found[i]! > sign * found[best]! ? i : best));
   const behind = (i: number) => sign * (found[leader]! - found[i]!);
-  return among.filter((i) => i === leader || behind(i) <= outOfReach * differenceU(leader, i));
+  return among
+    .filter((i) => i === leader || behind(i) <= outOfReach * differenceU(leader, i))
+    .sort((one, other) => behind(one) - behind(other));
 }

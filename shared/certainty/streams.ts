@@ -14,10 +14,11 @@ export interface Streams {
   /** By hue class: x and y */
   ax: readonly Float64Array[];
   ay: readonly Float64Array[];
-  /** Independent errors: stream n of draw d is `pool[(offset(n) + d) & mask]`. */
+  /** Independent errors: stream n of draw d is `pool[offset(n) + d]`, before it is brought to mean 0 and deviation 1. */
   pool: Float64Array;
-  mask: number;
   offset(stream: number): number;
+  /** What brings a stream to mean 0 and deviation 1: (value − mean)·scale */
+  matching(stream: number): { mean: number; scale: number };
 }
 
 /**
@@ -36,18 +37,39 @@ export function streamsOf(digest: string, sKey: string): Streams {
   };
   const pairs = hueClasses.map(() => [draw(), draw()] as const);
   const own = seededUniform(`r|${digest}`);
-  const pool = matched(fillNormal(own, new Float64Array(poolSize)), []);
+  // The first draws stand again behind the last, so that no window has to turn round.
+  const pool = new Float64Array(poolSize + drawCount);
+  matched(fillNormal(own, pool.subarray(0, poolSize)), []);
+  pool.copyWithin(poolSize, 0, drawCount);
   const start = Math.floor(own() * poolSize);
+  // An odd stride visits every offset once before it repeats; this one is near the golden section, so that windows
+  // of few streams lie far apart.
+  const offset = (stream: number) => (start + Math.imul(stream, 20251)) & (poolSize - 1);
+  const { sums, squares } = runningSums(pool);
   return {
     s,
     ax: pairs.map(([x]) => x),
     ay: pairs.map(([, y]) => y),
     pool,
-    mask: poolSize - 1,
-    // An odd stride visits every offset once before it repeats; this one is near the golden section, so that
-    // windows of few streams lie far apart.
-    offset: (stream) => (start + Math.imul(stream, 20251)) & (poolSize - 1),
+    offset,
+    matching(stream) {
+      const from = offset(stream);
+      const mean = (sums[from + drawCount]! - sums[from]!) / drawCount;
+      const square = squares[from + drawCount]! - squares[from]!;
+      return { mean, scale: Math.sqrt((drawCount - 1) / (square - drawCount * mean * mean)) };
+    },
   };
+}
+
+/** Sums of the values and of their squares before each place: a window's mean without walking through it. */
+function runningSums(values: Float64Array): { sums: Float64Array; squares: Float64Array } {
+  const sums = new Float64Array(values.length + 1);
+  const squares = new Float64Array(values.length + 1);
+  for (let i = 0; i < values.length; i += 1) {
+    sums[i + 1] = sums[i]! + values[i]!;
+    squares[i + 1] = squares[i]! + values[i]! * values[i]!;
+  }
+  return { sums, squares };
 }
 
 function sharedStream(key: string): Float64Array {
@@ -57,27 +79,32 @@ function sharedStream(key: string): Float64Array {
 /** Takes out the mean and what is common with earlier columns, then scales to a sample standard deviation of 1. */
 function matched(column: Float64Array, earlier: readonly Float64Array[]): Float64Array {
   const n = column.length;
-  centre(column);
-  for (const other of earlier) {
-    let product = 0;
-    let square = 0;
-    for (let i = 0; i < n; i += 1) {
-      product += column[i]! * other[i]!;
-      square += other[i]! * other[i]!;
-    }
-    const share = product / square;
-    for (let i = 0; i < n; i += 1) column[i]! -= share * other[i]!;
-  }
-  let square = 0;
-  for (const value of column) square += value * value;
-  const scale = Math.sqrt((n - 1) / square);
+  add(column, -sumOf(column) / n);
+  // Earlier columns have a sum of squares of n − 1.
+  for (const other of earlier) addShare(column, other, -productOf(column, other) / (n - 1));
+  const scale = Math.sqrt((n - 1) / productOf(column, column));
   for (let i = 0; i < n; i += 1) column[i]! *= scale;
   return column;
 }
 
-function centre(column: Float64Array): void {
+// Small loops by index: they run over 50,000 numbers for each run.
+
+function sumOf(column: Float64Array): number {
   let sum = 0;
-  for (const value of column) sum += value;
-  const mean = sum / column.length;
-  for (let i = 0; i < column.length; i += 1) column[i]! -= mean;
+  for (let i = 0; i < column.length; i += 1) sum += column[i]!;
+  return sum;
+}
+
+function productOf(one: Float64Array, other: Float64Array): number {
+  let product = 0;
+  for (let i = 0; i < one.length; i += 1) product += one[i]! * other[i]!;
+  return product;
+}
+
+function add(column: Float64Array, amount: number): void {
+  for (let i = 0; i < column.length; i += 1) column[i]! += amount;
+}
+
+function addShare(column: Float64Array, other: Float64Array, share: number): void {
+  for (let i = 0; i < column.length; i += 1) column[i]! += share * other[i]!;
 }
