@@ -39,7 +39,7 @@ export function NewArticleSheet() {
       markdown: outlineMarkdown(title, chosen, kind, (sentence, conditions) =>
         set && evidence
           ? fillPlaceholders(sentence, set, conditions, { evidence, measure: measurementsOf }, 'en-GB')
-          : { markdown: sentence, missing: [] },
+          : { markdown: sentence, missing: [], runs: [] },
       ),
     });
     if (!reply.ok) return setTrouble(reply.faults.map(faultLine).join(' '));

@@ -1,32 +1,13 @@
 import type { JudgingBench } from '../../../shared/claims/index.ts';
-import type { Check, Operand, StatedConditions } from '../../../shared/contract/check.ts';
+import type { Check, StatedConditions } from '../../../shared/contract/check.ts';
 import type { Claim } from '../../../shared/contract/claim.ts';
 import { catalogueEntry } from '../../../shared/measure/index.ts';
+import { operandsOf, tiedToRun, withOperand } from './tieToRun.ts';
 
 export interface Alternative {
   /** For people: the definition, the run */
   name: string;
   check: Check;
-}
-
-/** The operands of a check, whatever its kind. */
-function operandsOf(check: Check): Operand[] {
-  if ('operand' in check) return [check.operand];
-  if ('bounds' in check) return check.bounds.map((bound) => bound.operand);
-  if ('a' in check) return [check.a, check.b];
-  if ('key' in check && typeof check.key !== 'string') return [check.key];
-  return [];
-}
-
-/** The same check with its first operand changed. */
-function withOperand(check: Check, change: (operand: Operand) => Operand): Check {
-  if ('operand' in check) return { ...check, operand: change(check.operand) };
-  if ('bounds' in check) {
-    return { ...check, bounds: check.bounds.map((bound) => ({ ...bound, operand: change(bound.operand) })) };
-  }
-  if ('a' in check) return { ...check, a: change(check.a) };
-  if (check.kind === 'order') return { ...check, key: change(check.key) };
-  return check;
 }
 
 function conditionsText({ stage, mode, signal }: StatedConditions): string {
@@ -62,13 +43,8 @@ export function alternativesOf(claim: Claim, bench: JudgingBench): Alternative[]
   for (const run of unit?.runs ?? []) {
     if (bench.measure(unit!, run).get(operand.id)?.state === undefined) continue;
     const { mode, stage, signal, dimming } = run.conditions;
-    const named = { mode, stage, signal, ...(dimming ? { dimming } : {}) };
-    const origin = Object.fromEntries(Object.keys(named).map((part) => [part, 'named' as const]));
     add(
-      withOperand(check, (one) => ({
-        ...one,
-        conditions: { ...one.conditions, ...named, origin: { ...one.conditions.origin, ...origin } },
-      })),
+      tiedToRun(check, run.conditions),
       `${signal}, ${stage.replace('-', ' ')}, ${mode}${dimming ? `, dimming ${dimming}` : ''}`,
     );
   }

@@ -12,7 +12,10 @@ import { scalar, series, subject } from '../../plots/subjects.ts';
 const measured = subject([
   scalar('white', 'cd/m²', 118.3),
   series('grey.de2000', 'ΔE2000', [
-    [50, 2],
+    [20, 1],
+    [40, 2],
+    [60, 2],
+    [80, 3],
     [100, 3],
   ]),
 ]);
@@ -30,6 +33,7 @@ describe('a template', () => {
     expect(fill('White reaches {white}.')).toEqual({
       markdown: 'White reaches [118\u00a0cd/m²](measured:orrinvale-hearth-55/calm-as-delivered/white).',
       missing: [],
+      runs: [measured.run],
     });
   });
 
@@ -37,7 +41,33 @@ describe('a template', () => {
     expect(fill('It reaches {peak@10}.')).toEqual({
       markdown: 'It reaches ….',
       missing: [expect.stringMatching(/^Peak luminance at 10 %/)],
+      runs: [],
     });
+  });
+
+  it('prints no average of a few levels, no zero and no bound as a finding, and says why', () => {
+    const sparse = subject([
+      series('grey.de2000', 'ΔE2000', [
+        [50, 0],
+        [100, 0],
+      ]),
+      scalar('gamma.average', '', 2.45),
+      scalar('black', 'cd/m²', 0.0002),
+      { state: 'over', id: 'contrast.native', unit: ':1', over: 27_250, rows: [1], notes: [] },
+    ]);
+    const sparseBench = {
+      evidence: { units: new Map([[sparse.unit.id, sparse.unit]]), articles: [] },
+      measure: () => sparse.measured,
+    };
+    const missing = ['{grey.de2000@average}', '{gamma.average}', '{black}', '{contrast.native}'].flatMap(
+      (words) => fillPlaceholders(words, sparse.unit, sdr, sparseBench, 'en-GB').missing,
+    );
+    expect(missing).toEqual([
+      'Colour error of the greyscale (only 2 levels read)',
+      'Average gamma (only one level read)',
+      'Black luminance (reads as zero)',
+      'Native contrast (only a lower bound is known)',
+    ]);
   });
 
   it('speaks only of runs under its own conditions', () => {
