@@ -42,6 +42,24 @@ export function agreementOf(claims: readonly JudgedClaim[]): Agreement[] {
   return [...found.values()].sort((one, other) => compareKeys(one, other));
 }
 
+/** {@link agreementOf}, found again only when a judgement, its words or its place among the sentences changed. */
+export function createAgreement(): { of(claims: readonly JudgedClaim[]): readonly Agreement[] } {
+  let before: readonly JudgedClaim[] = [];
+  let found: readonly Agreement[] = [];
+  const isSame = (one: JudgedClaim, other: JudgedClaim) =>
+    one === other ||
+    (one.judgement === other.judgement && one.sentence === other.sentence && one.text === other.text);
+  return {
+    of(claims) {
+      let same = claims.length === before.length;
+      for (let i = 0; same && i < claims.length; i++) same = isSame(claims[i]!, before[i]!);
+      if (!same) found = agreementOf(claims);
+      before = claims;
+      return found;
+    },
+  };
+}
+
 function compareKeys(one: Agreement, other: Agreement): number {
   const [a, b] = [one.claims.flat(), other.claims.flat()];
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! - b[i]!;

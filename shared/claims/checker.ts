@@ -10,14 +10,13 @@ import type {
   Verdict,
 } from '../contract/claim.ts';
 import type { StoredClaim } from '../contract/storedClaim.ts';
-import { agreementOf } from './agreement.ts';
-import { anchorClaim } from './anchors.ts';
+import { createAgreement } from './agreement.ts';
 import type { JudgingBench } from './checking/index.ts';
 import { readingContextOf } from './context.ts';
-import { checkDigest } from './digests.ts';
 import { createJudgingMemo } from './memo.ts';
-import { createReadingMemo, readArticle } from './reading/index.ts';
-import { withStaleness } from './staleness.ts';
+import { overlapsOf, placeStored, standsFor } from './placing.ts';
+import { type ArticleReading, createReadingMemo, readArticle } from './reading/index.ts';
+import { createStaleness } from './staleness.ts';
 import { type Finding, findingsOf, unsaidOf } from './unsaid.ts';
 
 /** Number of claims by verdict; those still waiting for draws are counted as unproven. */
@@ -44,132 +43,126 @@ export interface ArticleChecker {
   computed(): number;
 }
 
+/** What a checker may leave out or read otherwise. */
+export interface CheckerOptions {
+  /** A spoken take: no punctuation, numbers and letters as words. */
+  spoken?: boolean;
+  /** False: what the article leaves unsaid is not asked for (and its quantities are not measured for it). */
+  unsaid?: boolean;
+}
+
 /** A checker for one article. The same text and evidence give the same verdicts, whatever came before. */
-export function createChecker(first: JudgingBench): ArticleChecker {
+export function createChecker(first: JudgingBench, options: CheckerOptions = {}): ArticleChecker {
   let bench = first;
-  let context: ReadingContext = contextOf(bench);
-  let findings: Finding[] | null = null;
+  let context = contextOf(bench, options);
+  let findings: Finding[] | null = options.unsaid === false ? [] : null;
   const readingMemo = createReadingMemo();
   const memo = createJudgingMemo(bench);
+  const staleness = createStaleness();
+  const agreement = createAgreement();
+  let proposed = new WeakMap<Proposal, JudgedClaim>();
 
-  function judgeClaim(claim: Claim, proposals: readonly Proposal[]): JudgedClaim {
+  /** A proposal as a claim: the same object again while its words, its place and its judgement are the same. */
+  function judgeProposal(proposal: Proposal, id: string, sentenceText: string): JudgedClaim {
+    const { judgement } = memo.judge(proposal);
+    const known = proposed.get(proposal);
+    if (known && known.id === id && known.judgement === judgement) return known;
+    const claim: JudgedClaim = { ...proposal, id, sentenceText, origin: 'proposed', judgement };
+    proposed.set(proposal, claim);
+    return claim;
+  }
+
+  function judgeStored(claim: Claim, proposalAt: (claim: Claim) => Proposal | undefined): JudgedClaim {
     if (claim.anchor === 'lost') return { ...claim, judgement: lostJudgement(claim) };
-    if (claim.origin === 'proposed') return { ...claim, judgement: memo.judge(claim).judgement };
-    const reread = claim.anchor === 'changed' || claim.accepted ? proposalAt(claim, proposals) : undefined;
-    const now = reread && memo.judge(reread).judgement;
-    return { ...claim, judgement: withStaleness(claim, bench, memo.judge(claim), now) };
+    const now = () => {
+      const proposal = proposalAt(claim);
+      return proposal && memo.judge(proposal).judgement;
+    };
+    return { ...claim, judgement: staleness.judge(claim, bench, memo.judge(claim), now) };
   }
 
   return {
     check(text, stored = []) {
-      const { sentences, proposals } = readArticle(text, context, readingMemo);
+      const reading = readArticle(text, context, readingMemo);
+      const { sentences, proposals } = reading;
       const placed = stored.map((claim) => placeStored(claim, text, sentences));
       const standing = placed.filter((claim) => claim.anchor !== 'lost');
-      const claims = [...standing, ...freeProposals(proposals, standing, sentences)]
-        .sort((one, other) => one.start - other.start || one.end - other.end || (one.id < other.id ? -1 : 1))
-        .map((claim) => judgeClaim(claim, proposals));
-      const lost = placed
-        .filter((claim) => claim.anchor === 'lost')
-        .map((claim) => judgeClaim(claim, proposals));
+      const find = proposalFinder(proposals);
+      const claims = [
+        ...standing.map((claim) => judgeStored(claim, find)),
+        ...freeProposals(reading, standing, judgeProposal),
+      ].sort(inOrder);
+      const lost = placed.filter((claim) => claim.anchor === 'lost').map((claim) => judgeStored(claim, find));
       findings ??= findingsOf(bench);
       return {
         sentences,
         claims,
         lost,
-        agreement: agreementOf(claims),
+        agreement: agreement.of(claims),
         unsaid: unsaidOf(findings, claims, bench.article.meta.unit),
-        totals: totalsOf([...claims, ...lost]),
+        totals: totalsOf(claims, lost),
       };
     },
     rebase(next) {
       bench = next;
-      findings = null;
+      if (options.unsaid !== false) findings = null;
       memo.rebase(next);
-      const nextContext = contextOf(next);
+      const nextContext = contextOf(next, options);
       // A context that says the same keeps what was read.
-      if (JSON.stringify(nextContext) !== JSON.stringify(context)) context = nextContext;
+      if (nextContext !== context && JSON.stringify(nextContext) !== JSON.stringify(context)) {
+        context = nextContext;
+        proposed = new WeakMap();
+      }
     },
     computed: memo.computed,
   };
 }
 
-function contextOf({ evidence, article, house, scoreSheet }: JudgingBench): ReadingContext {
-  return readingContextOf(evidence, article, house, scoreSheet);
+function contextOf(
+  { evidence, article, house, scoreSheet }: JudgingBench,
+  { spoken }: CheckerOptions,
+): ReadingContext {
+  return readingContextOf(evidence, article, house, scoreSheet, spoken);
 }
 
-/** A stored claim at the place where its words stand now. */
-function placeStored(stored: StoredClaim, text: ArticleText, sentences: readonly Sentence[]): Claim {
-  const anchored = anchorClaim(text.text, stored.anchor);
-  const span = anchored.span ?? { start: stored.anchor.start, end: stored.anchor.end };
-  const sentence = anchored.span ? sentenceAt(sentences, span.start) : undefined;
-  return {
-    id: stored.id,
-    ...span,
-    text: anchored.span ? text.text.slice(span.start, span.end) : stored.anchor.exact,
-    sentence: sentence?.index ?? 0,
-    ...(sentence ? { sentenceText: sentence.text } : {}),
-    check: stored.check,
-    ...(stored.check === null && stored.opinion ? { opinion: true } : {}),
-    origin: stored.origin,
-    anchor: anchored.outcome,
-    ...(stored.proof ? { accepted: stored.proof as NonNullable<Claim['accepted']> } : {}),
-    rule: 'stored',
-    words: [],
-  };
+function inOrder(one: Claim, other: Claim): number {
+  return one.start - other.start || one.end - other.end || (one.id < other.id ? -1 : 1);
 }
 
-/** The last sentence that begins at or before an offset. */
-function sentenceAt(sentences: readonly Sentence[], offset: number): Sentence | undefined {
-  let low = 0;
-  let high = sentences.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (sentences[middle]!.start <= offset) low = middle + 1;
-    else high = middle;
-  }
-  return sentences[low - 1] ?? sentences[0];
-}
+const wordKeys = new WeakMap<object, string>();
 
 /** Proposals that no stored claim stands for. Ids follow the words, so that they stay while other text changes. */
 function freeProposals(
-  proposals: readonly Proposal[],
+  { proposals, findings, sentences }: ArticleReading,
   standing: readonly Claim[],
-  sentences: readonly Sentence[],
-): Claim[] {
+  judge: (proposal: Proposal, id: string, sentenceText: string) => JudgedClaim,
+): JudgedClaim[] {
+  const over = overlapsOf(standing);
   const seen = new Map<string, number>();
-  const free: Claim[] = [];
-  for (const proposal of proposals) {
-    if (standing.some((claim) => standsFor(claim, proposal))) continue;
-    const key = `${proposal.rule}:${proposal.text}`;
+  const free: JudgedClaim[] = [];
+  for (const [order, proposal] of proposals.entries()) {
+    if (over.with(proposal).some((claim) => standsFor(claim, proposal))) continue;
+    const finding = findings[order]!;
+    let key = wordKeys.get(finding);
+    if (key === undefined) {
+      key = `${proposal.rule}:${proposal.text}`;
+      wordKeys.set(finding, key);
+    }
     const count = seen.get(key) ?? 0;
     seen.set(key, count + 1);
-    free.push({
-      ...proposal,
-      id: `${key}#${count}`,
-      sentenceText: sentences[proposal.sentence]?.text ?? proposal.text,
-      origin: 'proposed',
-    });
+    free.push(judge(proposal, `${key}#${count}`, sentences[proposal.sentence]?.text ?? proposal.text));
   }
   return free;
 }
 
-/** A stored claim takes the place of a proposal over (mostly) the same words, or of the same check over some of them. */
-function standsFor(claim: Claim, proposal: Proposal): boolean {
-  const shared = Math.min(claim.end, proposal.end) - Math.max(claim.start, proposal.start);
-  if (shared <= 0) return false;
-  const shorter = Math.min(claim.end - claim.start, proposal.end - proposal.start);
-  if (shared * 2 >= shorter) return true;
-  return (
-    claim.check !== null &&
-    proposal.check !== null &&
-    checkDigest(claim.check) === checkDigest(proposal.check)
-  );
-}
-
-/** What is read today where a stored claim stands. */
-function proposalAt(claim: Claim, proposals: readonly Proposal[]): Proposal | undefined {
-  const over = proposals.filter((proposal) => standsFor(claim, proposal));
-  return over.find(({ check }) => check?.kind === claim.check?.kind) ?? over[0];
+/** What is read today where a stored claim stands; what overlaps what is found out when it is first asked. */
+function proposalFinder(proposals: readonly Proposal[]): (claim: Claim) => Proposal | undefined {
+  let over: ReturnType<typeof overlapsOf<Proposal>> | undefined;
+  return (claim) => {
+    over ??= overlapsOf(proposals);
+    const found = over.with(claim).filter((proposal) => standsFor(claim, proposal));
+    return found.find(({ check }) => check?.kind === claim.check?.kind) ?? found[0];
+  };
 }
 
 function lostJudgement(claim: Claim): Judgement {
@@ -186,9 +179,10 @@ function lostJudgement(claim: Claim): Judgement {
   };
 }
 
-function totalsOf(claims: readonly JudgedClaim[]): Totals {
+function totalsOf(...lists: readonly (readonly JudgedClaim[])[]): Totals {
   const totals: Totals = { holds: 0, breaks: 0, close: 0, unproven: 0, stale: 0, opinion: 0 };
-  for (const { judgement } of claims)
-    totals[judgement.verdict === 'working' ? 'unproven' : judgement.verdict]++;
+  for (const claims of lists)
+    for (const { judgement } of claims)
+      totals[judgement.verdict === 'working' ? 'unproven' : judgement.verdict]++;
   return totals;
 }

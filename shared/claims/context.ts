@@ -14,14 +14,50 @@ function singleValuesOf(unit: UnitEvidence): string[] {
   return [...new Set(ids)].sort();
 }
 
-/** What reading must know of the library: names, modes, keys and topics; no measured number. */
+interface Made {
+  meta: ArticleRecord['meta'];
+  house: House;
+  scoreSheet: ScoreSheet | null;
+  spoken: boolean;
+  context: ReadingContext;
+}
+
+/** Contexts by the evidence that they were made from, the latest first: the same objects give the same context. */
+const made = new WeakMap<Evidence, Made[]>();
+
+/** Articles read side by side on one evidence. */
+const kept = 16;
+
+/**
+ * What reading must know of the library: names, modes, keys and topics; no measured number. The same objects give the
+ * same context, so that its lexicon is built once.
+ * @param spoken a spoken take: no punctuation, numbers and letters as words
+ */
 export function readingContextOf(
   evidence: Evidence,
-  article: ArticleRecord,
+  { meta }: ArticleRecord,
   house: House,
-  scoreSheet?: ScoreSheet | null,
+  scoreSheet: ScoreSheet | null = null,
+  spoken = false,
 ): ReadingContext {
-  const { meta } = article;
+  const known = made.get(evidence) ?? [];
+  const same = known.find(
+    (one) =>
+      one.meta === meta && one.house === house && one.scoreSheet === scoreSheet && one.spoken === spoken,
+  );
+  if (same) return same.context;
+  const context = makeContext(evidence, meta, house, scoreSheet, spoken);
+  made.set(evidence, [{ meta, house, scoreSheet, spoken, context }, ...known].slice(0, kept));
+  return context;
+}
+
+function makeContext(
+  evidence: Evidence,
+  meta: ArticleRecord['meta'],
+  house: House,
+  scoreSheet: ScoreSheet | null,
+  spoken: boolean,
+): ReadingContext {
   const criteria = scoreSheet?.criteria.map(({ id }) => id);
   return {
     own: meta.unit,
@@ -50,5 +86,6 @@ export function readingContextOf(
         };
       }),
     house,
+    ...(spoken ? { spoken } : {}),
   };
 }

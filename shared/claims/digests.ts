@@ -18,7 +18,25 @@ export function sentenceDigest(text: string): string {
  * statement found by another route is the same statement.
  */
 export function checkDigest(check: Check | null): string {
-  return sha256(canonicalJson(withoutOrigins(check)));
+  if (check === null) return sha256(canonicalJson(null));
+  const known = checkDigests.get(check);
+  if (known !== undefined) return known;
+  const digest = sha256(statementKey(check));
+  checkDigests.set(check, digest);
+  return digest;
+}
+
+const checkDigests = new WeakMap<Check, string>();
+const statementKeys = new WeakMap<Check, string>();
+
+/** The text that a check's digest is made of: equal for two checks that say the same. */
+export function statementKey(check: Check): string {
+  let key = statementKeys.get(check);
+  if (key === undefined) {
+    key = canonicalJson(withoutOrigins(check));
+    statementKeys.set(check, key);
+  }
+  return key;
 }
 
 const houseDigests = new WeakMap<House, string>();
@@ -34,8 +52,15 @@ export function houseDigest(house: House): string {
 
 /** Digest of the evidence that a verdict used: sorted `path` and content digest (or text) of each piece. */
 export function evidenceDigest(used: ReadonlyMap<string, string>): string {
-  return sha256(canonicalJson([...used].sort(([one], [other]) => (one < other ? -1 : one > other ? 1 : 0))));
+  const known = evidenceDigests.get(used);
+  if (known !== undefined) return known;
+  const sorted = [...used].sort(([one], [other]) => (one < other ? -1 : one > other ? 1 : 0));
+  const digest = sha256(canonicalJson(sorted));
+  evidenceDigests.set(used, digest);
+  return digest;
 }
+
+const evidenceDigests = new WeakMap<ReadonlyMap<string, string>, string>();
 
 /** Which of the four differ, in the order in which a reader cares. Empty: the proof is fresh. */
 export function digestDifferences(accepted: ProofDigests, now: ProofDigests): (keyof ProofDigests)[] {

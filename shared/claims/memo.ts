@@ -1,3 +1,4 @@
+import type { Check } from '../contract/check.ts';
 import type { Claim } from '../contract/claim.ts';
 import { canonicalJson } from './canonical.ts';
 import {
@@ -8,7 +9,13 @@ import {
   type Reasoned,
 } from './checking/index.ts';
 
-type Entry = { reasoned: Reasoned; states: [Dependency, string][]; generation: number };
+type Entry = {
+  reasoned: Reasoned;
+  /** What the judgement looked at, and how that stood */
+  states: Map<string, string>;
+  /** The state of the evidence for which this was last found to hold; −1: thrown out */
+  generation: number;
+};
 
 /** Judges each check once for a state of what it looked at. */
 export interface JudgingMemo {
@@ -27,58 +34,84 @@ export function createJudgingMemo(first: JudgingBench): JudgingMemo {
   let generation = 0;
   let count = 0;
   const entries = new Map<string, Entry>();
-  const keys = new WeakMap<object, string>();
+  /** The same by the check itself: while typing, nearly all checks are the very objects of before. */
+  let byCheck = new WeakMap<Check, Entry>();
+  const withoutCheck = new Map<string, Reasoned>();
+  let states = new Map<string, string>();
 
-  function keyOf(check: object): string {
-    let key = keys.get(check);
-    if (key === undefined) {
-      key = canonicalJson(check);
-      keys.set(check, key);
+  /** The state of a dependency, found once for all that rest on it. */
+  function stateOf(key: string, dependency: Dependency): string {
+    let state = states.get(key);
+    if (state === undefined) {
+      state = dependencyState(bench, dependency);
+      states.set(key, state);
     }
-    return key;
+    return state;
   }
 
   function isFresh(entry: Entry): boolean {
     if (entry.generation === generation) return true;
-    if (entry.states.some(([dependency, state]) => dependencyState(bench, dependency) !== state))
-      return false;
+    if (entry.generation < 0) return false;
+    for (const [key, dependency] of entry.reasoned.dependencies)
+      if (stateOf(key, dependency) !== entry.states.get(key)) return false;
     entry.generation = generation;
     return true;
   }
 
+  function judgeCheck(claim: Pick<Claim, 'check' | 'why' | 'opinion'>, check: Check): Reasoned {
+    const key = canonicalJson(check);
+    const known = entries.get(key);
+    if (known && isFresh(known)) {
+      byCheck.set(check, known);
+      return known.reasoned;
+    }
+    count++;
+    let isPending = false;
+    const reasoned = judgeReasoned(claim, {
+      ...bench,
+      draws(unit, run, id) {
+        const draws = bench.draws(unit, run, id);
+        if (draws === 'pending') isPending = true;
+        return draws;
+      },
+    });
+    if (known) known.generation = -1;
+    entries.delete(key);
+    // What waits for draws is judged again at the next check.
+    if (!isPending) {
+      const entry: Entry = { reasoned, states: new Map(), generation };
+      for (const [name, dependency] of reasoned.dependencies)
+        entry.states.set(name, stateOf(name, dependency));
+      entries.set(key, entry);
+      byCheck.set(check, entry);
+      if (entries.size > kept) entries.delete(entries.keys().next().value!);
+    }
+    return reasoned;
+  }
+
   return {
     judge(claim) {
-      if (claim.check === null) return judgeReasoned(claim, bench);
-      const key = keyOf(claim.check);
-      const known = entries.get(key);
-      if (known && isFresh(known)) return known.reasoned;
-      count++;
-      let isPending = false;
-      const watched: JudgingBench = {
-        ...bench,
-        draws(unit, run, id) {
-          const draws = bench.draws(unit, run, id);
-          if (draws === 'pending') isPending = true;
-          return draws;
-        },
-      };
-      const reasoned = judgeReasoned(claim, watched);
-      entries.delete(key);
-      // What waits for draws is judged again at the next check.
-      if (!isPending) {
-        const states = [...reasoned.dependencies.values()].map((dependency): [Dependency, string] => [
-          dependency,
-          dependencyState(bench, dependency),
-        ]);
-        entries.set(key, { reasoned, states, generation });
-        if (entries.size > kept) entries.delete(entries.keys().next().value!);
+      const { check } = claim;
+      if (check === null) {
+        const key = `${claim.opinion ?? false} ${claim.why ?? ''}`;
+        let reasoned = withoutCheck.get(key);
+        if (!reasoned) {
+          reasoned = judgeReasoned(claim, bench);
+          withoutCheck.set(key, reasoned);
+          if (withoutCheck.size > kept) withoutCheck.delete(withoutCheck.keys().next().value!);
+        }
+        return reasoned;
       }
-      return reasoned;
+      const known = byCheck.get(check);
+      return known && isFresh(known) ? known.reasoned : judgeCheck(claim, check);
     },
     rebase(next) {
-      if (next.house !== bench.house && canonicalJson(next.house) !== canonicalJson(bench.house))
+      if (next.house !== bench.house && canonicalJson(next.house) !== canonicalJson(bench.house)) {
         entries.clear();
+        byCheck = new WeakMap();
+      }
       bench = next;
+      states = new Map();
       generation++;
     },
     computed: () => count,

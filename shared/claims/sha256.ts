@@ -41,16 +41,14 @@ export function sha256(text: string): string {
       const s1 = rotateRight(w2, 17) ^ rotateRight(w2, 19) ^ (w2 >>> 10);
       schedule[t] = (schedule[t - 16]! + s0 + schedule[t - 7]! + s1) | 0;
     }
-    let [a, b, c, d, e, f, g, h] = state as unknown as [
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-      number,
-    ];
+    let a = state[0]!;
+    let b = state[1]!;
+    let c = state[2]!;
+    let d = state[3]!;
+    let e = state[4]!;
+    let f = state[5]!;
+    let g = state[6]!;
+    let h = state[7]!;
     for (let t = 0; t < 64; t++) {
       const sum1 = rotateRight(e, 6) ^ rotateRight(e, 11) ^ rotateRight(e, 25);
       const t1 = (h + sum1 + ((e & f) ^ (~e & g)) + roundConstants[t]! + schedule[t]!) | 0;
@@ -65,9 +63,14 @@ export function sha256(text: string): string {
       b = a;
       a = (t1 + t2) | 0;
     }
-    [a, b, c, d, e, f, g, h].forEach((word, i) => {
-      state[i] = (state[i]! + word) | 0;
-    });
+    state[0]! += a;
+    state[1]! += b;
+    state[2]! += c;
+    state[3]! += d;
+    state[4]! += e;
+    state[5]! += f;
+    state[6]! += g;
+    state[7]! += h;
   }
   return Array.from(state, (word) => (word >>> 0).toString(16).padStart(8, '0')).join('');
 }

@@ -34,13 +34,13 @@ const changeWords: Readonly<Record<keyof ProofDigests, string>> = {
 /**
  * The judgement as it stands for an accepted claim: the fresh one while nothing that it rested on has changed, else
  * stale, with the new verdict beside it.
- * @param now the judgement of the words as they are read today, where they changed
+ * @param now the judgement of the words as they are read today; asked for where they changed
  */
 export function withStaleness(
   claim: Claim,
   bench: JudgingBench,
   reasoned: Reasoned,
-  now?: Judgement,
+  now: () => Judgement | undefined,
 ): Judgement {
   const { judgement } = reasoned;
   if (judgement.verdict === 'working') return judgement;
@@ -50,7 +50,7 @@ export function withStaleness(
       ? []
       : digestDifferences(claim.accepted.digests, digestsOfReasoned(claim, bench, reasoned));
   if (!isChanged && changed.length === 0) return judgement;
-  const current = isChanged || changed.includes('sentence') ? (now ?? judgement) : judgement;
+  const current = isChanged || changed.includes('sentence') ? (now() ?? judgement) : judgement;
   if (current.verdict === 'working') return current;
   const what = isChanged && !changed.includes('sentence') ? ['sentence' as const, ...changed] : changed;
   const words = what.map((part) => changeWords[part]);
@@ -60,5 +60,60 @@ export function withStaleness(
     verdict: 'stale',
     now: current.verdict as Verdict,
     reason: `${list.charAt(0).toUpperCase()}${list.slice(1)} changed after the proof was accepted; now: ${current.reason}`,
+  };
+}
+
+/** What a judgement of a proof was last made from, and what it was. */
+interface Kept {
+  check: Claim['check'];
+  sentence: string;
+  isChanged: boolean;
+  house: JudgingBench['house'];
+  reasoned: Reasoned;
+  /** Undefined: the words read today were not asked for. */
+  now: { judgement: Judgement | undefined } | undefined;
+  judgement: Judgement;
+}
+
+/** {@link withStaleness}, remembering for each proof what it said of the same words, evidence and house. */
+export interface Staleness {
+  judge(claim: Claim, bench: JudgingBench, reasoned: Reasoned, now: () => Judgement | undefined): Judgement;
+}
+
+export function createStaleness(): Staleness {
+  const kept = new WeakMap<NonNullable<Claim['accepted']>, Kept>();
+  return {
+    judge(claim, bench, reasoned, now) {
+      const { accepted, check } = claim;
+      if (!accepted) return withStaleness(claim, bench, reasoned, now);
+      const sentence = claim.sentenceText ?? claim.text;
+      const isChanged = claim.anchor === 'changed';
+      const known = kept.get(accepted);
+      if (
+        known &&
+        known.reasoned === reasoned &&
+        known.sentence === sentence &&
+        known.isChanged === isChanged &&
+        known.check === check &&
+        known.house === bench.house &&
+        (known.now === undefined || known.now.judgement === now())
+      )
+        return known.judgement;
+      let asked: Kept['now'];
+      const judgement = withStaleness(claim, bench, reasoned, () => {
+        asked = { judgement: now() };
+        return asked.judgement;
+      });
+      kept.set(accepted, {
+        check,
+        sentence,
+        isChanged,
+        house: bench.house,
+        reasoned,
+        now: asked,
+        judgement,
+      });
+      return judgement;
+    },
   };
 }

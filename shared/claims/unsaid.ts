@@ -1,4 +1,4 @@
-import type { JudgedClaim, Unsaid } from '../contract/claim.ts';
+import type { JudgedClaim, Judgement, Unsaid } from '../contract/claim.ts';
 import type { RunEvidence, UnitEvidence } from '../contract/evidence.ts';
 import type { MeasuredSeries, Measurement } from '../contract/measurement.ts';
 import { catalogueEntry } from '../measure/catalogue.ts';
@@ -47,21 +47,34 @@ export function unsaidOf(
   own: string,
 ): Unsaid[] {
   const covered = new Set<string>();
-  for (const { judgement } of claims) {
-    if (judgement.quantity === null || judgement.verdict === 'opinion') continue;
-    const { unit, signal: named } = judgement.conditions;
-    // Something seen is told whatever the signal it was seen with.
-    const signal = judgement.quantity.startsWith('observation.') ? undefined : named;
-    if (unit !== undefined && unit !== own) continue;
-    covered.add(`${familyOf(judgement.quantity)}|${signal === undefined ? '' : String(signal)}`);
-    const stated = judgement.found.also;
-    if (Array.isArray(stated))
-      for (const { quantity } of stated as { quantity: string }[])
-        covered.add(`${familyOf(quantity)}|${signal === undefined ? '' : String(signal)}`);
-  }
-  return findings
-    .filter(({ family, signal }) => !covered.has(`${family}|${signal}`) && !covered.has(`${family}|`))
-    .map(({ family: _family, signal: _signal, ...unsaid }) => unsaid);
+  for (const { judgement } of claims) for (const key of coveredBy(judgement, own)) covered.add(key);
+  const list: Unsaid[] = [];
+  for (const { family, signal, ...unsaid } of findings)
+    if (!covered.has(`${family}|${signal}`) && !covered.has(`${family}|`)) list.push(unsaid);
+  return list;
+}
+
+const coveredKeys = new WeakMap<Judgement, { own: string; keys: readonly string[] }>();
+
+/** The kinds of finding, each with its signal or with none, that a judgement speaks of. */
+function coveredBy(judgement: Judgement, own: string): readonly string[] {
+  const known = coveredKeys.get(judgement);
+  if (known?.own === own) return known.keys;
+  const keys = keysCoveredBy(judgement, own);
+  coveredKeys.set(judgement, { own, keys });
+  return keys;
+}
+
+function keysCoveredBy({ quantity, verdict, conditions, found }: Judgement, own: string): string[] {
+  if (quantity === null || verdict === 'opinion') return [];
+  const { unit, signal: named } = conditions;
+  if (unit !== undefined && unit !== own) return [];
+  // Something seen is told whatever the signal it was seen with.
+  const signal = quantity.startsWith('observation.') ? undefined : named;
+  const also = Array.isArray(found.also) ? (found.also as { quantity: string }[]) : [];
+  return [quantity, ...also.map((one) => one.quantity)].map(
+    (id) => `${familyOf(id)}|${signal === undefined ? '' : String(signal)}`,
+  );
 }
 
 function runsThatCount({ article }: JudgingBench, unit: UnitEvidence): RunEvidence[] {

@@ -1,0 +1,34 @@
+import type { Carry } from './carry.ts';
+
+/** A copy that a reader may write on: headings themselves are never changed, only their list. */
+export function copyCarry(carry: Carry): Carry {
+  return {
+    ...carry,
+    headings: [...carry.headings],
+    paragraph: { ...carry.paragraph },
+    ...(carry.header && { header: [...carry.header] }),
+  };
+}
+
+/** Do two states hand the same on? Compared by content, since each reading makes its own. */
+export function sameCarry(one: Carry, other: Carry): boolean {
+  return sameContent(one, other);
+}
+
+function sameContent(one: unknown, other: unknown): boolean {
+  if (one === other) return true;
+  if (typeof one !== 'object' || typeof other !== 'object' || one === null || other === null) return false;
+  if (Array.isArray(one)) {
+    if (!Array.isArray(other) || one.length !== other.length) return false;
+    for (let i = 0; i < one.length; i++) if (!sameContent(one[i], other[i])) return false;
+    return true;
+  }
+  const [first, second] = [one as Record<string, unknown>, other as Record<string, unknown>];
+  let members = 0;
+  for (const key in first) {
+    members++;
+    if (!sameContent(first[key], second[key])) return false;
+  }
+  for (const _ in second) members--;
+  return members === 0;
+}
