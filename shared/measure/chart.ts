@@ -33,7 +33,7 @@ export function planChart(run: PreparedRun): Outcome[] {
   const left = { outside: [] as string[], unknown: [] as string[], dim: [] as string[] };
   for (const point of members) {
     const reading = run.points.at[point]!;
-    const patch = reading.patch ?? '';
+    const patch = reading.patch ?? `row ${Math.min(...run.points.rows[point]!)}`;
     const target = targetOfPatch(run, colours, reading);
     if (target === 'outside') left.outside.push(patch);
     else if (target === undefined || (target.needsWhite && !white)) left.unknown.push(patch);

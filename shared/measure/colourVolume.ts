@@ -1,6 +1,7 @@
 import { gamut } from '../colour/gamuts.ts';
 import type { Lab } from '../colour/lab.ts';
 import { apply3, rgbToXyzMatrix } from '../colour/rgb.ts';
+import { amplitudeOf } from './amplitude.ts';
 import { labOf } from './colourDifference.ts';
 import type { TargetColours } from './conditions.ts';
 import { gamutReferences } from './gamutSize.ts';
@@ -53,8 +54,8 @@ export function planColourVolume(run: PreparedRun): Outcome[] {
   if (!colours) return without(`the target white "${whiteName}" is not known`);
   const points = corners.map((corner) =>
     members.find((point) => {
-      const { hue, stimulus } = run.points.at[point]!;
-      return hue === corner && (corner === 'black' || (stimulus ?? 100) === 100);
+      const reading = run.points.at[point]!;
+      return reading.hue === corner && (corner === 'black' || amplitudeOf(reading) === 100);
     }),
   );
   const missing = corners.filter((_, i) => {

@@ -1,6 +1,7 @@
 import { areaRatio, coverage } from '../colour/gamutCoverage.ts';
 import { gamut } from '../colour/gamuts.ts';
 import type { Primaries } from '../colour/rgb.ts';
+import { amplitudeOf } from './amplitude.ts';
 import { type Outcome, scalarPlan, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
@@ -15,7 +16,7 @@ export function planGamutSize(run: PreparedRun): Outcome[] {
   const points = hues.map((hue) =>
     members.find((point) => {
       const reading = run.points.at[point]!;
-      return reading.hue === hue && (reading.stimulus ?? 100) === 100;
+      return reading.hue === hue && amplitudeOf(reading) === 100;
     }),
   );
   const missing = hues.filter((_, i) => points[i] === undefined || !usableXy(run, points[i]!));

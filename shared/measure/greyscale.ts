@@ -232,8 +232,12 @@ function tintPlans(
     const [u, v] = xyToUv(w.x[greys[i]!.point]!, w.y[greys[i]!.point]!);
     return [u - uWhite, v - vWhite];
   };
-  const plan = (id: string, value: (w: World, i: number) => number, law: Law) =>
-    planOf(run, { id, items: itemsOf(greys), value, uses: 'chromaticity', law, notes, otherwise: noColour });
+  const plan = (
+    id: string,
+    value: (w: World, i: number) => number,
+    law: Law,
+    otherwise = greys.length > 0 ? 'every grey is on the target white' : noColour,
+  ) => planOf(run, { id, items: itemsOf(greys), value, uses: 'chromaticity', law, notes, otherwise });
   // Draws are counted from the found direction, so that those past 0° do not jump to 360°.
   const directions = greys.map((_, i) => degreesOfDirection(...shift(run.points.found, i)));
   return [
@@ -242,7 +246,11 @@ function tintPlans(
     plan('grey.tint.v', (w, i) => shift(w, i)[1], 'smooth'),
     plan(
       'grey.tint.angle',
-      (w, i) => directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...shift(w, i))),
+      (w, i) =>
+        // No shift has no direction.
+        length(shift(w, i)) > 1e-9
+          ? directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...shift(w, i)))
+          : Number.NaN,
       'smooth',
     ),
   ];

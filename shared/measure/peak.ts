@@ -1,3 +1,4 @@
+import { isFullWhite } from './amplitude.ts';
 import { type Outcome, planOf, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes, seriesPoints } from './prepare.ts';
@@ -82,8 +83,8 @@ function windowsOf(run: PreparedRun, members: readonly number[]): Window[] {
   const { at, found } = run.points;
   const byWindow = new Map<number | undefined, Window>();
   for (const point of members) {
-    const { window, seconds, stimulus } = at[point]!;
-    if ((stimulus ?? 100) !== 100) continue;
+    const { window, seconds } = at[point]!;
+    if (!isFullWhite(at[point]!)) continue;
     const entry = byWindow.get(window) ?? { window, peak: undefined, sustained: [] };
     byWindow.set(window, entry);
     if (seconds === undefined || seconds <= peakWithinSeconds) {

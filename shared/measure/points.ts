@@ -41,13 +41,15 @@ function addressOf(reading: Reading): string {
     case 'greyscale':
       return `${reading.stimulus ?? signal?.join('/')}|${reading.window ?? ''}`;
     case 'primaries':
-      return `${reading.hue}|${reading.stimulus ?? 100}`;
+      return `${reading.hue}|${reading.stimulus ?? signal?.join('/') ?? 100}`;
     case 'saturation':
       return `${reading.hue ?? ''}|${reading.saturation ?? ''}|${reading.stimulus ?? ''}|${signal?.join('/') ?? ''}`;
     case 'chart':
-      return `${reading.patch}`;
+      return (
+        reading.patch ?? `|${[reading.referenceLab, reading.referencexyY, signal].map(String).join('|')}`
+      );
     case 'window':
-      return `${reading.window ?? ''}|${reading.seconds ?? ''}|${reading.stimulus ?? 100}`;
+      return `${reading.window ?? ''}|${reading.seconds ?? ''}|${reading.stimulus ?? signal?.join('/') ?? 100}`;
     case 'contrast':
       return `${reading.pattern}|${reading.position ?? ''}`;
     case 'uniformity':

@@ -1,5 +1,6 @@
 import { deltaE2000Parts } from '../colour/deltaE2000.ts';
 import { hueAngle, hueDifference, type Lab } from '../colour/lab.ts';
+import { amplitudeOf } from './amplitude.ts';
 import { de2000, labOf } from './colourDifference.ts';
 import { type ColourTarget, type SaturationHue, targetOfSaturation, targetOfSignal } from './colourTarget.ts';
 import type { TargetColours } from './conditions.ts';
@@ -47,8 +48,7 @@ function stepsOf(
 ): Step[] {
   const byAmplitude = new Map<number, number[]>();
   for (const point of points) {
-    const { stimulus, signal } = run.points.at[point]!;
-    const amplitude = stimulus ?? (signal ? Math.max(...signal) : 100);
+    const amplitude = amplitudeOf(run.points.at[point]!);
     byAmplitude.set(amplitude, [...(byAmplitude.get(amplitude) ?? []), point]);
   }
   const groups = [...byAmplitude].sort((one, other) => other[1].length - one[1].length || other[0] - one[0]);

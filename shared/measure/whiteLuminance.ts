@@ -1,3 +1,4 @@
+import { isFullWhite } from './amplitude.ts';
 import { type PreparedRun, seriesPoints } from './prepare.ts';
 
 /** A point that gives a white's luminance, and what it is called in a note. */
@@ -7,16 +8,15 @@ export type WhiteSource = { point: number; name: string };
 export function whiteOfRun(run: PreparedRun): WhiteSource | undefined {
   const { Y } = run.points.found;
   const primary = seriesPoints(run, 'primaries').find((point) => {
-    const { hue, stimulus } = run.points.at[point]!;
-    return hue === 'white' && (stimulus ?? 100) === 100 && Y[point]! > 0;
+    const reading = run.points.at[point]!;
+    return reading.hue === 'white' && isFullWhite(reading) && Y[point]! > 0;
   });
   if (primary !== undefined) return { point: primary, name: 'white of the primaries' };
   const { white } = run.greys;
   if (white !== undefined && Y[white]! > 0) return { point: white, name: '100 % grey' };
   const unsaturated = seriesPoints(run, 'saturation').find((point) => {
-    const { saturation, stimulus, signal } = run.points.at[point]!;
-    const full = signal ? signal.every((channel) => channel === 100) : (stimulus ?? 100) === 100;
-    return saturation === 0 && full && Y[point]! > 0;
+    const reading = run.points.at[point]!;
+    return reading.saturation === 0 && isFullWhite(reading) && Y[point]! > 0;
   });
   return unsaturated === undefined ? undefined : { point: unsaturated, name: '0 % saturation' };
 }

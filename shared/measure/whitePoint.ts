@@ -1,5 +1,6 @@
 import { cctAndDuv } from '../colour/cct.ts';
 import { xyToUv } from '../colour/xyz.ts';
+import { isFullWhite } from './amplitude.ts';
 import { type Outcome, scalarPlan, undefinedQuantity } from './plan.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
 
@@ -57,7 +58,7 @@ export function planWhitePoint(run: PreparedRun): Outcome[] {
 
 function primaryWhite(run: PreparedRun): number | undefined {
   return seriesPoints(run, 'primaries').find((point) => {
-    const { hue, stimulus } = run.points.at[point]!;
-    return hue === 'white' && (stimulus ?? 100) === 100;
+    const reading = run.points.at[point]!;
+    return reading.hue === 'white' && isFullWhite(reading);
   });
 }

@@ -98,3 +98,21 @@ test('a patch without reference or chromaticity is left out and named', () => {
     ]),
   );
 });
+
+test('patches without a name are told apart by their references and named by their rows', () => {
+  const found = measure([
+    { series: 'chart', referencexyY: [0.25, 0.26, 0.2], x: 0.25, y: 0.26, Y: 38 },
+    { series: 'chart', referencexyY: [0.38, 0.36, 0.35], x: 0.38, y: 0.36, Y: 66.5 },
+    { series: 'chart', referencexyY: [0.25, 0.26, 0.2], x: 0.25, y: 0.26, Y: 38 },
+    white,
+  ]);
+  expectValues(
+    pairs(found, 'chart.de2000'),
+    [
+      ['row 1', 0],
+      ['row 2', 0],
+    ],
+    1e-5,
+  );
+  expect(measured(found, 'chart.de2000').values[0]!.rows).toEqual([1, 3, 4]);
+});

@@ -36,6 +36,7 @@ const noSlope = { 'gamma.slope': 'one level has no slope' };
 const noRollOff = {
   'eotf.rolloff*': 'no roll-off: the highest level is within 10 % of its target or above',
 };
+const onTarget = { 'grey.tint.angle': 'every grey is on the target white' };
 const noMiddle = {
   gamma: 'no level between 0 and 100 % with a luminance above 0',
   'gamma.*': 'no level from 10 to 90 % above twice the instrument floor',
@@ -59,11 +60,7 @@ export const cases: Record<string, DegenerateCase> = {
   },
   'one-white': {
     csv: [greyHead, 'greyscale,100,0.3127,0.329,200'],
-    undefined: {
-      ...noMiddle,
-      ...noRollOff,
-      ...noBlack,
-    },
+    undefined: { ...onTarget, ...noMiddle, ...noRollOff, ...noBlack },
     value: { 'grey.de2000': 0, 'grey.tint': 0, white: 200, 'eotf.error': 0 },
   },
   'white-of-no-light': {
@@ -106,6 +103,7 @@ export const cases: Record<string, DegenerateCase> = {
     csv: [greyHead, 'greyscale,0,0.3127,0.329,0.5'],
     conditions: pq,
     undefined: {
+      ...onTarget,
       'white.*': noWhite,
       'eotf.error': 'no level has a target luminance above 0',
       ...noRollOff,
@@ -117,6 +115,7 @@ export const cases: Record<string, DegenerateCase> = {
     csv: [greyHead, 'greyscale,0,0.3127,0.329,0.5'],
     conditions: hlg,
     undefined: {
+      ...onTarget,
       'grey.deitp': noWhite,
       'grey.de2000.total': noWhite,
       'eotf*': noWhite,
@@ -130,11 +129,7 @@ export const cases: Record<string, DegenerateCase> = {
       ...Array<string>(3).fill('greyscale,50,0.3127,0.329,50'),
     ],
     value: { white: 200, gamma: 2 },
-    undefined: {
-      ...noSlope,
-      ...noRollOff,
-      ...noBlack,
-    },
+    undefined: { ...onTarget, ...noSlope, ...noRollOff, ...noBlack },
   },
   'levels-twice': {
     csv: [greyHead, 'greyscale,50,0.31,0.33,40', 'greyscale,100,0.31,0.33,200', 'greyscale,50,0.31,0.33,60'],
@@ -212,20 +207,14 @@ export const cases: Record<string, DegenerateCase> = {
   'hdr-all-below-the-peak': {
     csv: [greyHead, 'greyscale,10,0.3127,0.329,0.3', 'greyscale,50,0.3127,0.329,92'],
     conditions: peak(1000),
-    undefined: {
-      'white.*': noWhite,
-      ...noRollOff,
-      ...noBlack,
-    },
+    undefined: { ...onTarget, 'white.*': noWhite, ...noRollOff, ...noBlack },
     absent: ['white', 'gamma'],
   },
   'hdr-all-above-the-peak': {
     csv: [greyHead, 'greyscale,80,0.3127,0.329,700', 'greyscale,100,0.3127,0.329,700'],
     conditions: peak(500),
     value: { 'eotf.rolloff': 80, 'eotf.rolloff.spread': 0 },
-    undefined: {
-      ...noBlack,
-    },
+    undefined: { ...onTarget, ...noBlack },
   },
   'primaries-without-luminance': {
     csv: [primaryHead, 'primaries,red,0.64,0.33,', 'primaries,green,0.3,0.6,', 'primaries,blue,0.15,0.06,'],

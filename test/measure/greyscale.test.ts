@@ -199,3 +199,12 @@ test('greys without chromaticity have luminance quantities only', () => {
   );
   expect(found.get('gamma')?.state).toBe('measured');
 });
+
+test('a grey on the target white has a tint of 0 and no direction of tint', () => {
+  const found = measure([
+    { series: 'greyscale', stimulus: 50, x: 0.3127, y: 0.329, Y: 40 },
+    { series: 'greyscale', stimulus: 100, x: 0.3127, y: 0.335, Y: 200 },
+  ]);
+  expect(pairs(found, 'grey.tint')[0]).toEqual([50, 0]);
+  expect(pairs(found, 'grey.tint.angle').map(([axis]) => axis)).toEqual([100]);
+});

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Run } from '../../shared/contract/run.ts';
 import type { Unit } from '../../shared/contract/unit.ts';
-import { measureRun } from '../../shared/measure/index.ts';
+import { measureRun, placeOf } from '../../shared/measure/index.ts';
 import { referenceJson } from '../reference/read.ts';
 import { measured, pairs, reasonOf, scalar } from './expected.ts';
 import { type Draft, evidenceOf, hdrConditions, readingsOf, sdrConditions } from './inventedUnit.ts';
@@ -30,6 +30,9 @@ test('peak is the highest reading within 10 s or without time, at full signal', 
       window(10, 8, 742),
       window(10, 11, 800),
       window(10, 3, 900, { stimulus: 75 }),
+      window(10, 4, 910, { signal: [75, 75, 75] }),
+      window(10, 5, 920, { signal: [100, 0, 0] }),
+      window(18, 5, 600, { signal: [100, 100, 100] }),
       window(2, undefined, 650),
       window(100, 30, 250),
     ],
@@ -38,6 +41,7 @@ test('peak is the highest reading within 10 s or without time, at full signal', 
   expect(pairs(found, 'peak')).toEqual([
     [2, 650],
     [10, 742],
+    [18, 600],
   ]);
   expect(measured(found, 'peak').max).toMatchObject({ axis: 10, value: 742 });
 });
@@ -166,6 +170,25 @@ test('unevenness is 100·(Lmax − Lmin)/Lmax (reference example); the worst cel
   expect(pairs(found, 'uniformity.white.cell').at(-1)).toEqual([
     'r3c3',
     expect.closeTo(100 * (376 / 420 - 1), 9),
+  ]);
+});
+
+test('a cell lies in a corner, on an edge, in the centre or between', () => {
+  const words = (size: number) =>
+    Array.from({ length: size }, (_, row) =>
+      Array.from({ length: size }, (_, column) => placeOf({ row: row + 1, column: column + 1 }, size)),
+    );
+  expect(words(3)).toEqual([
+    ['corner', 'edge', 'corner'],
+    ['edge', 'centre', 'edge'],
+    ['corner', 'edge', 'corner'],
+  ]);
+  expect(words(5)).toEqual([
+    ['corner', 'edge', 'edge', 'edge', 'corner'],
+    ['edge', 'inner field', 'inner field', 'inner field', 'edge'],
+    ['edge', 'inner field', 'centre', 'inner field', 'edge'],
+    ['edge', 'inner field', 'inner field', 'inner field', 'edge'],
+    ['corner', 'edge', 'edge', 'edge', 'corner'],
   ]);
 });
 

@@ -16,50 +16,11 @@ import {
   xyz,
 } from './expected.ts';
 import { type Draft, evidenceOf, hdrConditions, readingsOf, sdrConditions } from './inventedUnit.ts';
+import { bt709, fullRgb, mix, p3, xyOf } from './mixture.ts';
 
 function measure(drafts: Draft[], conditions: Run = sdrConditions) {
   const { unit, run } = evidenceOf(readingsOf(...drafts), conditions);
   return measureRun(unit, run);
-}
-
-/** BT.709 to X, Y, Z by the RP 177 derivation, solved here by Cramer's rule. */
-function matrix(R: [number, number], G: [number, number], B: [number, number]): Triple[] {
-  const columns = [R, G, B].map(([x, y]) => xyz(x, y, 1));
-  const W = xyz(...d65, 1);
-  const det = (m: Triple[]) =>
-    m[0]![0] * (m[1]![1] * m[2]![2] - m[1]![2] * m[2]![1]) -
-    m[1]![0] * (m[0]![1] * m[2]![2] - m[0]![2] * m[2]![1]) +
-    m[2]![0] * (m[0]![1] * m[1]![2] - m[0]![2] * m[1]![1]);
-  const whole = det(columns);
-  return columns.map((column, i) => {
-    const replaced = columns.map((each, k) => (k === i ? W : each));
-    const scale = det(replaced) / whole;
-    return column.map((value) => value * scale) as Triple;
-  });
-}
-
-const bt709 = matrix([0.64, 0.33], [0.3, 0.6], [0.15, 0.06]);
-const p3 = matrix([0.68, 0.32], [0.265, 0.69], [0.15, 0.06]);
-
-function mix(columns: Triple[], rgb: Triple): Triple {
-  return [0, 1, 2].map((k) => rgb.reduce((sum, value, i) => sum + value * columns[i]![k]!, 0)) as Triple;
-}
-function xyOf([X, Y, Z]: Triple): [number, number] {
-  return [X / (X + Y + Z), Y / (X + Y + Z)];
-}
-
-/** Linear R, G, B of a chromaticity with the largest at 1, found by solving the mixture numerically. */
-function fullRgb(columns: Triple[], x: number, y: number): Triple {
-  const target = xyz(x, y, 1);
-  const det = (a: Triple, b: Triple, c: Triple) =>
-    a[0] * (b[1] * c[2] - b[2] * c[1]) -
-    b[0] * (a[1] * c[2] - a[2] * c[1]) +
-    c[0] * (a[1] * b[2] - a[2] * b[1]);
-  const [r, g, b] = columns as [Triple, Triple, Triple];
-  const whole = det(r, g, b);
-  const rgb: Triple = [det(target, g, b) / whole, det(r, target, b) / whole, det(r, g, target) / whole];
-  const most = Math.max(...rgb);
-  return rgb.map((value) => value / most) as Triple;
 }
 
 const white: Draft = { series: 'primaries', hue: 'white', x: 0.31, y: 0.326, Y: 203 };
@@ -159,6 +120,23 @@ test('a stimulus under 100 % dims the target by the EOTF', () => {
   expectValues(pairs(found, 'sweep.red.luminance'), [[100, 0]]);
 });
 
+test('of several amplitudes the one with most steps is used, of equally many the largest', () => {
+  const at = (stimulus: number, ...saturations: number[]) =>
+    saturations.map((saturation) => step(saturation, 0.4 + saturation / 500, 0.33, 40, { stimulus }));
+  const used = (...drafts: Draft[]) => {
+    const found = measured(measure([...drafts, white]), 'sweep.red.de2000');
+    return [found.values.map(({ axis }) => axis), found.notes.find((note) => note.includes('amplitudes'))];
+  };
+  expect(used(...at(100, 20, 40), ...at(75, 50, 60, 70), ...at(90, 80))).toEqual([
+    [50, 60, 70],
+    'measured at 3 amplitudes: steps of 75 % stimulus are used',
+  ]);
+  expect(used(...at(75, 20, 40), ...at(90, 50, 60), ...at(50, 70, 80))).toEqual([
+    [50, 60],
+    'measured at 3 amplitudes: steps of 90 % stimulus are used',
+  ]);
+});
+
 test('in PQ the target is absolute and L* is scaled by the highest grey', () => {
   const Yt = pq(0.5) * mix(p3, [1, 0, 0])[1];
   const found = measure(
@@ -196,6 +174,9 @@ test('Yw comes from the white of the primaries, else the 100 % grey, else a 0 % 
   expect(at(unsaturated, grey, white)).toBeCloseTo(error(203), 6);
   expect(at(unsaturated, grey)).toBeCloseTo(error(190), 6);
   expect(at(unsaturated)).toBeCloseTo(error(180), 6);
+  const dim = { ...white, signal: [75, 75, 75] as const, Y: 90 };
+  const dimmer = step(0, 0.31, 0.33, 80, { signal: [75, 75, 75] });
+  expect(at(unsaturated, dim, dimmer)).toBeCloseTo(error(180), 6);
 });
 
 test('without any white luminance and total are undefined, chroma and hue are taken at L* 50', () => {
