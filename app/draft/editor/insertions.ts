@@ -1,5 +1,11 @@
 import { Fragment, type Node, Slice } from 'prosemirror-model';
-import { type Command, NodeSelection, TextSelection } from 'prosemirror-state';
+import {
+  type Command,
+  type EditorState,
+  NodeSelection,
+  TextSelection,
+  type Transaction,
+} from 'prosemirror-state';
 import { documentOfMarkdown } from '../document/readMarkdown.ts';
 import { articleSchema, isSafeAddress } from '../document/schema.ts';
 
@@ -64,21 +70,21 @@ export function setLink(href: string): Command {
 }
 
 /**
- * Puts a sentence (Markdown, one paragraph) at the cursor, with a space before it where one is missing, and selects
- * its first blank `…`.
+ * A sentence (Markdown, one paragraph) at the cursor, with a space before it where one is missing; its first blank
+ * `…` is selected. `from` and `to` enclose the sentence in the new document.
  */
-export function insertPhrase(markdown: string): Command {
-  return (state, dispatch) => {
-    const { from, $from } = state.selection;
-    const before = $from.parent.textBetween(0, $from.parentOffset, undefined, '\ufffc');
-    const { content } = documentOfMarkdown(markdown).firstChild!;
-    const lead = /[^\s(“]$/.test(before) ? Fragment.from(articleSchema.text(' ')) : Fragment.empty;
-    const added = lead.append(content);
-    const transaction = state.tr.replaceSelection(new Slice(added, 0, 0));
-    const blank = added.textBetween(0, added.size, undefined, '\ufffc').indexOf('…');
-    if (blank >= 0)
-      transaction.setSelection(TextSelection.create(transaction.doc, from + blank, from + blank + 1));
-    dispatch?.(transaction.scrollIntoView());
-    return true;
-  };
+export function phraseAtCursor(
+  state: EditorState,
+  markdown: string,
+): { transaction: Transaction; from: number; to: number } {
+  const { from, $from } = state.selection;
+  const before = $from.parent.textBetween(0, $from.parentOffset, undefined, '\ufffc');
+  const { content } = documentOfMarkdown(markdown).firstChild!;
+  const lead = /[^\s(“]$/.test(before) ? Fragment.from(articleSchema.text(' ')) : Fragment.empty;
+  const added = lead.append(content);
+  const transaction = state.tr.replaceSelection(new Slice(added, 0, 0));
+  const blank = added.textBetween(0, added.size, undefined, '\ufffc').indexOf('…');
+  if (blank >= 0)
+    transaction.setSelection(TextSelection.create(transaction.doc, from + blank, from + blank + 1));
+  return { transaction: transaction.scrollIntoView(), from: from + lead.size, to: from + added.size };
 }

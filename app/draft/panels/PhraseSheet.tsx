@@ -1,19 +1,20 @@
+import { closeHistory } from 'prosemirror-history';
 import { useMemo, useState } from 'react';
-import { plainTextOfMarkdown } from '../../../shared/article/plainText.ts';
+import { toast } from 'sonner';
+import { person } from '../../door/door.ts';
 import { checkerOf } from '../../evidence/articleChecker.ts';
+import { announce } from '../../shell/announce.ts';
 import { SheetFrame } from '../../shell/SheetFrame.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { type Standing, VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
 import { currentSession } from '../currentSession.ts';
-import { insertPhrase } from '../editor/insertions.ts';
 import { housePhrases } from '../templates/housePhrases.ts';
 import { conditionsText, fillPlaceholders } from '../templates/placeholders.ts';
+import { blankText, type FilledPhrase, insertProvenPhrase, readAlone } from '../templates/provenPhrase.ts';
 
-interface Choice {
-  markdown: string;
+interface Choice extends FilledPhrase {
   text: string;
   where: string;
-  missing: readonly string[];
   standing: Standing;
 }
 
@@ -24,11 +25,20 @@ export function PhraseSheet() {
   const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
   const matching = choices.filter(({ text }) => words.every((word) => text.toLowerCase().includes(word)));
 
-  function insert({ markdown }: Choice) {
+  function insert(choice: Choice) {
     closeSheet();
-    const view = currentSession()?.view;
-    if (!view) return;
-    insertPhrase(markdown)(view.state, view.dispatch);
+    const session = currentSession();
+    const bench = session?.bench();
+    if (!session || !bench) return;
+    const { view } = session;
+    const signature = { by: person.name(), at: new Date().toISOString() };
+    view.dispatch(closeHistory(insertProvenPhrase(view.state, choice, bench, signature)));
+    session.checkNow();
+    if (choice.missing.length > 0) {
+      const left = blankText(choice.missing, choice.where);
+      toast(left);
+      announce(left);
+    }
     setTimeout(() => view.focus(), 0);
   }
 
@@ -85,17 +95,14 @@ function choicesOf(): Choice[] {
   return housePhrases
     .map((phrase): Choice => {
       const mode = conditions?.[phrase.signal]?.mode;
-      const { markdown, missing } = fillPlaceholders(phrase.words, unit, phrase, bench, locale, mode);
-      const text = plainTextOfMarkdown(markdown);
-      // Read as it would be under a heading that names its signal and stage.
-      const underHeading = plainTextOfMarkdown(`## ${conditionsText(phrase)}\n\n${markdown}`);
-      const standing =
-        missing.length > 0 ? 'unproven' : checker.check(underHeading, []).claims.at(-1)?.judgement.verdict;
+      const filled = fillPlaceholders(phrase.words, unit, phrase, bench, locale, mode);
+      const { text, claims } = readAlone(filled.markdown, phrase, checker);
+      const standing = filled.missing.length > 0 ? undefined : claims.at(-1)?.judgement.verdict;
       return {
-        markdown,
-        text: text.text,
+        ...filled,
+        conditions: phrase,
+        text,
         where: conditionsText(phrase),
-        missing,
         standing: standing ?? 'unproven',
       };
     })

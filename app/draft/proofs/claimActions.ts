@@ -1,3 +1,4 @@
+import { closeHistory } from 'prosemirror-history';
 import type { EditorView } from 'prosemirror-view';
 import { digestsOf, type JudgingBench } from '../../../shared/claims/index.ts';
 import type { Check } from '../../../shared/contract/check.ts';
@@ -13,7 +14,7 @@ function setClaim(view: EditorView, item: ProofItem, attributes: ClaimMarkAttrib
   const transaction = state.tr;
   removeFrom(transaction, state.doc, item.claim.id);
   transaction.addMark(item.from, item.to, articleSchema.mark('claim', attributes));
-  view.dispatch(transaction);
+  view.dispatch(closeHistory(transaction));
 }
 
 function removeFrom(
@@ -80,15 +81,19 @@ export function readAgain(view: EditorView, item: ProofItem, bench: JudgingBench
   setClaim(view, item, { id: claim.id, origin: 'manual', check: claim.check, opinion: false, proof: null });
 }
 
-/** Writes the wording that would hold in the place of the words that do not. */
+/**
+ * Writes the wording that would hold in the place of the words that do not. The stored check spoke of the old words
+ * and goes with them; both come back with one undo, which takes nothing else back.
+ */
 export function writeSuggestion(view: EditorView, item: ProofItem): boolean {
   const { suggestion } = item.claim.judgement;
   if (!suggestion) return false;
   const text = view.state.doc.textBetween(item.from, item.to, ' ', ' ');
   const replacement = replacementFor(text, suggestion);
   if (!replacement) return false;
-  const from = item.from + replacement.start;
-  const to = item.from + replacement.end;
-  view.dispatch(view.state.tr.insertText(replacement.text, from, to).scrollIntoView());
+  const transaction = view.state.tr;
+  removeFrom(transaction, view.state.doc, item.claim.id);
+  transaction.insertText(replacement.text, item.from + replacement.start, item.from + replacement.end);
+  view.dispatch(closeHistory(transaction.scrollIntoView()));
   return true;
 }

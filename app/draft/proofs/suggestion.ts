@@ -9,9 +9,26 @@ const preposition = `(?:from|above|below|over|past|until|till|up to|down to|at|b
 const amount = String.raw`(?:[£€$]\s?)?[\u2212-]?\d[\d.,\u202f\u2009\u00a0]*\d|\d`;
 const unit = String.raw`(?:[\s\u2009\u00a0\u202f]?(?:%|per cent|percent|degrees?|°|nits?|cd\/m²|K|ms|mm|W|points?|:1))`;
 
+const spellings: Readonly<Record<string, string>> = {
+  nit: 'cd/m²',
+  nits: 'cd/m²',
+  'per cent': '%',
+  percent: '%',
+  degree: '°',
+  degrees: '°',
+  point: 'points',
+};
+
+/** What a number counts, in one spelling: "" for a bare number. */
+function unitOf(words: string): string {
+  const [found = ''] = new RegExp(`${unit}$`, 'iu').exec(words) ?? [];
+  const written = found.replace(/^[\s\u2009\u00a0\u202f]+/, '').toLowerCase();
+  return spellings[written] ?? (written || (/[£€$]/.exec(words)?.[0] ?? ''));
+}
+
 /**
  * Finds what a suggestion ("from 60 %", "742 cd/m²") stands in for: the phrase of the same form, else the claim's
- * only number with its unit. Null when there is no one such place; nothing is guessed.
+ * only number, else its only number in the same unit. Null when there is no one such place; nothing is guessed.
  */
 export function replacementFor(words: string, suggestion: string): Replacement | null {
   const led = new RegExp(`^${preposition}\\b`, 'i').exec(suggestion);
@@ -22,7 +39,8 @@ export function replacementFor(words: string, suggestion: string): Replacement |
   const same = led
     ? places.filter((place) => place[0].toLowerCase().startsWith(led[0].toLowerCase()))
     : places;
-  const place = same.length === 1 ? same[0] : places.length === 1 ? places[0] : undefined;
+  const alike = places.filter((place) => unitOf(place[0]) === unitOf(suggestion));
+  const place = [same, places, alike].find(({ length }) => length === 1)?.[0];
   if (!place) return null;
   // "3 % short" is written without a sign; a suggestion for it is too.
   const isSigned = /^[\u2212-]/.test(place[0]);

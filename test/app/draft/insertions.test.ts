@@ -2,7 +2,7 @@ import { EditorState, TextSelection } from 'prosemirror-state';
 import { describe, expect, it } from 'vitest';
 import { documentOfMarkdown } from '../../../app/draft/document/readMarkdown.ts';
 import { markdownOfDocument } from '../../../app/draft/document/writeMarkdown.ts';
-import { insertPhoto, insertPhrase, photoSource, setLink } from '../../../app/draft/editor/insertions.ts';
+import { insertPhoto, photoSource, phraseAtCursor, setLink } from '../../../app/draft/editor/insertions.ts';
 
 function stateOf(markdown: string, from: number, to = from): EditorState {
   const doc = documentOfMarkdown(markdown);
@@ -42,7 +42,9 @@ describe('what is put into the text', () => {
   });
 
   it('a phrase gets its space, and its first blank is selected', () => {
-    const next = changed(stateOf('One.', 5), insertPhrase('White reaches ….'));
+    const { transaction, ...range } = phraseAtCursor(stateOf('One.', 5), 'White reaches ….');
+    const next = { doc: transaction.doc, selection: transaction.selection };
+    expect(transaction.doc.textBetween(range.from, range.to)).toBe('White reaches ….');
     expect(markdownOfDocument(next.doc)).toBe('One. White reaches ….\n');
     const { from, to } = next.selection;
     expect(next.doc.textBetween(from, to)).toBe('…');

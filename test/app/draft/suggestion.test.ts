@@ -19,11 +19,19 @@ describe('a suggested wording', () => {
     expect(written('costs £1,099', '£1,039')).toBe('costs £1,039');
   });
 
+  it('takes the place of the only number in its unit, however that is spelled', () => {
+    expect(written('A 10% window reaches 900 nits', '742 nits')).toBe('A 10% window reaches 742 nits');
+    expect(written('A 10% window reaches 900 nits', '742 cd/m²')).toBe('A 10% window reaches 742 cd/m²');
+    expect(written('at 30 degrees 80 per cent remains', '71 %')).toBe('at 30 degrees 71 % remains');
+    expect(written('the 65-inch set costs £1,099', '£1,039')).toBe('the 65-inch set costs £1,039');
+  });
+
   it('keeps a shortfall without a sign', () => {
     expect(written('is 3% short of its target', '−4.8 %')).toBe('is 4.8 % short of its target');
   });
 
   it('writes nothing where two places would do', () => {
     expect(written('between 3 and 7', '5')).toBeNull();
+    expect(written('falls from 80% to 60%', '55 %')).toBeNull();
   });
 });
