@@ -32,6 +32,29 @@ test('ids with parts are found under their own row and read as words', () => {
   expect(catalogueEntry('nothing.of.the.kind')).toBeUndefined();
 });
 
+/** Decimals as reviews print them; common practice, no source. */
+const printedDecimals: readonly (readonly [RegExp, number])[] = [
+  [/^(coverage|area)\./, 1],
+  [/^volume\./, 0],
+  [/^grey\.balance\./, 1],
+  [/(de2000|de76|de94|deitp|\.colour|\.[LCH])$/, 1],
+  [/^sweep\..*\.hue$/, 1],
+  [/^(white\.(duv|distance)|grey\.tint(\.[uv])?|uniformity\..*\.colour)$/, 4],
+  [/^gamma/, 2],
+  [/^black$/, 3],
+  [/^eotf\.rolloff\.spread$/, 1],
+  [/^(lag|response|standby)/, 1],
+];
+
+test('decimals are those of print: ΔE one, chromaticity four, gamma two, black three, luminance and % none', () => {
+  for (const { pattern, decimals } of catalogue) {
+    // The last that fits: a colour unevenness is a chromaticity.
+    const expected = printedDecimals.findLast(([which]) => which.test(pattern))?.[1] ?? 0;
+    const isAngle = pattern.endsWith('.at3') || pattern.endsWith('.total');
+    expect([pattern, decimals]).toEqual([pattern, isAngle ? (pattern.endsWith('.at3') ? 0 : 1) : expected]);
+  }
+});
+
 test('a pattern stands once, and its numbers make sense', () => {
   expect(new Set(catalogue.map(({ pattern }) => pattern)).size).toBe(catalogue.length);
   for (const { pattern, decimals, importance, label, short } of catalogue) {
