@@ -3,7 +3,7 @@ import type { RequestReply } from '../../../shared/contract/door.ts';
 import { faultLine } from '../../../shared/contract/fault.ts';
 import { base64Of, usePhoto } from '../../bench/observations/photos.ts';
 import { door } from '../../door/door.ts';
-import { SheetFrame } from '../../shell/SheetFrame.tsx';
+import { FormSheet } from '../../shell/FormSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { useEvidence } from '../../stores/evidence.ts';
 import { currentSession } from '../currentSession.ts';
@@ -44,55 +44,43 @@ export function InsertPhotoSheet() {
   }
 
   return (
-    <SheetFrame label="Insert a photo">
-      <form
-        className="sheet-body form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          const view = currentSession()?.view;
-          closeSheet();
-          if (!view || !chosen) return;
-          insertPhoto(photoSource(unit, chosen), alt.trim(), caption.trim())(view.state, view.dispatch);
-          setTimeout(() => view.focus(), 0);
-        }}
-      >
-        <h2>Insert a photo</h2>
-        {photos.length > 0 ? (
-          <ul className="photo-choice">
-            {photos.map(({ name }) => (
-              <li key={name}>
-                <Thumb unit={unit} name={name} chosen={name === chosen} choose={() => choose(name)} />
-              </li>
-            ))}
-          </ul>
-        ) : (
-          <p className="quiet">This set has no photo yet. Bring one in; it is kept with the set.</p>
-        )}
-        <label>
-          <span>
-            A new photo, kept with the set; where it was taken is removed from every copy that leaves
-          </span>
-          <input type="file" accept="image/*" onChange={(event) => void bring(event.target.files)} />
-        </label>
-        <label>
-          <span>What it shows, for readers who cannot see it</span>
-          <input value={alt} required data-first onChange={(event) => setAlt(event.target.value)} />
-        </label>
-        <label>
-          <span>Caption, if any; it is checked like any sentence</span>
-          <input value={caption} onChange={(event) => setCaption(event.target.value)} />
-        </label>
-        {trouble ? <p role="alert">{trouble}</p> : null}
-        <div className="go">
-          <button type="submit" className="act" disabled={!chosen || !alt.trim()}>
-            Insert
-          </button>
-          <button type="button" className="act" onClick={closeSheet}>
-            Cancel
-          </button>
-        </div>
-      </form>
-    </SheetFrame>
+    <FormSheet
+      title="Insert a photo"
+      done="Insert"
+      disabled={!chosen || !alt.trim()}
+      trouble={trouble}
+      submit={() => {
+        const view = currentSession()?.view;
+        closeSheet();
+        if (!view || !chosen) return;
+        insertPhoto(photoSource(unit, chosen), alt.trim(), caption.trim())(view.state, view.dispatch);
+        setTimeout(() => view.focus(), 0);
+      }}
+    >
+      {photos.length > 0 ? (
+        <ul className="photo-choice">
+          {photos.map(({ name }) => (
+            <li key={name}>
+              <Thumb unit={unit} name={name} chosen={name === chosen} choose={() => choose(name)} />
+            </li>
+          ))}
+        </ul>
+      ) : (
+        <p className="quiet">This set has no photo yet. Bring one in; it is kept with the set.</p>
+      )}
+      <label>
+        <span>A new photo, kept with the set; where it was taken is removed from every copy that leaves</span>
+        <input type="file" accept="image/*" onChange={(event) => void bring(event.target.files)} />
+      </label>
+      <label>
+        <span>What it shows, for readers who cannot see it</span>
+        <input value={alt} required data-first onChange={(event) => setAlt(event.target.value)} />
+      </label>
+      <label>
+        <span>Caption, if any; it is checked like any sentence</span>
+        <input value={caption} onChange={(event) => setCaption(event.target.value)} />
+      </label>
+    </FormSheet>
   );
 }
 

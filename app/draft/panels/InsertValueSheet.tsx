@@ -1,6 +1,6 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { catalogueEntry } from '../../../shared/measure/index.ts';
-import { SheetFrame } from '../../shell/SheetFrame.tsx';
+import { SearchSheet } from '../../shell/SearchSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { currentSession } from '../currentSession.ts';
 import { articleSchema } from '../document/schema.ts';
@@ -13,18 +13,10 @@ interface Choice {
   address: MeasuredAddress;
 }
 
-const most = 60;
-
 /** A number from the bench, put into the text as a link that follows the quantity when its run changes. */
 export function InsertValueSheet() {
-  const [sought, setSought] = useState('');
   const session = currentSession();
   const choices = useMemo(() => (session ? allChoices() : []), [session]);
-  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
-  const matching = choices.filter((choice) => {
-    const text = `${choice.name} ${choice.where} ${choice.text}`.toLowerCase();
-    return words.every((word) => text.includes(word));
-  });
 
   function insert({ text, address }: Choice) {
     closeSheet();
@@ -36,41 +28,24 @@ export function InsertValueSheet() {
   }
 
   return (
-    <SheetFrame label="Insert a measured value">
-      <div className="sheet-body">
-        <h2>Insert a measured value</h2>
-        <input
-          data-first
-          value={sought}
-          aria-label="Which value"
-          placeholder="peak, contrast, grey 60 …"
-          style={{ width: '100%' }}
-          onChange={(event) => setSought(event.target.value)}
-          onKeyDown={(event) => {
-            if (event.key === 'Enter' && matching[0]) {
-              event.preventDefault();
-              insert(matching[0]);
-            }
-          }}
-        />
-        <ul className="read-as">
-          {matching.slice(0, most).map((choice) => (
-            <li key={measuredHref(choice.address)}>
-              <button type="button" onClick={() => insert(choice)}>
-                <b>{choice.text}</b>
-                <span>
-                  {choice.name} <span className="q">{choice.where}</span>
-                </span>
-              </button>
-            </li>
-          ))}
-        </ul>
-        {matching.length > most ? (
-          <p className="quiet">{matching.length - most} more; type to narrow down.</p>
-        ) : null}
-        {choices.length === 0 ? <p className="quiet">Nothing is measured on this set yet.</p> : null}
-      </div>
-    </SheetFrame>
+    <SearchSheet
+      title="Insert a measured value"
+      asks="Which value"
+      placeholder="peak, contrast, grey 60 …"
+      choices={choices}
+      textOf={({ name, where, text }) => `${name} ${where} ${text}`}
+      keyOf={({ address }) => measuredHref(address)}
+      choose={insert}
+      none={choices.length === 0 ? 'Nothing is measured on this set yet.' : 'No value by those words.'}
+      show={({ text, name, where }) => (
+        <>
+          <b>{text}</b>
+          <span>
+            {name} <span className="q">{where}</span>
+          </span>
+        </>
+      )}
+    />
   );
 }
 

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { SheetFrame } from '../../shell/SheetFrame.tsx';
+import { FormSheet } from '../../shell/FormSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { currentSession } from '../currentSession.ts';
 import { linkAround, setLink } from '../editor/insertions.ts';
@@ -12,44 +12,33 @@ export function LinkSheet() {
   });
   const [refused, setRefused] = useState(false);
   return (
-    <SheetFrame label="Link">
-      <form
-        className="sheet-body form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          const view = currentSession()?.view;
-          if (!view) return closeSheet();
-          const done = setLink(href.trim())(view.state, view.dispatch);
-          if (!done && href.trim() !== '') return setRefused(true);
-          closeSheet();
-          setTimeout(() => view.focus(), 0);
-        }}
-      >
-        <h2>Link</h2>
-        <label>
-          <span>Address; empty takes the link away</span>
-          <input
-            value={href}
-            data-first
-            placeholder="https://"
-            onChange={(event) => {
-              setHref(event.target.value);
-              setRefused(false);
-            }}
-          />
-        </label>
-        {refused ? (
-          <p role="alert">An article may link to https, http and mail addresses and to places in itself.</p>
-        ) : null}
-        <div className="go">
-          <button type="submit" className="act">
-            Keep
-          </button>
-          <button type="button" className="act" onClick={closeSheet}>
-            Cancel
-          </button>
-        </div>
-      </form>
-    </SheetFrame>
+    <FormSheet
+      title="Link"
+      done="Keep"
+      trouble={
+        refused ? 'An article may link to https, http and mail addresses and to places in itself.' : ''
+      }
+      submit={() => {
+        const view = currentSession()?.view;
+        if (!view) return closeSheet();
+        const done = setLink(href.trim())(view.state, view.dispatch);
+        if (!done && href.trim() !== '') return setRefused(true);
+        closeSheet();
+        setTimeout(() => view.focus(), 0);
+      }}
+    >
+      <label>
+        <span>Address; empty takes the link away</span>
+        <input
+          value={href}
+          data-first
+          placeholder="https://"
+          onChange={(event) => {
+            setHref(event.target.value);
+            setRefused(false);
+          }}
+        />
+      </label>
+    </FormSheet>
   );
 }

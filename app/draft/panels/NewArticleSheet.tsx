@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import { faultLine } from '../../../shared/contract/fault.ts';
 import { door } from '../../door/door.ts';
+import { FormSheet } from '../../shell/FormSheet.tsx';
 import { go } from '../../shell/route.ts';
-import { SheetFrame } from '../../shell/SheetFrame.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { useEvidence } from '../../stores/evidence.ts';
 import { unitName, useLibrary } from '../../stores/library.ts';
@@ -49,61 +49,49 @@ export function NewArticleSheet() {
   }
 
   return (
-    <SheetFrame label="New article">
-      <form
-        className="sheet-body form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          void begin();
-        }}
-      >
-        <h2>New article</h2>
-        <label>
-          <span>Title</span>
-          <input value={title} required data-first onChange={(event) => setTitle(event.target.value)} />
-        </label>
-        <label>
-          <span>Set under review</span>
-          <select value={unit} required onChange={(event) => setUnit(event.target.value)}>
-            {units.map((one) => (
-              <option key={one.id} value={one.id}>
-                {unitName(one)}
-              </option>
-            ))}
-          </select>
-        </label>
-        {units.length === 0 ? (
-          <p className="quiet">The library has no set yet. Log one on the Bench first.</p>
-        ) : null}
-        <label>
-          <span>Outline</span>
-          <select value={outline} onChange={(event) => setOutline(event.target.value)}>
-            {articleOutlines.map((one) => (
-              <option key={one.id} value={one.id}>
-                {one.sections.length > 0 ? `${one.name} of ${kindNames[kind]}` : one.name}
-              </option>
-            ))}
-          </select>
-          <span>
-            {sectionsFor(articleOutlines.find((one) => one.id === outline)!, kind)
-              .map(({ heading }) => heading)
-              .join(', ')}
-          </span>
-        </label>
-        <label>
-          <span>Date of the article, its “today” in comparisons</span>
-          <input type="date" value={date} required onChange={(event) => setDate(event.target.value)} />
-        </label>
-        {trouble ? <p role="alert">{trouble}</p> : null}
-        <div className="go">
-          <button type="submit" className="act" disabled={!title.trim() || !unit}>
-            Begin
-          </button>
-          <button type="button" className="act" onClick={closeSheet}>
-            Cancel
-          </button>
-        </div>
-      </form>
-    </SheetFrame>
+    <FormSheet
+      title="New article"
+      done="Begin"
+      disabled={!title.trim() || !unit}
+      trouble={trouble}
+      submit={() => void begin()}
+    >
+      <label>
+        <span>Title</span>
+        <input value={title} required data-first onChange={(event) => setTitle(event.target.value)} />
+      </label>
+      <label>
+        <span>Set under review</span>
+        <select value={unit} required onChange={(event) => setUnit(event.target.value)}>
+          {units.map((one) => (
+            <option key={one.id} value={one.id}>
+              {unitName(one)}
+            </option>
+          ))}
+        </select>
+      </label>
+      {units.length === 0 ? (
+        <p className="quiet">The library has no set yet. Log one on the Bench first.</p>
+      ) : null}
+      <label>
+        <span>Outline</span>
+        <select value={outline} onChange={(event) => setOutline(event.target.value)}>
+          {articleOutlines.map((one) => (
+            <option key={one.id} value={one.id}>
+              {one.sections.length > 0 ? `${one.name} of ${kindNames[kind]}` : one.name}
+            </option>
+          ))}
+        </select>
+        <span>
+          {sectionsFor(articleOutlines.find((one) => one.id === outline)!, kind)
+            .map(({ heading }) => heading)
+            .join(', ')}
+        </span>
+      </label>
+      <label>
+        <span>Date of the article, its “today” in comparisons</span>
+        <input type="date" value={date} required onChange={(event) => setDate(event.target.value)} />
+      </label>
+    </FormSheet>
   );
 }

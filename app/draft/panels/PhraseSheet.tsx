@@ -1,10 +1,10 @@
 import { closeHistory } from 'prosemirror-history';
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { toast } from 'sonner';
 import { person } from '../../door/door.ts';
 import { checkerOf } from '../../evidence/articleChecker.ts';
 import { announce } from '../../shell/announce.ts';
-import { SheetFrame } from '../../shell/SheetFrame.tsx';
+import { SearchSheet } from '../../shell/SearchSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { type Standing, VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
 import { currentSession } from '../currentSession.ts';
@@ -20,10 +20,7 @@ interface Choice extends FilledPhrase {
 
 /** Sentences as the house says them, filled from what was measured, each with the verdict its check would come to. */
 export function PhraseSheet() {
-  const [sought, setSought] = useState('');
   const choices = useMemo(choicesOf, []);
-  const words = sought.toLowerCase().split(/\s+/).filter(Boolean);
-  const matching = choices.filter(({ text }) => words.every((word) => text.toLowerCase().includes(word)));
 
   function insert(choice: Choice) {
     closeSheet();
@@ -43,44 +40,31 @@ export function PhraseSheet() {
   }
 
   return (
-    <SheetFrame label="House phrases">
-      <div className="sheet-body">
-        <h2>House phrases</h2>
-        <input
-          data-first
-          value={sought}
-          aria-label="Which phrase"
-          placeholder="greyscale, window, contrast …"
-          style={{ width: '100%' }}
-          onChange={(event) => setSought(event.target.value)}
-          onKeyDown={(event) => {
-            if (event.key !== 'Enter' || !matching[0]) return;
-            event.preventDefault();
-            insert(matching[0]);
-          }}
-        />
-        <ul className="read-as">
-          {matching.map((choice) => (
-            <li key={choice.markdown + choice.where}>
-              <button type="button" onClick={() => insert(choice)}>
-                <span className={`${choice.standing} tone`}>
-                  <VerdictGlyph verdict={choice.standing} />
-                  <span className="unseen">{verdictWord[choice.standing]}</span>
-                </span>
-                <span>
-                  {choice.text}{' '}
-                  <span className="q">
-                    {choice.missing.length > 0 ? `Not measured yet: ${choice.missing.join('; ')}. ` : ''}
-                    {choice.where}
-                  </span>
-                </span>
-              </button>
-            </li>
-          ))}
-        </ul>
-        {matching.length === 0 ? <p className="quiet">No phrase by those words.</p> : null}
-      </div>
-    </SheetFrame>
+    <SearchSheet
+      title="House phrases"
+      asks="Which phrase"
+      placeholder="greyscale, window, contrast …"
+      choices={choices}
+      textOf={({ text }) => text}
+      keyOf={({ markdown, where }) => markdown + where}
+      choose={insert}
+      none="No phrase by those words."
+      show={({ standing, text, missing, where }) => (
+        <>
+          <span className={`${standing} tone`}>
+            <VerdictGlyph verdict={standing} />
+            <span className="unseen">{verdictWord[standing]}</span>
+          </span>
+          <span>
+            {text}{' '}
+            <span className="q">
+              {missing.length > 0 ? `Not measured yet: ${missing.join('; ')}. ` : ''}
+              {where}
+            </span>
+          </span>
+        </>
+      )}
+    />
   );
 }
 
