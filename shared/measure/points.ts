@@ -94,7 +94,8 @@ export function pointsOf(readings: readonly Reading[]): Points {
   const groups = new Map<string, Group>();
   const notes = new Map<SeriesName, string[]>();
   const note = (series: SeriesName, text: string) => notes.set(series, [...(notes.get(series) ?? []), text]);
-  for (const reading of readings) {
+  // Notes and what stands for repeats follow the rows' numbers, in whatever order they come.
+  for (const reading of [...readings].sort((one, other) => one.row - other.row)) {
     if (reading.Y === null && reading.x !== null && colourAlone.includes(reading.series))
       note(reading.series, `row ${reading.row} has no luminance, only its chromaticity is used`);
     else if (
@@ -132,11 +133,9 @@ export function pointsOf(readings: readonly Reading[]): Points {
     [found.Y[index], spread.Y[index]] = meanAndSpread(luminance);
     const coloured = repeats.filter((r) => r.x !== null && r.y !== null);
     const possible = coloured.filter((r) => isPossible(r.x!, r.y!));
-    if (possible.length < coloured.length)
-      note(
-        first.series,
-        `${coloured.length - possible.length} impossible chromaticity left out (row ${coloured[0]!.row})`,
-      );
+    const impossible = coloured.filter((r) => !possible.includes(r)).map((r) => r.row);
+    if (impossible.length > 0)
+      note(first.series, `impossible chromaticity left out: row ${impossible.join(', ')}`);
     if (possible.length === 0) return;
     hasXy[index] = 1;
     [found.x[index], spread.x[index]] = meanAndSpread(possible.map((r) => r.x!));

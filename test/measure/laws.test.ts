@@ -29,6 +29,24 @@ test('the order of rows changes nothing, to the last digit', () => {
   );
 });
 
+test('rows that are left out are named in the same order, in whatever order they come', () => {
+  const drafts: Draft[] = [
+    { series: 'greyscale', stimulus: 100, x: 0.7, y: 0.5, Y: 200 },
+    { series: 'greyscale', stimulus: 50, x: 0.31, y: 0.33, Y: -1 },
+    { series: 'greyscale', stimulus: 20, x: 0.31, y: 0, Y: 9 },
+    { series: 'greyscale', stimulus: 10, Y: -1 },
+    { series: 'primaries', hue: 'red', x: 0.64, y: 0.33 },
+  ];
+  const rows = readingsOf(...drafts);
+  expect(plain(measure([...rows].reverse()))).toEqual(plain(measure(rows)));
+  expect(measured(measure(rows), 'white').notes).toEqual([
+    'row 2 has no possible luminance and is left out',
+    'row 4 has no possible luminance and is left out',
+    'impossible chromaticity left out: row 1',
+    'impossible chromaticity left out: row 3',
+  ]);
+});
+
 test('a measurement survives a structured clone with its uncertainty', () => {
   const clone = structuredClone(measure(full));
   expect(plain(clone)).toEqual(everything);
@@ -164,6 +182,22 @@ test('equal addresses are averaged, and all of their rows are the evidence', () 
   );
   expect(measured(found, 'white').values[0]).toMatchObject({ value: 200, rows: [1, 3] });
   expect(measured(found, 'gamma').values[0]!.rows).toEqual([1, 2, 3]);
+});
+
+test('impossible chromaticities among repeats are left out and named', () => {
+  const found = measure(
+    readingsOf(
+      { series: 'greyscale', stimulus: 100, x: 0.7, y: 0.5, Y: 200 },
+      { series: 'greyscale', stimulus: 100, x: 0.31, y: 0.33, Y: 201 },
+      { series: 'greyscale', stimulus: 100, x: 0.3, y: 0, Y: 199 },
+      { series: 'greyscale', stimulus: 100, x: 0.32, y: 0.33, Y: 200 },
+      { series: 'greyscale', stimulus: 100, Y: 200 },
+    ),
+  );
+  const { values, notes } = measured(found, 'grey.tint.u');
+  // u′ of the mean of the two possible ones, 0.315 and 0.33, less that of D65
+  expect(values[0]!.value).toBeCloseTo((4 * 0.315) / 6.33 - (4 * 0.3127) / (3 + 12 * 0.329 - 2 * 0.3127), 9);
+  expect(notes).toContain('impossible chromaticity left out: row 1, 3');
 });
 
 test('a negative or missing luminance is left out and noted, never taken as 0', () => {

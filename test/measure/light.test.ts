@@ -202,6 +202,32 @@ test('unevenness of colour is the greatest Δu′v′ from the centre', () => {
   expect(scalar(found, 'uniformity.grey50.colour')).toBeCloseTo(Math.hypot(a[0]! - b[0]!, a[1]! - b[1]!), 9);
 });
 
+test('cells stand row by row whatever their order, also in a grid beyond nine; of equal cells the first is worst', () => {
+  const cell = (position: string, Y: number): Draft => ({
+    series: 'uniformity',
+    level: 'white',
+    position,
+    Y,
+  });
+  const found = measure([
+    cell('r11c11', 200),
+    cell('r10c2', 190),
+    cell('r2c10', 190),
+    cell('r2c9', 195),
+    cell('r6c6', 200),
+  ]);
+  expect(pairs(found, 'uniformity.white.cell').map(([axis]) => axis)).toEqual([
+    'r2c9',
+    'r2c10',
+    'r6c6',
+    'r10c2',
+    'r11c11',
+  ]);
+  expect(measured(found, 'uniformity.white').notes).toEqual(
+    expect.arrayContaining(['5 of 121 cells were measured', 'worst cell r2c10 (inner field)']),
+  );
+});
+
 test('black cells under twice the floor are undefined', () => {
   const found = measure(cells('black', [0.05, 0.06, 0.05, 0.003, 0.05, 0.06, 0.05, 0.04, 0.05]));
   expect(reasonOf(found.get('uniformity.black'))).toBe("cells are under twice the instrument's floor");

@@ -217,6 +217,31 @@ test('above target.peak falling short is no error and does not count', () => {
   ]);
 });
 
+test('target.peak is a matter of PQ: in SDR a level over it still counts', () => {
+  const conditions = { ...sdrConditions, target: { ...sdrConditions.target, peak: 50 } };
+  const found = measure(
+    [
+      [20, 3],
+      [80, 90],
+      [100, 200],
+    ],
+    conditions,
+  );
+  expect(measured(found, 'eotf.error').values.map(({ axis, counts }) => [axis, counts])).toEqual([
+    [20, true],
+    [80, true],
+    [100, true],
+  ]);
+});
+
+test('a white under 1 cd/m² has a gamma all the same', () => {
+  const found = measure([
+    [50, 0.125],
+    [100, 0.5],
+  ]);
+  expect(scalar(found, 'gamma.average')).toBeCloseTo(2, 9);
+});
+
 test('luminance counts from twice the instrument floor', () => {
   const found = measure([
     [0, 0.001],

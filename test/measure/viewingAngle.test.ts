@@ -136,3 +136,27 @@ test('a monotone crossing is exact on a straight line and stays between its poin
   expect(crossingOf([0, 10, 20], [100, 100, 0], 100)).toBe(0);
   expect(crossingOf([0, 10], [100, 90], 50)).toBeUndefined();
 });
+
+test('between points the curve is the cubic of Fritsch and Carlson, its slopes held within the circle of radius 3', () => {
+  const x = [0, 1, 2, 4];
+  const y = [0, 0.1, 3, 3.2];
+  // Secants 0.1, 2.9, 0.1; slopes first their means, then each interval in turn held to 3·secant.
+  const secants = [0.1, 2.9, 0.1];
+  const slopes = [0.1, (0.1 + 2.9) / 2, (2.9 + 0.1) / 2, 0.1];
+  secants.forEach((secant, i) => {
+    const size = Math.hypot(slopes[i]!, slopes[i + 1]!) / secant;
+    if (size <= 3) return;
+    slopes[i]! *= 3 / size;
+    slopes[i + 1]! *= 3 / size;
+  });
+  for (const i of [0, 1, 2]) {
+    const width = x[i + 1]! - x[i]!;
+    // Hermite's cubic at a third of the way, its four weights by hand.
+    const third = (20 * y[i]! + 7 * y[i + 1]! + width * (4 * slopes[i]! - 2 * slopes[i + 1]!)) / 27;
+    expect(crossingOf(x, y, third)).toBeCloseTo(x[i]! + width / 3, 6);
+  }
+  expect(crossingOf(x, y, 0.1)).toBe(1);
+  expect(crossingOf(x, y, 3.3)).toBeUndefined();
+  // A flat piece stays flat, and the crossing after it is not pulled before it.
+  expect(crossingOf([0, 1, 2], [1, 1, 0], 0.5)).toBeGreaterThan(1);
+});
