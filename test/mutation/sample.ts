@@ -164,8 +164,8 @@ function judge(mutant: Mutant, seconds: ReadonlyMap<string, number>): Verdict {
   const usual = tests.reduce((sum, test) => sum + seconds.get(test)!, 0);
   const path = join(copy, file);
   writeFileSync(path, mutated(mutant));
-  // Starting takes its time as well; twice the usual is no noise of a busy machine.
-  const run = tests.length === 0 ? 'passed' : runTests(tests, 15 + 2 * usual, ['--bail', '1']);
+  // Starting takes its time as well, and others may use the machine: this long is a loop without end.
+  const run = tests.length === 0 ? 'passed' : runTests(tests, 45 + 3 * usual, ['--bail', '1']);
   writeFileSync(path, mutant.source);
   if (run !== 'passed') return run === 'failed' ? 'killed' : run;
   return argued.has(nameOf(mutant)) ? 'equivalent' : 'survived';
