@@ -13,6 +13,7 @@ import { documentOfMarkdown } from './document/readMarkdown.ts';
 import { textMapOf } from './document/textMap.ts';
 import { markdownOfDocument } from './document/writeMarkdown.ts';
 import { articleState, storedDocument } from './editor/editorState.ts';
+import { photoDrop } from './editor/photoDrop.ts';
 import { photoView } from './editor/photoView.ts';
 import { createAutosave } from './keeping/autosave.ts';
 import { openJournal } from './keeping/journal.ts';
@@ -66,7 +67,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
   const byLine = window.document.createElement('div');
   byLine.className = 'by';
   byLine.contentEditable = 'false';
-  const plugins = [proofPlugin(byLine, showProofs), foldPlugin()];
+  const plugins = [proofPlugin(byLine, showProofs), foldPlugin(), photoDrop(() => meta.unit)];
   const from = restored ?? document;
   // Where the article's first heading was its title, it stays so.
   const titled = titleOf(documentOfMarkdown(document.markdown)) === document.meta.title;

@@ -18,6 +18,7 @@ import { ShutDoorPage, UnreadableLibraryPage } from './ShutDoorPage.tsx';
 import { SlotContext } from './Slots.tsx';
 import { useSheet } from './sheets.ts';
 import { shellCommands } from './shellCommands.ts';
+import { refuseStrayDrops } from './strayDrops.ts';
 
 const roomViews: Record<Room, ReturnType<typeof lazy>> = {
   shelf: lazy(async () => ({ default: (await import('../shelf/ShelfRoom.tsx')).ShelfRoom })),
@@ -43,6 +44,7 @@ export function Shell() {
       registerCommands([...shellCommands, ...tourCommands]),
       listenForCommands(window),
       followNews(),
+      refuseStrayDrops(window),
     ];
     void useLibrary.getState().load();
     void useEvidence.getState().load();

@@ -31,6 +31,19 @@ const openings: readonly { name: string; path: string; open(page: Page): Promise
   key('link', draft, 'Alt+l', 'dialog'),
   key('phrase', draft, 'Alt+h', 'dialog'),
   key('a proof in focus', draft, 'F8', '.proof.focused'),
+  {
+    name: 'other readings of a sentence',
+    path: draft,
+    async open(page) {
+      const choice = page.locator('.proof.focused').getByRole('button', { name: 'Read as…' });
+      for (let step = 0; step < 12 && (await choice.count()) === 0; step += 1) {
+        await page.keyboard.press('F8');
+        await page.locator('.proof.focused').waitFor();
+      }
+      await choice.click();
+    },
+    shows: '.read-as',
+  },
   { name: 'new unit', path: '#/bench/new', open: async () => {}, shows: '.bench-form' },
   {
     name: 'new run',

@@ -16,10 +16,13 @@ export function photoSource(unit: string, name: string): string {
   return `../units/${unit}/photos/${encodeURIComponent(name)}`;
 }
 
-/** A photo as a paragraph of its own after the present block, with its alternative text; a caption may follow. */
-export function insertPhoto(src: string, alt: string, caption: string): Command {
+/**
+ * A photo as a paragraph of its own after the present block, or the one at a position, with its alternative text; a
+ * caption may follow.
+ */
+export function insertPhoto(src: string, alt: string, caption: string, at?: number): Command {
   return (state, dispatch) => {
-    const { $to } = state.selection;
+    const $to = at === undefined ? state.selection.$to : state.doc.resolve(at);
     const after = $to.depth === 0 ? $to.pos : $to.after(1);
     const added: Node[] = [nodes.paragraph!.create(null, nodes.image!.create({ src, alt }))];
     if (caption) added.push(nodes.paragraph!.create(null, articleSchema.text(caption, [marks.em!.create()])));

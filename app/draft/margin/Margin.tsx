@@ -7,7 +7,7 @@ import { layoutMargin, type MainHeights } from './layoutMargin.ts';
 import { Proof } from './Proof.tsx';
 import { backToText } from './proofActions.ts';
 
-/** Up and down from proof to proof, Escape back to the words. */
+/** Up and down from proof to proof of `.margin` or the text, Escape back to the words. */
 function onKeyDown(event: React.KeyboardEvent<HTMLElement>) {
   if (event.key === 'Escape') {
     event.preventDefault();
@@ -17,7 +17,7 @@ function onKeyDown(event: React.KeyboardEvent<HTMLElement>) {
   if (event.key !== 'ArrowDown' && event.key !== 'ArrowUp') return;
   const target = event.target as HTMLElement;
   if (!target.classList.contains('proof-head')) return;
-  const heads = [...event.currentTarget.querySelectorAll<HTMLElement>('.proof-head')];
+  const heads = [...document.querySelectorAll<HTMLElement>('.spread .proof-head')];
   const next = heads[heads.indexOf(target) + (event.key === 'ArrowDown' ? 1 : -1)];
   if (!next) return;
   event.preventDefault();
@@ -98,7 +98,7 @@ export function FoldedProofs() {
   const items = useProofs((state) => state.items);
   const focus = useProofs((state) => state.focus);
   const places = useFoldPlaces((state) => state.places);
-  return items.map((item) => {
+  const folded = items.map((item) => {
     const place = places.get(item.key);
     if (!place) return null;
     const focused = item.key === focus;
@@ -108,4 +108,11 @@ export function FoldedProofs() {
       item.key,
     );
   });
+  // What happens in a portal is heard by its parent here, not by the text that it stands in.
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: hears the keys of the buttons in its portals
+    <div style={{ display: 'contents' }} onKeyDown={onKeyDown}>
+      {folded}
+    </div>
+  );
 }

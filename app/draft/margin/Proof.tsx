@@ -1,9 +1,11 @@
-import { memo, useLayoutEffect, useState } from 'react';
+import { memo, useLayoutEffect, useMemo, useState } from 'react';
 import { go } from '../../shell/route.ts';
 import { useArticle } from '../../stores/article.ts';
 import { useEvidence } from '../../stores/evidence.ts';
 import { VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
+import { currentSession } from '../currentSession.ts';
 import { ProofFigure } from '../figures/ProofFigure.tsx';
+import { alternativesOf } from '../proofs/alternatives.ts';
 import { definitionLine, readingPlaces } from '../proofs/evidencePlaces.ts';
 import { foundInShort } from '../proofs/foundInShort.ts';
 import { type ProofItem, standingOf } from '../proofs/proofItem.ts';
@@ -48,10 +50,16 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
       ? judgement.suggestion
       : null;
 
+  // Nothing is offered where there is nothing to choose from; only the proof in focus offers it at all.
+  const isChoice = useMemo(() => {
+    const bench = focused ? currentSession()?.bench() : null;
+    return bench ? alternativesOf(item.claim, bench).length > 0 : false;
+  }, [item, focused]);
+
   // biome-ignore lint/correctness/useExhaustiveDependencies: these change what is measured
   useLayoutEffect(() => {
     onContent?.(item.key);
-  }, [judgement, focused, choosing, reason]);
+  }, [judgement, focused, choosing, isChoice, reason]);
 
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for forms; a section with a name would be a landmark
@@ -114,17 +122,15 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
               Readings
             </button>
           ) : null}
-          {item.claim.check || item.claim.asks ? (
-            following ? null : (
-              <button
-                type="button"
-                className="act besides"
-                aria-expanded={choosing}
-                onClick={() => setChoosing(!choosing)}
-              >
-                Read as…
-              </button>
-            )
+          {isChoice && !following ? (
+            <button
+              type="button"
+              className="act besides"
+              aria-expanded={choosing}
+              onClick={() => setChoosing(!choosing)}
+            >
+              Read as…
+            </button>
           ) : null}
           {standing !== 'opinion' && !following ? (
             <button type="button" className="act besides" onClick={act('opinion')}>
@@ -137,7 +143,7 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
             </button>
           ) : null}
         </div>
-        {choosing ? <ReadItAs item={item} done={() => setChoosing(false)} /> : null}
+        {choosing && isChoice ? <ReadItAs item={item} done={() => setChoosing(false)} /> : null}
         {item.claim.accepted ? (
           <p className="q">
             Accepted by {item.claim.accepted.by}, {item.claim.accepted.at.slice(0, 10)}

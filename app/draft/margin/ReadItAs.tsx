@@ -31,7 +31,6 @@ export function ReadItAs({ item, done }: { item: ProofItem; done: () => void }) 
         : [],
     [item, bench, verdicts],
   );
-  if (choices.length === 0) return <p className="q">There is no other run or definition for these words.</p>;
   return (
     <ul className="read-as">
       {choices.map(({ name, check, judgement }) => (
