@@ -208,3 +208,40 @@ test('a grey on the target white has a tint of 0 and no direction of tint', () =
   expect(pairs(found, 'grey.tint')[0]).toEqual([50, 0]);
   expect(pairs(found, 'grey.tint.angle').map(([axis]) => axis)).toEqual([100]);
 });
+
+test('of greys in several windows those of the window with most levels are used, of equally many the smallest', () => {
+  const at = (window: number | undefined, ...levels: number[]): Draft[] =>
+    levels.map((stimulus) => ({
+      series: 'greyscale',
+      stimulus,
+      ...(window === undefined ? {} : { window }),
+      x: 0.31,
+      y: 0.33,
+      Y: 2 * stimulus,
+    }));
+  const used = (...drafts: Draft[]) => {
+    const { values, notes } = measured(measure(drafts), 'grey.tint');
+    return [values.map(({ axis }) => axis), notes.find((note) => note.includes('window sizes'))];
+  };
+  expect(used(...at(100, 90, 100), ...at(10, 20, 40, 100))).toEqual([
+    [20, 40, 100],
+    'greys were measured in 2 window sizes: those of 10 % are used',
+  ]);
+  expect(used(...at(25, 30, 100), ...at(10, 20, 100), ...at(50, 100))[0]).toEqual([20, 100]);
+  expect(used(...at(undefined, 30, 100), ...at(10, 20, 100))).toEqual([
+    [30, 100],
+    'greys were measured in 2 window sizes: those of no stated size are used',
+  ]);
+});
+
+test('a grey given by its sent signal stands at that level; a signal that is no grey is none', () => {
+  const grey = (signal: [number, number, number], Y: number): Draft => ({
+    series: 'greyscale',
+    signal,
+    x: 0.31,
+    y: 0.33,
+    Y,
+  });
+  const found = measure([grey([50, 50, 50], 50), grey([100, 100, 100], 200), grey([40, 50, 50], 45)]);
+  expect(pairs(found, 'gamma')).toEqual([[50, expect.closeTo(2, 9)]]);
+});

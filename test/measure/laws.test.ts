@@ -184,6 +184,13 @@ test('equal addresses are averaged, and all of their rows are the evidence', () 
   expect(measured(found, 'gamma').values[0]!.rows).toEqual([1, 2, 3]);
 });
 
+test('a y of 0.001 is the least that is taken for light', () => {
+  const at = (y: number) =>
+    measured(measure(readingsOf({ series: 'greyscale', stimulus: 100, x: 0.3, y, Y: 200 })), 'white').notes;
+  expect(at(0.001)).toEqual([]);
+  expect(at(0.000999)).toEqual(['impossible chromaticity left out: row 1']);
+});
+
 test('impossible chromaticities among repeats are left out and named', () => {
   const found = measure(
     readingsOf(
