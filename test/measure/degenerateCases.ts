@@ -315,6 +315,16 @@ export const cases: Record<string, DegenerateCase> = {
     undefined: { 'angle.contrast': 'white and black share no direction', 'angle.black.de2000*': noWhite },
     value: { 'angle.black.luminance': 100 },
   },
+  'angles-of-zero-black-without-floor': {
+    csv: [angleHead, 'angle,0,white,0.31,0.33,200', 'angle,0,black,,,0'],
+    conditions: floorless,
+    undefined: {
+      'angle.contrast': 'white or black has no luminance in any shared direction',
+      'angle.black.*': "the reading at 0° is under twice the instrument's floor",
+      'angle.de2000*': 'no other direction has a usable chromaticity',
+      'angle.luminance.at50': '50 % is not passed within 0°',
+    },
+  },
   'angles-dark-on-axis': {
     csv: [angleHead, 'angle,0,white,0.31,0.33,0.001', 'angle,30,white,0.31,0.33,20'],
     undefined: { 'angle.*': "the reading at 0° is under twice the instrument's floor" },
