@@ -13,6 +13,7 @@ export function ConditionFields({
   unit,
   edited,
   last,
+  supersedes,
   signal,
   onSignal,
   onWarm,
@@ -22,13 +23,15 @@ export function ConditionFields({
   edited: RunEvidence | undefined;
   /** What stands ready: the run's own conditions, else those of the run before */
   last: Partial<Run> | undefined;
+  /** Id of the run that this one replaces */
+  supersedes: string | null | undefined;
   signal: string;
   onSignal: (signal: string) => void;
   onWarm: (minutes: string) => void;
 }) {
   const hdr = signal !== 'SDR';
-  // Another signal has another target; the run's own stands only with its own signal.
-  const asWas = edited && signal === edited.conditions.signal ? edited.conditions.target : null;
+  // Another signal has another target; what stands ready goes only with its own.
+  const asWas = last?.target && signal === last.signal ? last.target : null;
   const modes = [...new Set(unit.runs.map((run) => run.conditions.mode))];
   return (
     <>
@@ -38,7 +41,7 @@ export function ConditionFields({
         value={last?.mode}
         offers={modes}
         required
-        mend="say which picture mode the set is in."
+        mend="Say which picture mode the set is in."
       />
       <Choice
         name="stage"
@@ -52,7 +55,7 @@ export function ConditionFields({
         label="Taken"
         type="datetime-local"
         value={edited ? fieldTime(edited.conditions.taken) : nowForField()}
-        mend="write day and time, or leave both empty."
+        mend="Write day and time, or leave both empty."
       />
       <Field
         name="firmware"
@@ -74,14 +77,14 @@ export function ConditionFields({
         label="Target EOTF"
         value={asWas?.eotf ?? (hdr ? (signal === 'HLG' ? 'HLG' : 'PQ') : 'BT.1886')}
         offers={['BT.1886', 'gamma 2.2', 'gamma 2.4', 'sRGB', 'PQ', 'HLG']}
-        mend="write BT.1886, PQ, HLG, sRGB, or a power such as gamma 2.2."
+        mend="Write BT.1886, PQ, HLG, sRGB, or a power such as gamma 2.2."
       />
       {hdr && (
         <NumberField
           name="peak"
           label="Target peak, cd/m²"
           value={asWas?.peak}
-          mend="write the luminance up to which the curve is followed, more than 0."
+          mend="Write the luminance up to which the curve is followed, more than 0."
         />
       )}
       <Choice name="dimming" label="Dimming" value={last?.dimming ?? 'as-set'} options={dimmings} />
@@ -89,19 +92,19 @@ export function ConditionFields({
         name="room_lux"
         label="Room, lux"
         value={last?.room_lux}
-        mend="write the light in the room in lux, 0 or more: 0.1."
+        mend="Write the light in the room in lux, 0 or more: 0.1."
       />
       <NumberField
         name="warm_up_min"
         label="Warmed up for, minutes"
         value={edited?.conditions.warm_up_min}
-        mend="write for how many minutes the set had been on, 0 or more."
+        mend="Write for how many minutes the set had been on, 0 or more."
         onChange={(event) => onWarm(event.target.value)}
       />
       <Choice
         name="supersedes"
         label="Takes the place of"
-        value={edited?.conditions.supersedes ?? ''}
+        value={supersedes ?? ''}
         options={[
           ['', 'no other run'],
           ...unit.runs

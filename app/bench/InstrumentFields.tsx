@@ -4,7 +4,7 @@ import { useEvidence } from '../stores/evidence.ts';
 import { Choice, Field, NumberField } from './forms/Field.tsx';
 import { instrumentName, knownInstruments } from './runOf.ts';
 
-const expanded = 'write the expanded uncertainty, 0 or more, with a point for decimals.';
+const expanded = 'Write the expanded uncertainty, 0 or more, with a point for decimals.';
 
 /** What a run was measured with and what fed the set; a field left empty takes the house default. */
 export function InstrumentFields({
@@ -43,13 +43,13 @@ export function InstrumentFields({
           value={instrument?.name}
           placeholder="bench colorimeter"
         />
-        <Field name="serial" label="Its number" value={instrument?.serial} placeholder="0001" />
+        <Field name="serial" label="Number" value={instrument?.serial} placeholder="0001" />
         <Field
           name="calibrated"
           label="Calibrated on"
           type="date"
           value={instrument?.calibrated}
-          mend="write the day as 2026-03-02."
+          mend="Write the day as 2026-03-02."
         />
         <Field
           name="matched_to"
@@ -68,7 +68,7 @@ export function InstrumentFields({
           label="Coverage factor k"
           value={instrument?.coverage_k}
           placeholder={String(defaultInstrument.coverage_k)}
-          mend="write the factor that the uncertainties below carry, more than 0: 2."
+          mend="Write the factor that the uncertainties below carry, more than 0: 2."
         />
         <NumberField
           name="u_luminance_percent"
@@ -96,18 +96,18 @@ export function InstrumentFields({
           label="Floor u, cd/m²"
           value={instrument?.floor_cdm2}
           placeholder={String(defaultInstrument.floor_cdm2)}
-          mend="write the standard uncertainty in the dark, 0 or more."
+          mend="Write the standard uncertainty in the dark, 0 or more."
         />
         <NumberField
           name="xy_from_cdm2"
           label="x, y usable from, cd/m²"
           value={instrument?.xy_from_cdm2}
           placeholder={String(defaultInstrument.xy_from_cdm2)}
-          mend="write the luminance from which chromaticity counts, 0 or more."
+          mend="Write the luminance from which chromaticity counts, 0 or more."
         />
       </div>
       <h3 className="wide">Source of the patterns</h3>
-      <Field name="source" label="Source" value={source?.name} placeholder="pattern generator" />
+      <Field name="source" label="Made by" value={source?.name} placeholder="pattern generator" />
       <Choice
         name="bits"
         label="Bits"
@@ -124,7 +124,7 @@ export function InstrumentFields({
         name="max_cll"
         label="Stated MaxCLL, cd/m²"
         value={source?.max_cll}
-        mend="write the brightest pixel that the signal states, 0 or more."
+        mend="Write the brightest pixel that the signal states, 0 or more."
       />
     </>
   );

@@ -37,9 +37,7 @@ export function RunForm({
   part?: 'conditions' | 'instrument';
   onDone: () => void;
 }) {
-  const newest = [...unit.runs].sort((a, b) =>
-    (b.conditions.taken ?? '').localeCompare(a.conditions.taken ?? ''),
-  )[0]?.conditions;
+  const newest = runBefore(unit, draft)?.conditions;
   const last: Partial<Run> | undefined = edited?.conditions ?? { ...newest, ...draft.conditions };
   // What a new run takes over from the one before although the form does not show all of it.
   const handedOn = { instrument: newest?.instrument, source: newest?.source };
@@ -104,6 +102,7 @@ export function RunForm({
         unit={unit}
         edited={edited}
         last={last}
+        supersedes={edited ? edited.conditions.supersedes : draft.conditions?.supersedes}
         signal={signal}
         onSignal={setSignal}
         onWarm={(typed) => setWarm(numberOf(typed))}
@@ -133,5 +132,17 @@ export function RunForm({
         </div>
       </details>
     </BenchForm>
+  );
+}
+
+/** The run whose conditions a new one begins from: the one it replaces, else the newest under the same signal. */
+function runBefore(unit: UnitEvidence, { conditions = {} }: RunDraft): RunEvidence | undefined {
+  const newestFirst = [...unit.runs].sort((a, b) =>
+    (b.conditions.taken ?? '').localeCompare(a.conditions.taken ?? ''),
+  );
+  return (
+    unit.runs.find((run) => run.id === conditions.supersedes) ??
+    newestFirst.find((run) => run.conditions.signal === conditions.signal) ??
+    newestFirst[0]
   );
 }

@@ -17,7 +17,7 @@ const fieldNames = {
   'price.currency': 'currency',
   'price.on': 'on',
 };
-const day = 'write the day as 2026-09-14.';
+const day = 'Write the day as 2026-09-14.';
 
 /** The page on which a set is logged: what stands on the box, and where it came from. */
 export function NewUnitPage() {
@@ -71,20 +71,20 @@ export function UnitForm({
         value={unit?.maker}
         offers={[...new Set(units.map((each) => each.maker))]}
         required
-        mend="say who made the set."
+        mend="Say who made the set."
       />
       <Field
         name="model"
         label="Model"
         value={unit?.model}
         required
-        mend="write the name on the box, with its size."
+        mend="Write the name on the box, with its size."
       />
       <NumberField
         name="diagonal"
         label="Diagonal, inches"
         value={unit?.size?.diagonal_in}
-        mend="write the diagonal in inches: 55."
+        mend="Write the diagonal in inches: 55."
       />
       <Field
         name="panel"
@@ -98,20 +98,20 @@ export function UnitForm({
         name="zones"
         label="Dimming zones"
         value={unit?.zones}
-        mend="write how many zones as a whole number, 0 for none."
+        mend="Write how many zones as a whole number, 0 for none."
       />
       <NumberField
         name="amount"
         label="Price"
         value={unit?.price?.amount}
-        mend="write the amount alone: 1,039 or 1039.90."
+        mend="Write the amount alone: 1,039 or 1039.90."
       />
       <Field
         name="currency"
         label="Currency"
         value={unit?.price?.currency ?? 'GBP'}
         maxLength={3}
-        mend="write three capitals: GBP, EUR, USD."
+        mend="Write three capitals: GBP, EUR, USD."
       />
       <Field name="on" label="Price seen on" type="date" value={unit?.price?.on} mend={day} />
       <Field name="firmware" label="Firmware" value={unit?.firmware} />

@@ -3,8 +3,8 @@ import type { ZodType } from 'zod';
 import { type Fields, fieldOfIssue, readFields, withoutBlanks } from './readFields.ts';
 import './forms.css';
 
-/** The field in trouble and the element that says why, for the fields inside a form. */
-export const FormTrouble = createContext<{ field: string; saysWhy: string } | null>(null);
+/** The field in trouble and what to mend, for the fields inside a form; `id` is for the element that says it. */
+export const FormTrouble = createContext<{ field: string; sentence: string; id: string } | null>(null);
 
 /**
  * A form of the Bench: reads its fields, parses them by the contract, says by the field what to mend, and keeps. Esc
@@ -41,8 +41,8 @@ export function BenchForm<T>({
   children: ReactNode;
 }) {
   const form = useRef<HTMLFormElement>(null);
-  const saysWhy = useId();
-  const [trouble, setTrouble] = useState<{ field: string; sentence: string } | null>(null);
+  const id = useId();
+  const [trouble, setTrouble] = useState<{ field: string; sentence: string; shown: boolean } | null>(null);
   const [keeping, setKeeping] = useState(false);
 
   useEffect(() => {
@@ -53,11 +53,11 @@ export function BenchForm<T>({
 
   const refuse = (field: string, message?: string) => {
     const element = form.current?.querySelector<HTMLInputElement>(`[name="${field}"]`);
-    const name = element?.closest('label')?.querySelector('span')?.textContent ?? field;
     const folded = element?.closest('details');
     if (folded) folded.open = true;
     element?.focus();
-    setTrouble({ field, sentence: `${name}: ${element?.dataset.mend ?? message ?? 'cannot be read.'}` });
+    const sentence = element?.dataset.mend ?? message ?? 'This cannot be read.';
+    setTrouble({ field, sentence: element ? sentence : `${field}: ${sentence}`, shown: Boolean(element) });
   };
   const submit = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -93,9 +93,9 @@ export function BenchForm<T>({
     >
       {heading && <h2>{heading}</h2>}
       {lead && <p className="quiet wide">{lead}</p>}
-      <FormTrouble value={trouble && { field: trouble.field, saysWhy }}>{children}</FormTrouble>
-      {trouble && (
-        <p role="alert" id={saysWhy} className="breaks tone wide">
+      <FormTrouble value={trouble && { ...trouble, id }}>{children}</FormTrouble>
+      {trouble && !trouble.shown && (
+        <p role="alert" className="breaks tone wide">
           {trouble.sentence}
         </p>
       )}

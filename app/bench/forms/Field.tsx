@@ -14,27 +14,30 @@ type FieldProps = Omit<InputHTMLAttributes<HTMLInputElement>, 'list' | 'defaultV
 /** One line to write into. */
 export function Field({ name, label, value, offers, mend, ...input }: FieldProps) {
   const list = useId();
-  const trouble = useTrouble(name);
+  const { trouble, why } = useTrouble(name);
   return (
-    <label>
-      <span>{label}</span>
-      <input
-        {...input}
-        {...trouble}
-        name={name}
-        defaultValue={value ?? ''}
-        autoComplete="off"
-        data-mend={mend}
-        list={offers ? list : undefined}
-      />
-      {offers && (
-        <datalist id={list}>
-          {offers.map((offer) => (
-            <option key={offer} value={offer} />
-          ))}
-        </datalist>
-      )}
-    </label>
+    <div>
+      <label>
+        <span>{label}</span>
+        <input
+          {...input}
+          {...trouble}
+          name={name}
+          defaultValue={value ?? ''}
+          autoComplete="off"
+          data-mend={mend}
+          list={offers ? list : undefined}
+        />
+        {offers && (
+          <datalist id={list}>
+            {offers.map((offer) => (
+              <option key={offer} value={offer} />
+            ))}
+          </datalist>
+        )}
+      </label>
+      {why}
+    </div>
   );
 }
 
@@ -43,7 +46,7 @@ export function NumberField({ mend, ...field }: FieldProps) {
   return (
     <Field
       inputMode="decimal"
-      mend={mend ?? 'write a number, 0 or more, with a point for decimals: 0.5.'}
+      mend={mend ?? 'Write a number, 0 or more, with a point for decimals: 0.5.'}
       {...field}
     />
   );
@@ -63,30 +66,42 @@ export function Choice({
   value?: string | null;
   onChange?: (value: string) => void;
 }) {
-  const trouble = useTrouble(name);
+  const { trouble, why } = useTrouble(name);
   const pairs = options.map((option) => (typeof option === 'string' ? ([option, option] as const) : option));
   // What the library holds stays a choice, whatever a later version of this list says.
   if (value && !pairs.some(([each]) => each === value)) pairs.push([value, value]);
   return (
-    <label>
-      <span>{label}</span>
-      <select
-        {...trouble}
-        name={name}
-        defaultValue={value ?? ''}
-        onChange={onChange && ((event) => onChange(event.target.value))}
-      >
-        {pairs.map(([each, shown]) => (
-          <option key={each} value={each}>
-            {shown}
-          </option>
-        ))}
-      </select>
-    </label>
+    <div>
+      <label>
+        <span>{label}</span>
+        <select
+          {...trouble}
+          name={name}
+          defaultValue={value ?? ''}
+          onChange={onChange && ((event) => onChange(event.target.value))}
+        >
+          {pairs.map(([each, shown]) => (
+            <option key={each} value={each}>
+              {shown}
+            </option>
+          ))}
+        </select>
+      </label>
+      {why}
+    </div>
   );
 }
 
+/** What a field in trouble carries, and the sentence below it that says what to mend. */
 function useTrouble(name: string) {
   const trouble = useContext(FormTrouble);
-  return trouble?.field === name ? { 'aria-invalid': true, 'aria-describedby': trouble.saysWhy } : {};
+  if (trouble?.field !== name) return { trouble: {}, why: null };
+  return {
+    trouble: { 'aria-invalid': true, 'aria-describedby': trouble.id },
+    why: (
+      <p role="alert" id={trouble.id} className="breaks tone">
+        {trouble.sentence}
+      </p>
+    ),
+  };
 }

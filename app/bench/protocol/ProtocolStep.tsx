@@ -18,7 +18,7 @@ export function ProtocolStep({ unit, standing }: { unit: UnitEvidence; standing:
   const begin = () => {
     setAsking(false);
     if (step.topic !== undefined) startObservation(step.topic);
-    else startRun({ title: step.title, conditions: conditionsOf(step), cautions: step.cautions });
+    else startRun({ title: step.title, conditions: conditionsOf(standing, unit), cautions: step.cautions });
   };
   const word = step.topic === undefined ? 'Begin a run' : 'Note it';
   const caution = step.cautions.length > 0 && (
@@ -72,7 +72,13 @@ export function ProtocolStep({ unit, standing }: { unit: UnitEvidence; standing:
   );
 }
 
-function conditionsOf({ signal, stage }: StepStanding['step']): Partial<Run> {
+/** What the step asks of a run; where an older firmware's run is out of date, its conditions and its place. */
+function conditionsOf(
+  { step: { signal, stage }, state, run }: StepStanding,
+  unit: UnitEvidence,
+): Partial<Run> {
+  const outdated = state === 'out of date' ? unit.runs.find((each) => each.id === run) : undefined;
+  if (outdated) return { ...outdated.conditions, supersedes: outdated.id };
   return {
     ...(signal === undefined ? {} : { signal: signal === 'HDR' ? 'HDR10' : signal }),
     ...(stage === 'as-delivered' || stage === 'adjusted' ? { stage } : {}),

@@ -4,7 +4,7 @@
  */
 export const liftCaution = {
   title: 'Lift it with two people',
-  text: 'By the frame and upright, never by the panel. On a level surface that bears it, with the strap against tipping fastened. A wall fixing suits wall and weight and is put up by a qualified person where local codes ask for one. The back stays on: parts inside hold a charge after the plug is out.',
+  text: 'By the frame and upright, never by the panel. On a level surface that bears it, with the strap against tipping fastened. A wall fixing suits wall and weight and is put up by a qualified person where local codes ask for one. The back stays on: parts inside hold a charge after the plug is out, and opening is for licensed service people.',
 } as const;
 
 export const flashingCaution =
