@@ -31,11 +31,11 @@ export function deviationOf(column: Float64Array): number | null {
   return halfCentral(column);
 }
 
-/** The same where some draws have no value. */
+/** The same where some draws have no value, or values are too large to be squared. */
 function deviationOfFinite(column: Float64Array): number | null {
   const finite = column.filter(Number.isFinite);
   if (finite.length < 2 || finite.length < column.length / 2) return null;
-  return deviationOf(finite);
+  return finite.length === column.length ? halfCentral(column) : deviationOf(finite);
 }
 
 function halfCentral(column: Float64Array): number {
