@@ -1,13 +1,10 @@
 import type { Figure, ReadingRef } from './figure.ts';
-import { figureTable } from './figureTable.ts';
+import { figureTable, refText, type TableCell } from './figureTable.ts';
 import { numberText } from './numberText.ts';
-import { spotsOf } from './pointText.ts';
 
 /** The figure's numbers as a table; a row with readings of its own can be pressed like its mark. */
 export function FigureTableView({ figure, onPick }: { figure: Figure; onPick: (ref: ReadingRef) => void }) {
   const { columns, rows } = figureTable(figure);
-  const spots = spotsOf(figure);
-  const refs = figure.form === 'plane' ? [] : spots.map((spot) => spot.ref);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by key
     <section className="plot-table" tabIndex={0} aria-label={`Numbers: ${figure.title}`}>
@@ -22,27 +19,33 @@ export function FigureTableView({ figure, onPick }: { figure: Figure; onPick: (r
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, index) => (
-            <tr key={row.join('|')}>
-              {row.map((cell, column) => (
-                <td key={columns[column]!.label}>
-                  {column === row.length - 1 && refs[index] ? (
-                    <button type="button" className="act" onClick={() => onPick(refs[index]!)}>
-                      {cell}
-                    </button>
-                  ) : typeof cell === 'number' ? (
-                    numberText(cell, cellDecimals(cell))
-                  ) : (
-                    cell
-                  )}
-                </td>
-              ))}
-            </tr>
-          ))}
+          {rows.map((row) => {
+            const texts = row.map(cellText);
+            return (
+              <tr key={texts.join('|')}>
+                {row.map((cell, column) => (
+                  <td key={columns[column]!.label}>
+                    {typeof cell === 'object' && cell ? (
+                      <button type="button" className="act" onClick={() => onPick(cell)}>
+                        {texts[column]}
+                      </button>
+                    ) : (
+                      texts[column]
+                    )}
+                  </td>
+                ))}
+              </tr>
+            );
+          })}
         </tbody>
       </table>
     </section>
   );
+}
+
+function cellText(cell: TableCell): string {
+  if (typeof cell === 'number') return numberText(cell, cellDecimals(cell));
+  return typeof cell === 'string' ? cell : cell === null ? '' : refText(cell);
 }
 
 function cellDecimals(value: number): number {

@@ -1,5 +1,7 @@
 import type { GridFigure } from './figure.ts';
-import { numberText, plusMinus, withUnit } from './numberText.ts';
+import { numberText } from './numberText.ts';
+import { cellPairs } from './pairs.ts';
+import { otherKey, spotsOf } from './pointText.ts';
 import { type SpotHandling, SpotMark } from './SpotMark.tsx';
 
 /** The screen, 16:9, each place with its number; a place's fill deepens with its distance from the centre's value. */
@@ -20,45 +22,60 @@ export function GridPlot({
   const left = (width - wide) / 2;
   const top = (height - high) / 2;
   const cell = { width: wide / figure.columns, height: high / figure.rows };
+  const texts = new Map(spotsOf(figure).map((spot) => [spot.key, spot.text]));
   const most = Math.max(1, ...figure.cells.map((each) => Math.abs(each.value)));
   return (
     <>
       <rect className="plot-screen" x={left} y={top} width={wide} height={high} />
       <g className="plot-line plot-strong">
-        {figure.cells.map((each, index) => {
-          const at = [left + (each.column - 0.5) * cell.width, top + (each.row - 0.5) * cell.height] as const;
+        {cellPairs(figure).map(({ own, other, otherIndex }, index) => {
+          const at = [left + (own.column - 0.5) * cell.width, top + (own.row - 0.5) * cell.height] as const;
           return (
-            <SpotMark
-              key={`${each.row}.${each.column}`}
-              handling={spots}
-              spotKey={`${index}`}
-              text={`row ${each.row}, column ${each.column}: ${plusMinus(each.value, each.u, figure.unit, figure.decimals)}${each.other === undefined ? '' : `; ${figure.other}: ${withUnit(each.other, figure.unit, figure.decimals)}`}`}
-              at={at}
-              tone={each.worst ? 'out' : 'in'}
-              whisker={null}
-            >
-              <rect
-                className="plot-cell"
-                x={-cell.width / 2}
-                y={-cell.height / 2}
-                width={cell.width}
-                height={cell.height}
-                fillOpacity={(0.2 * Math.abs(each.value)) / most}
-              />
-              <text className="plot-cell-text" y={each.other === undefined ? 4 : -2} textAnchor="middle">
-                {each.value > 0.5 ? '+' : ''}
-                {numberText(each.value, figure.decimals)}
-              </text>
-              {each.other === undefined ? null : (
-                <text className="plot-cell-other" y={11} textAnchor="middle">
-                  {each.other > 0.5 ? '+' : ''}
-                  {numberText(each.other, figure.decimals)}
+            <g key={`${own.row}.${own.column}`}>
+              <SpotMark
+                handling={spots}
+                spotKey={`${index}`}
+                text={texts.get(`${index}`) ?? ''}
+                at={at}
+                tone={own.worst ? 'out' : 'in'}
+                whisker={null}
+              >
+                <rect
+                  className="plot-cell"
+                  x={-cell.width / 2}
+                  y={-cell.height / 2}
+                  width={cell.width}
+                  height={cell.height}
+                  fillOpacity={(0.2 * Math.abs(own.value)) / most}
+                />
+                <text className="plot-cell-text" y={other ? -2 : 4} textAnchor="middle">
+                  {signed(own.value, figure.decimals)}
                 </text>
+              </SpotMark>
+              {other && (
+                <SpotMark
+                  handling={spots}
+                  spotKey={otherKey(otherIndex)}
+                  text={texts.get(otherKey(otherIndex)) ?? ''}
+                  at={[at[0], at[1] + 9]}
+                  tone="in"
+                  whisker={null}
+                >
+                  <text className="plot-cell-other" y={3} textAnchor="middle">
+                    {signed(other.value, figure.decimals)}
+                  </text>
+                </SpotMark>
               )}
-            </SpotMark>
+            </g>
           );
         })}
       </g>
     </>
   );
+}
+
+/** `+3`, `−31`, `0`: what is brighter than the centre carries its plus. */
+function signed(value: number, decimals: number): string {
+  const text = numberText(value, decimals);
+  return /^0(\.0*)?$/.test(text) || value < 0 ? text : `+${text}`;
 }

@@ -1,5 +1,7 @@
-import type { PatchesFigure } from './figure.ts';
-import { numberText, plusMinus } from './numberText.ts';
+import type { Patch, PatchesFigure } from './figure.ts';
+import { numberText } from './numberText.ts';
+import { patchPairs } from './pairs.ts';
+import { otherKey, spotsOf } from './pointText.ts';
 import { type SpotHandling, SpotMark } from './SpotMark.tsx';
 import { linearAxis, position } from './scale.ts';
 
@@ -16,11 +18,15 @@ export function PatchesPlot({
   spots: SpotHandling;
 }) {
   const box = { left: 38, right: width - 12, top: 14, bottom: height - 22 };
+  const pairs = patchPairs(figure);
+  const texts = new Map(spotsOf(figure).map((spot) => [spot.key, spot.text]));
   const axis = linearAxis(
     'error',
     figure.unit,
     [
-      ...figure.patches.flatMap((patch) => [patch.value + 2 * (patch.u ?? 0), patch.other ?? 0]),
+      ...pairs.flatMap(({ own, other }) =>
+        [own, other].map((patch) => (patch ? patch.value + 2 * (patch.u ?? 0) : 0)),
+      ),
       figure.limit?.value ?? 0,
     ],
     { fromZero: true },
@@ -28,6 +34,8 @@ export function PatchesPlot({
   const y = (value: number) => position(axis, value, box.bottom, box.top);
   const step = (box.right - box.left) / figure.patches.length;
   const x = (index: number) => box.left + (index + 0.5) * step;
+  // A pair stands side by side, the leading run's stem to the left.
+  const beside = figure.other ? Math.min(4, step / 4) : 0;
   const every = Math.max(1, Math.ceil(18 / step));
   return (
     <>
@@ -54,25 +62,45 @@ export function PatchesPlot({
           </text>
         </g>
       )}
+      {figure.other && (
+        <g className="plot-line plot-plain">
+          {pairs.map(({ other, otherIndex }, index) =>
+            other ? (
+              <SpotMark
+                key={other.label}
+                handling={spots}
+                spotKey={otherKey(otherIndex)}
+                text={texts.get(otherKey(otherIndex)) ?? ''}
+                at={[x(index) + beside, y(other.value)]}
+                tone="in"
+                whisker={whiskerOf(other, y)}
+              >
+                <circle className="plot-other" r={3} />
+              </SpotMark>
+            ) : null,
+          )}
+        </g>
+      )}
       <g className="plot-line plot-strong">
         {figure.patches.map((patch, index) => (
           <SpotMark
             key={patch.label}
             handling={spots}
             spotKey={`${index}`}
-            text={`${patch.label}: ${plusMinus(patch.value, patch.u, figure.unit, figure.decimals)}${patch.other === undefined ? '' : `; ${figure.other}: ${numberText(patch.other, figure.decimals)}`}`}
-            at={[x(index), y(patch.value)]}
+            text={texts.get(`${index}`) ?? ''}
+            at={[x(index) - beside, y(patch.value)]}
             tone={patch.out ? 'out' : 'in'}
-            whisker={patch.u === null ? null : [y(patch.value - 2 * patch.u), y(patch.value + 2 * patch.u)]}
+            whisker={whiskerOf(patch, y)}
           >
             <line className="plot-stem" y2={box.bottom - y(patch.value)} />
             <circle r={3.2} fill="currentColor" />
-            {patch.other === undefined ? null : (
-              <circle className="plot-other" cy={y(patch.other) - y(patch.value)} r={3} />
-            )}
           </SpotMark>
         ))}
       </g>
     </>
   );
+}
+
+function whiskerOf({ value, u }: Patch, y: (value: number) => number): readonly [number, number] | null {
+  return u === null ? null : [y(value - 2 * u), y(value + 2 * u)];
 }

@@ -7,7 +7,7 @@ import { rowsText } from './pointText.ts';
 import { useSpots } from './useSpots.ts';
 import './plots.css';
 
-const LargePlot = lazy(() => import('./LargePlot.tsx'));
+const LargePlot = lazy(() => import('./large/LargePlot.tsx'));
 
 /**
  * A plot as a page prints it: the finding, the picture, then definition and run. Pointing at a mark puts its

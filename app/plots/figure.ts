@@ -112,8 +112,13 @@ export interface Patch {
   u: number | null;
   out: boolean;
   ref: ReadingRef | null;
-  /** The value of the run laid over */
-  other?: number;
+}
+
+/** The run laid over a plot of named things, and the names that tell the two apart. */
+interface LaidOver {
+  label: string;
+  /** The leading run's own name beside it */
+  lead: string;
 }
 
 /** One value for each named thing, in order of size. */
@@ -123,8 +128,7 @@ export interface PatchesFigure extends FigureBase {
   decimals: number;
   patches: readonly Patch[];
   limit?: { value: number; label: string };
-  /** Name of the run laid over */
-  other?: string;
+  other?: LaidOver & { patches: readonly Patch[] };
 }
 
 export interface GridCell {
@@ -134,8 +138,6 @@ export interface GridCell {
   u: number | null;
   worst: boolean;
   ref: ReadingRef | null;
-  /** The value of the run laid over */
-  other?: number;
 }
 
 /** The screen as a grid of places. */
@@ -146,8 +148,8 @@ export interface GridFigure extends FigureBase {
   rows: number;
   columns: number;
   cells: readonly GridCell[];
-  /** Name of the run laid over */
-  other?: string;
+  /** Its grid may be another one: then only the large plot shows both. */
+  other?: LaidOver & { rows: number; columns: number; cells: readonly GridCell[] };
 }
 
 export type Figure = LevelsFigure | PlaneFigure | PatchesFigure | GridFigure;

@@ -1,12 +1,19 @@
-import type { Figure, ReadingRef } from './figure.ts';
+import type { Figure, GridCell, Patch, ReadingRef } from './figure.ts';
+import { cellPairs, patchPairs, sharesGrid } from './pairs.ts';
+
+/** The readings of a row stand in it as what they are, so that a table on the page can pick them. */
+export type TableCell = string | number | null | ReadingRef;
 
 /** A figure as rows and columns: the alternative for screen readers and the content of the CSV export. */
 export interface FigureTable {
   columns: readonly { label: string; unit: string }[];
-  rows: readonly (readonly (string | number | null)[])[];
+  rows: readonly (readonly TableCell[])[];
 }
 
-const source = (ref: ReadingRef | null) => (ref ? ref.rows.map((row) => `${ref.run}#${row}`).join(' ') : '');
+/** `sdr-calm#7 sdr-calm#8` */
+export function refText(ref: ReadingRef): string {
+  return ref.rows.map((row) => `${ref.run}#${row}`).join(' ');
+}
 
 export function figureTable(figure: Figure): FigureTable {
   const end = [
@@ -14,8 +21,16 @@ export function figureTable(figure: Figure): FigureTable {
     { label: 'readings', unit: '' },
   ];
   const laidOver =
-    'other' in figure && figure.other !== undefined ? [{ label: figure.other, unit: figure.unit }] : [];
+    'other' in figure && figure.other
+      ? [
+          { label: figure.other.label, unit: figure.unit },
+          { label: `U = 2u, ${figure.other.label}`, unit: '' },
+          { label: `readings, ${figure.other.label}`, unit: '' },
+        ]
+      : [];
   const expanded = (u: number | null) => (u === null ? null : 2 * u);
+  const beside = (laid: unknown, other: Patch | GridCell | null) =>
+    laid === undefined ? [] : [other?.value ?? null, expanded(other?.u ?? null), other?.ref ?? null];
   switch (figure.form) {
     case 'levels':
       return {
@@ -31,7 +46,7 @@ export function figureTable(figure: Figure): FigureTable {
             point.x,
             point.y,
             expanded(point.u),
-            source(point.ref),
+            point.ref,
           ]),
         ),
       };
@@ -50,19 +65,19 @@ export function figureTable(figure: Figure): FigureTable {
             ['red', 'green', 'blue'][index] ?? corner.label,
             corner.x,
             corner.y,
-            source(corner.ref),
+            corner.ref,
           ]),
         ),
       };
     case 'patches':
       return {
         columns: [{ label: 'patch', unit: '' }, { label: 'error', unit: figure.unit }, ...end, ...laidOver],
-        rows: figure.patches.map((patch) => [
-          patch.label,
-          patch.value,
-          expanded(patch.u),
-          source(patch.ref),
-          ...(figure.other === undefined ? [] : [patch.other ?? null]),
+        rows: patchPairs(figure).map(({ own, other }) => [
+          own.label,
+          own.value,
+          expanded(own.u),
+          own.ref,
+          ...beside(figure.other, other),
         ]),
       };
     case 'grid':
@@ -74,14 +89,26 @@ export function figureTable(figure: Figure): FigureTable {
           ...end,
           ...laidOver,
         ],
-        rows: figure.cells.map((cell) => [
-          cell.row,
-          cell.column,
-          cell.value,
-          expanded(cell.u),
-          source(cell.ref),
-          ...(figure.other === undefined ? [] : [cell.other ?? null]),
-        ]),
+        rows: [
+          ...cellPairs(figure).map(({ own, other }) => [
+            own.row,
+            own.column,
+            own.value,
+            expanded(own.u),
+            own.ref,
+            ...beside(figure.other, other),
+          ]),
+          ...(figure.other && !sharesGrid(figure)
+            ? figure.other.cells.map((cell) => [
+                cell.row,
+                cell.column,
+                null,
+                null,
+                '',
+                ...beside(figure.other, cell),
+              ])
+            : []),
+        ],
       };
   }
 }
@@ -90,8 +117,10 @@ export function figureTable(figure: Figure): FigureTable {
 export function figureCsv(figure: Figure): string {
   const { columns, rows } = figureTable(figure);
   const header = columns.map((column) => (column.unit ? `${column.label} (${column.unit})` : column.label));
-  const text = (cell: string | number | null) =>
-    cell === null ? '' : typeof cell === 'number' ? String(Number(cell.toPrecision(6))) : cell;
+  const text = (cell: TableCell) => {
+    if (typeof cell === 'number') return String(Number(cell.toPrecision(6)));
+    return typeof cell === 'string' ? cell : cell === null ? '' : refText(cell);
+  };
   const quoted = (cell: string) => (/[",\n]/.test(cell) ? `"${cell.replaceAll('"', '""')}"` : cell);
   return `${[header, ...rows.map((row) => row.map(text))].map((row) => row.map(quoted).join(',')).join('\n')}\n`;
 }

@@ -9,6 +9,8 @@ export interface InkColours {
   rule: string;
   accent: string;
   breaks: string;
+  /** Half way from the rule's grey to the paper: ink can be read on it */
+  shade: string;
   sans: string;
 }
 
@@ -16,8 +18,9 @@ export interface InkColours {
 export function inkColours(element: HTMLElement): InkColours {
   const probe = document.createElement('span');
   element.append(probe);
-  const colour = (token: string) => {
-    probe.style.color = `var(${token})`;
+  const colour = (token: string) => mixed(`var(${token})`);
+  const mixed = (css: string) => {
+    probe.style.color = css;
     return formatRgb(parse(getComputedStyle(probe).color)) ?? 'rgb(128, 128, 128)';
   };
   const colours = {
@@ -28,6 +31,7 @@ export function inkColours(element: HTMLElement): InkColours {
     rule: colour('--rule'),
     accent: colour('--accent'),
     breaks: colour('--breaks'),
+    shade: mixed('color-mix(in oklab, var(--rule) 45%, var(--paper))'),
     sans: getComputedStyle(probe).fontFamily,
   };
   probe.remove();

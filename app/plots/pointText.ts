@@ -1,5 +1,15 @@
-import type { Figure, FigurePoint, LevelsFigure, ReadingRef } from './figure.ts';
+import type {
+  Figure,
+  FigurePoint,
+  GridCell,
+  GridFigure,
+  LevelsFigure,
+  Patch,
+  PatchesFigure,
+  ReadingRef,
+} from './figure.ts';
 import { listText, numberText, plusMinus, withUnit } from './numberText.ts';
+import { patchPairs } from './pairs.ts';
 
 /** `Red, 60 %: 3.4 ± 0.3` */
 export function levelText(figure: LevelsFigure, line: string, point: FigurePoint): string {
@@ -47,14 +57,37 @@ export function spotsOf(figure: Figure): Spot[] {
       ),
     );
   if (figure.form === 'patches')
-    return figure.patches.map((patch, p) => ({
-      key: `${p}`,
-      text: `${patch.label}: ${plusMinus(patch.value, patch.u, figure.unit, figure.decimals)}`,
-      ref: patch.ref,
-    }));
-  return figure.cells.map((cell, c) => ({
+    return patchPairs(figure).flatMap(({ own, other, otherIndex }, p) => [
+      { key: `${p}`, text: patchText(figure, own, figure.other?.lead), ref: own.ref },
+      ...(other
+        ? [{ key: otherKey(otherIndex), text: patchText(figure, other, figure.other?.label), ref: other.ref }]
+        : []),
+    ]);
+  const own = figure.cells.map((cell, c) => ({
     key: `${c}`,
-    text: `row ${cell.row}, column ${cell.column}: ${plusMinus(cell.value, cell.u, figure.unit, figure.decimals)}`,
+    text: cellText(figure, cell, figure.other?.lead),
     ref: cell.ref,
   }));
+  const others = (figure.other?.cells ?? []).map((cell, c) => ({
+    key: otherKey(c),
+    text: cellText(figure, cell, figure.other?.label),
+    ref: cell.ref,
+  }));
+  return [...own, ...others];
+}
+
+/** Key of a mark of the run laid over, by its place in that run's list */
+export function otherKey(index: number): string {
+  return `o${index}`;
+}
+
+/** `07, adjusted: 1.4 ± 0.1` */
+function patchText(figure: PatchesFigure, patch: Patch, run: string | undefined): string {
+  return `${[patch.label, run].filter(Boolean).join(', ')}: ${plusMinus(patch.value, patch.u, figure.unit, figure.decimals)}`;
+}
+
+/** `row 1, column 3, adjusted: −20 ± 0.4 %` */
+function cellText(figure: GridFigure, cell: GridCell, run: string | undefined): string {
+  const place = [`row ${cell.row}, column ${cell.column}`, run].filter(Boolean).join(', ');
+  return `${place}: ${plusMinus(cell.value, cell.u, figure.unit, figure.decimals)}`;
 }

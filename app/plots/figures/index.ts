@@ -16,7 +16,7 @@ const eachAlone =
     const [first, second] = subjects;
     const lead = first ? build([first], limits) : null;
     const other = second ? build([second], limits) : null;
-    return lead && other ? layOver(lead, other, second!.label) : lead;
+    return lead && other ? layOver(lead, other, { lead: first!.label, other: second!.label }) : lead;
   };
 
 /** Every plot, in the order in which a run's paragraph shows them; one question each. */

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { greyscaleError } from '../../../app/plots/figures/greyscale.ts';
 import { figureCsv } from '../../../app/plots/figureTable.ts';
-import { largeTraces } from '../../../app/plots/largeTraces.ts';
+import { largeTraces } from '../../../app/plots/large/traces.ts';
 import { plusMinus } from '../../../app/plots/numberText.ts';
 import { spotsOf } from '../../../app/plots/pointText.ts';
 import { linearAxis, position, roundTicks, tickDecimals } from '../../../app/plots/scale.ts';
@@ -97,6 +97,7 @@ describe('one figure, many forms', () => {
       hair: 'rgb(200,200,200)',
       rule: 'rgb(120,120,120)',
       accent: 'rgb(0,0,200)',
+      shade: 'rgb(200, 200, 200)',
       breaks: 'rgb(200,0,0)',
       sans: 'sans-serif',
     };

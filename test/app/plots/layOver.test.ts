@@ -1,10 +1,24 @@
 import { describe, expect, it } from 'vitest';
 import { figuresOf } from '../../../app/plots/figures/index.ts';
 import { nameSubjects } from '../../../app/plots/figures/subjectText.ts';
-import { figureTable } from '../../../app/plots/figureTable.ts';
+import { figureCsv, figureTable } from '../../../app/plots/figureTable.ts';
+import { largeTraces } from '../../../app/plots/large/traces.ts';
+import { cellPairs, patchPairs } from '../../../app/plots/pairs.ts';
+import { spotsOf } from '../../../app/plots/pointText.ts';
 import { defaultHouse } from '../../../shared/claims/house/defaults.ts';
 import { series, subject } from './subjects.ts';
 
+const ink = {
+  paper: 'rgb(255, 255, 255)',
+  ink: 'rgb(0, 0, 0)',
+  quiet: 'rgb(90, 90, 90)',
+  hair: 'rgb(220, 220, 220)',
+  rule: 'rgb(140, 140, 140)',
+  accent: 'rgb(0, 80, 140)',
+  breaks: 'rgb(180, 30, 20)',
+  shade: 'rgb(200, 200, 200)',
+  sans: 'sans-serif',
+};
 const chart = (a: number, b: number) =>
   series('chart.de2000', 'ΔE2000', [
     ['01', a],
@@ -32,20 +46,97 @@ describe('two runs laid over each other', () => {
   it('share a chart: each patch carries the other run’s error, the table too', () => {
     const laid = figure('chart-patches');
     expect(
-      laid.form === 'patches' && laid.patches.map(({ label, value, other }) => [label, value, other]),
+      laid.form === 'patches' &&
+        patchPairs(laid).map(({ own, other }) => [own.label, own.value, other?.value]),
     ).toEqual([
       ['01', 4, 1],
       ['02', 2, 5],
     ]);
-    expect(figureTable(laid).columns.at(-1)).toEqual({ label: 'adjusted', unit: 'ΔE2000' });
-    expect(figureTable(laid).rows.map((row) => row.at(-1))).toEqual([1, 5]);
+    expect(figureCsv(laid)).toBe(
+      `patch,error (ΔE2000),U = 2u,readings,adjusted (ΔE2000),"U = 2u, adjusted","readings, adjusted"
+01,4,,calm-as-delivered#1,1,,calm-adjusted#1
+02,2,,calm-as-delivered#2,5,,calm-adjusted#2
+`,
+    );
+  });
+
+  it('can be pointed at and picked one by one, each mark by its own run', () => {
+    expect(spotsOf(figure('chart-patches')).map(({ text, ref }) => [text, ref?.run])).toEqual([
+      ['01, as delivered: 4.0', 'calm-as-delivered'],
+      ['01, adjusted: 1.0', 'calm-adjusted'],
+      ['02, as delivered: 2.0', 'calm-as-delivered'],
+      ['02, adjusted: 5.0', 'calm-adjusted'],
+    ]);
   });
 
   it('share a screen: each place carries both values', () => {
     const laid = figure('uniformity-white');
-    expect(laid.form === 'grid' && laid.cells.map(({ value, other }) => [value, other])).toEqual([
+    expect(
+      laid.form === 'grid' && cellPairs(laid).map(({ own, other }) => [own.value, other?.value]),
+    ).toEqual([
       [-20, -5],
       [0, 0],
+    ]);
+  });
+
+  it('become paired bars in the large chart, the second hollow', () => {
+    const { data, layout } = largeTraces(figure('chart-patches'), ink);
+    const bars = data as unknown as {
+      name: string;
+      x: string[];
+      y: number[];
+      customdata: string[];
+      marker: { color: unknown };
+    }[];
+    expect(bars.map(({ name, x, y, customdata }) => [name, x, y, customdata])).toEqual([
+      ['as delivered', ['01', '02'], [4, 2], ['0', '1']],
+      ['adjusted', ['01', '02'], [1, 5], ['o1', 'o0']],
+    ]);
+    expect(bars[1]!.marker.color).toBe(ink.paper);
+    expect(layout.showlegend).toBe(true);
+  });
+
+  it('become two large maps side by side and their difference', () => {
+    const { data, layout } = largeTraces(figure('uniformity-white'), ink);
+    const maps = data as unknown as { text: string[]; customdata: string[] }[];
+    expect(maps.map(({ text, customdata }) => [text, customdata])).toEqual([
+      [
+        ['−20', '0'],
+        ['0', '1'],
+      ],
+      [
+        ['−5', '0'],
+        ['o0', 'o1'],
+      ],
+      [
+        ['15', '0'],
+        ['0', '1'],
+      ],
+    ]);
+    expect(layout.annotations?.map(({ text }) => text)).toEqual([
+      'as delivered',
+      'adjusted',
+      'adjusted less as delivered',
+    ]);
+  });
+
+  it('on another grid share no place: the large plot shows both maps, without a difference', () => {
+    const [first] = pair;
+    const nine = series('uniformity.white.cell', '%', [
+      ['r1c1', -9],
+      ['r2c1', 0],
+    ]);
+    const other = subject([nine], { stage: 'adjusted' });
+    const laid = figuresOf(nameSubjects([first!, other]), defaultHouse.limits).find(
+      (each) => each.id === 'uniformity-white',
+    )!;
+    expect(laid.form === 'grid' && cellPairs(laid).map((each) => each.other)).toEqual([null, null]);
+    expect(largeTraces(laid, ink).data).toHaveLength(2);
+    expect(figureTable(laid).rows.map((row) => [row[2], row[5]])).toEqual([
+      [-20, null],
+      [0, null],
+      [null, -9],
+      [null, 0],
     ]);
   });
 

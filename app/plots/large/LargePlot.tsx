@@ -1,10 +1,10 @@
 import type { PlotlyHTMLElement } from 'plotly.js-dist-min';
 import { useEffect, useRef } from 'react';
-import { useLook } from '../theme/themeChoice.ts';
-import type { Figure, ReadingRef } from './figure.ts';
-import { inkColours } from './inkColours.ts';
-import { largeTraces } from './largeTraces.ts';
-import { spotsOf } from './pointText.ts';
+import { useLook } from '../../theme/themeChoice.ts';
+import type { Figure, ReadingRef } from '../figure.ts';
+import { inkColours } from '../inkColours.ts';
+import { spotsOf } from '../pointText.ts';
+import { largeTraces } from './traces.ts';
 
 /** The drawing library weighs megabytes, so it is fetched when the first large plot opens, and once. */
 const loadPlotly = () => import('plotly.js-dist-min').then((module) => module.default);
