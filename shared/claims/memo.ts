@@ -1,5 +1,7 @@
 import type { Check } from '../contract/check.ts';
 import type { Claim } from '../contract/claim.ts';
+import type { RunEvidence, UnitEvidence } from '../contract/evidence.ts';
+import type { RunMeasurements } from '../contract/measurement.ts';
 import { canonicalJson } from './canonical.ts';
 import {
   type Dependency,
@@ -38,12 +40,34 @@ export function createJudgingMemo(first: JudgingBench): JudgingMemo {
   let byCheck = new WeakMap<Check, Entry>();
   const withoutCheck = new Map<string, Reasoned>();
   let states = new Map<string, string>();
+  let isPending = false;
+  let watched = watch(bench);
+
+  /** The same evidence, noting when draws are awaited; each run's measurements are asked for once. */
+  function watch(over: JudgingBench): JudgingBench {
+    const measured = new Map<UnitEvidence, Map<RunEvidence, RunMeasurements>>();
+    return {
+      ...over,
+      measure(unit, run) {
+        const runs = measured.get(unit) ?? new Map<RunEvidence, RunMeasurements>();
+        const measurements = runs.get(run) ?? over.measure(unit, run);
+        runs.set(run, measurements);
+        measured.set(unit, runs);
+        return measurements;
+      },
+      draws(unit, run, id) {
+        const draws = over.draws(unit, run, id);
+        if (draws === 'pending') isPending = true;
+        return draws;
+      },
+    };
+  }
 
   /** The state of a dependency, found once for all that rest on it. */
   function stateOf(key: string, dependency: Dependency): string {
     let state = states.get(key);
     if (state === undefined) {
-      state = dependencyState(bench, dependency);
+      state = dependencyState(watched, dependency);
       states.set(key, state);
     }
     return state;
@@ -66,15 +90,8 @@ export function createJudgingMemo(first: JudgingBench): JudgingMemo {
       return known.reasoned;
     }
     count++;
-    let isPending = false;
-    const reasoned = judgeReasoned(claim, {
-      ...bench,
-      draws(unit, run, id) {
-        const draws = bench.draws(unit, run, id);
-        if (draws === 'pending') isPending = true;
-        return draws;
-      },
-    });
+    isPending = false;
+    const reasoned = judgeReasoned(claim, watched);
     if (known) known.generation = -1;
     entries.delete(key);
     // What waits for draws is judged again at the next check.
@@ -111,6 +128,7 @@ export function createJudgingMemo(first: JudgingBench): JudgingMemo {
         byCheck = new WeakMap();
       }
       bench = next;
+      watched = watch(next);
       states = new Map();
       generation++;
     },

@@ -31,7 +31,12 @@ export function judgeBound(check: BoundCheck, sight: Sight, signal?: string): Ou
   if (lower) return judgeLowerBound(check, lower, reads, sight, stated, quantity);
   const { level } = sight.bench.house;
   const meets = (draw: number | undefined) => {
-    const all = reads.every(({ bound, value }) => compare(valueIn(value, draw), bound.op, bound.x));
+    let all = true;
+    for (const { bound, value } of reads)
+      if (!compare(valueIn(value, draw), bound.op, bound.x)) {
+        all = false;
+        break;
+      }
     return all !== (check.negated ?? false);
   };
   const values = reads.map(({ value }) => value);

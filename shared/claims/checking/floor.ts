@@ -1,5 +1,6 @@
 import { isWhiteName, whiteXy } from '../../colour/whites.ts';
 import type { RunEvidence } from '../../contract/evidence.ts';
+import { drawnNumber } from './columns.ts';
 import type { OperandValue } from './operandValue.ts';
 import type { Sight } from './sight.ts';
 import { plain } from './terms.ts';
@@ -43,16 +44,31 @@ function onTargetFloor(sight: Sight, value: OperandValue, level: number): number
   const members = value.levels.flatMap((chosen) => chosen.members);
   const width = draws.axes.length;
   if (members.some((member) => member >= width)) return null;
-  const results = Array.from({ length: draws.count }, (_, d) => {
-    const values = members.map((member) => draws.values[d * width + member]!);
-    return value.stat === 'average'
-      ? values.reduce((sum, v) => sum + v, 0) / values.length
-      : Math.max(...values);
+  return drawnNumber(draws, `floor ${value.stat === 'average'} ${level} ${members.join()}`, () => {
+    const results = new Float64Array(draws.count);
+    for (let d = 0; d < results.length; d++) {
+      const values = members.map((member) => draws.values[d * width + member]!);
+      results[d] =
+        value.stat === 'average'
+          ? values.reduce((sum, v) => sum + v, 0) / values.length
+          : Math.max(...values);
+    }
+    return quantile(results, level);
   });
-  return quantile(results, level);
 }
 
+const perfectRuns = new WeakMap<RunEvidence, RunEvidence | null>();
+
 function onTarget(run: RunEvidence): RunEvidence | null {
+  let perfect = perfectRuns.get(run);
+  if (perfect === undefined) {
+    perfect = withGreysOnTarget(run);
+    perfectRuns.set(run, perfect);
+  }
+  return perfect;
+}
+
+function withGreysOnTarget(run: RunEvidence): RunEvidence | null {
   const { white } = run.conditions.target;
   if (!isWhiteName(white)) return null;
   const [x, y] = whiteXy(white);
@@ -81,7 +97,7 @@ function spreadFloor(value: OperandValue, level: number): number | null {
   return variance > 0 ? Math.sqrt(variance * Math.log(1 / (1 - level))) : null;
 }
 
-function quantile(values: number[], level: number): number {
-  const sorted = [...values].sort((one, other) => one - other);
+function quantile(values: Float64Array, level: number): number {
+  const sorted = values.toSorted();
   return sorted[Math.min(sorted.length - 1, Math.ceil(level * sorted.length) - 1)]!;
 }

@@ -17,6 +17,8 @@ export interface Level {
 
 export interface Levels {
   levels: readonly Level[];
+  /** How the members of a level make one value */
+  fold: 'one' | 'min' | 'max';
   /** Value of a level, where `read` gives the value of a member: found values or one draw. */
   valueOf(level: Level, read: (member: number) => number): number;
 }
@@ -28,9 +30,10 @@ export function levelsOf(series: MeasuredSeries, conditions: StatedConditions, s
   const signed = typeof selector.at === 'number' && selector.at < 0;
   if (!series.id.startsWith('angle.') || signed) {
     const levels = series.values.map((value, i) => ({ ...value, axis: value.axis, members: [i] }));
-    return { levels, valueOf: (level, read) => read(level.members[0]!) };
+    return { levels, fold: 'one', valueOf: (level, read) => read(level.members[0]!) };
   }
-  const worst = directionOf(series.id) === 'higher' ? Math.min : Math.max;
+  const fold = directionOf(series.id) === 'higher' ? 'min' : 'max';
+  const worst = Math[fold];
   const { side } = conditions;
   const sign = side === 'left' || side === 'down' ? -1 : side === 'right' || side === 'up' ? 1 : 0;
   const groups = new Map<number, number[]>();
@@ -46,7 +49,7 @@ export function levelsOf(series: MeasuredSeries, conditions: StatedConditions, s
       const counts = members.some((i) => series.values[i]!.counts);
       return { axis, members, counts, value, u: worse.u, rows: worse.rows };
     });
-  return { levels, valueOf: (level, read) => worst(...level.members.map(read)) };
+  return { levels, fold, valueOf: (level, read) => worst(...level.members.map(read)) };
 }
 
 export function sameAxis(one: Axis | undefined, other: Axis | undefined): boolean {

@@ -11,7 +11,7 @@ import type { Sight } from './sight.ts';
 import { amount, axisUnitOf, definitionOf, nameOfQuantity, plain } from './terms.ts';
 
 /** A level with a place on a number axis. */
-type Step = { axis: number; level: Level; value: number; member: number };
+type Step = { axis: number; level: Level; value: number; member: number; drawn: Float64Array | undefined };
 
 /** Off the grid a stated edge may stand this far from the interpolated onset, in units of the axis. */
 const edgeTolerance = 2.5;
@@ -55,20 +55,17 @@ export function judgeOnset(check: OnsetCheck, sight: Sight, signal?: string): Ou
       common,
     );
   const gap = gapAround(sides, check, edge, quantity, unit, steps);
-  const holdsIn = (read: (step: Step) => number) => {
-    const past = (step: Step, wanted: boolean) => isPast(read(step), check, wanted);
-    const out =
-      sides.inside.filter((step) => !past(step, true)).length +
-      sides.outside.filter((step) => past(step, false)).length;
-    const allowed = check.mostly ? Math.floor((sides.inside.length + sides.outside.length) / 5) : 0;
+  const allowed = check.mostly ? Math.floor((sides.inside.length + sides.outside.length) / 5) : 0;
+  const statement = (d: number | undefined) => {
+    const read = (step: Step) => (d === undefined || !step.drawn ? step.value : step.drawn[d]!);
+    let out = 0;
+    for (const step of sides.inside) if (!isPast(read(step), check, true)) out++;
+    for (const step of sides.outside) if (isPast(read(step), check, false)) out++;
     if (out > allowed) return false;
     if (sides.onGrid || check.mostly) return true;
     const crossing = crossingOf(sides, read, check.limit);
     return crossing === null || Math.abs(edge - crossing) <= edgeTolerance + onTheLimit;
   };
-  const { draw } = value;
-  const statement = (d: number | undefined) =>
-    holdsIn(d === undefined || !draw ? (step) => step.value : (step) => value.drawOf!(step.level, d));
   const decision = decide([value], statement, sight.bench.house.level);
   const actual = onsetOf(steps, check);
   const wrong = [
@@ -109,7 +106,15 @@ function stepsOf(value: OperandValue): Step[] {
   return value.levels
     .flatMap((level) =>
       typeof level.axis === 'number'
-        ? [{ axis: level.axis, level, value: level.value, member: level.members[0]! }]
+        ? [
+            {
+              axis: level.axis,
+              level,
+              value: level.value,
+              member: level.members[0]!,
+              drawn: value.levelDraws?.(level),
+            },
+          ]
         : [],
     )
     .sort((one, other) => one.axis - other.axis);

@@ -1,6 +1,7 @@
 import type { Operand, Selector } from '../../contract/check.ts';
 import type { RunEvidence, UnitEvidence } from '../../contract/evidence.ts';
 import type { MeasuredSeries, QuantityDraws } from '../../contract/measurement.ts';
+import { drawnColumn, drawnNumber } from './columns.ts';
 import { convertUnit } from './convertUnit.ts';
 import { readFact } from './factValue.ts';
 import { cellAt } from './gridCell.ts';
@@ -67,23 +68,20 @@ function selectValue(
   const chosen = choose(view, selector, statistic);
   if (chosen.length === 0)
     return { ok: false, reason: nothingThere(series.id, view, selector, nameOfUnit(common.unit)) };
-  const pick = (read: (member: number) => number): number =>
-    statistics(
-      chosen.map((level) => view.valueOf(level, read)),
-      statistic,
-    );
-  const value = pick((member) => series.values[member]!.value);
+  const value = statistics(
+    chosen.map((level) => view.valueOf(level, (member) => series.values[member]!.value)),
+    statistic,
+  );
   const extreme = chosen.find((level) => level.value === value);
   const drawn = draws === 'pending' || draws === null ? null : draws;
-  const width = drawn?.axes.length ?? 0;
-  const draw = drawn ? (d: number) => pick((member) => drawn.values[d * width + member]!) : null;
+  const draw = drawn ? drawOf(drawn, view, chosen, statistic) : null;
   const rows = statistic.name === 'average' ? chosen.flatMap((level) => level.rows) : (extreme?.rows ?? []);
   return {
     ok: true,
     value: {
       ...common,
       value,
-      u: standardUncertainty(series, view, chosen, statistic, extreme, draw, drawn?.count ?? 0),
+      u: standardUncertainty(series, view, chosen, statistic, extreme, drawn),
       over: false,
       unitOfMeasure: series.unit,
       ...(statistic.name !== 'average' && extreme?.axis !== undefined ? { axis: extreme.axis } : {}),
@@ -93,8 +91,7 @@ function selectValue(
       draw,
       ...(drawn
         ? {
-            drawOf: (level: Level, d: number) =>
-              view.valueOf(level, (member) => drawn.values[d * width + member]!),
+            levelDraws: (level: Level) => levelColumn(drawn, view, level),
           }
         : {}),
       drawCount: drawn?.count ?? 0,
@@ -162,25 +159,65 @@ function standardUncertainty(
   chosen: readonly Level[],
   statistic: Statistic,
   extreme: Level | undefined,
-  draw: ((index: number) => number) | null,
-  count: number,
+  drawn: QuantityDraws | null,
 ): number | null {
   if (statistic.name !== 'average') return extreme?.u ?? null;
   const whole = chosen.length === view.levels.filter((level) => level.counts).length;
   if (whole && series.average) return series.average.u;
-  return draw ? spread(draw, count) : null;
+  if (!drawn) return null;
+  const key = statisticKey(view, chosen, statistic);
+  return drawnNumber(drawn, `u ${key}`, () => spread(statisticColumn(drawn, view, chosen, statistic)));
 }
 
 /** Standard deviation of the draws, for a statistic that the measurement does not carry itself. */
-function spread(draw: (index: number) => number, count: number): number {
+function spread(column: Float64Array): number {
   let sum = 0;
   let squares = 0;
-  for (let d = 0; d < count; d++) {
-    const value = draw(d);
+  for (const value of column) {
     sum += value;
     squares += value * value;
   }
+  const count = column.length;
   return Math.sqrt(Math.max(0, squares / count - (sum / count) ** 2));
+}
+
+/** The statistic in a draw; its draws are worked out when the first is asked for. */
+function drawOf(drawn: QuantityDraws, view: Levels, chosen: readonly Level[], statistic: Statistic) {
+  let column: Float64Array | undefined;
+  return (index: number): number => {
+    column ??= statisticColumn(drawn, view, chosen, statistic);
+    return column[index]!;
+  };
+}
+
+function statisticColumn(
+  drawn: QuantityDraws,
+  view: Levels,
+  chosen: readonly Level[],
+  statistic: Statistic,
+): Float64Array {
+  return drawnColumn(drawn, statisticKey(view, chosen, statistic), (d) => {
+    const width = drawn.axes.length;
+    return statistics(
+      chosen.map((level) => view.valueOf(level, (member) => drawn.values[d * width + member]!)),
+      statistic,
+    );
+  });
+}
+
+function levelColumn(drawn: QuantityDraws, view: Levels, level: Level): Float64Array {
+  return drawnColumn(drawn, `level ${levelKey(view, level)}`, (d) =>
+    view.valueOf(level, (member) => drawn.values[d * drawn.axes.length + member]!),
+  );
+}
+
+function statisticKey(view: Levels, chosen: readonly Level[], { name, rank }: Statistic): string {
+  return `${name} ${rank} ${chosen.map((level) => levelKey(view, level)).join(' ')}`;
+}
+
+/** The members that a level stands for, and how they make one value. */
+function levelKey({ fold }: Levels, { members }: Level): string {
+  return members.length === 1 ? String(members[0]) : `${fold}(${members.join()})`;
 }
 
 function nothingThere(id: string, view: Levels, selector: Selector, name: string): string {

@@ -20,8 +20,8 @@ export interface OperandValue {
   series?: MeasuredSeries;
   /** The value in a draw; null: it carries no uncertainty. */
   draw: ((index: number) => number) | null;
-  /** One level of the series in a draw. */
-  drawOf?: (level: Level, index: number) => number;
+  /** One level of the series in every draw. */
+  levelDraws?: (level: Level) => Float64Array;
   drawCount: number;
   pending: boolean;
   evidence: readonly string[];

@@ -119,9 +119,11 @@ function takesPlace(
   const sign = direction === 'higher' ? 1 : -1;
   const mine = sign * valueIn(own, draw);
   // A tie within rounding counts for the statement, so nobody is "ahead" by less than that.
-  const ahead = (value: OperandValue) => sign * valueIn(value, draw) > mine + onTheLimit;
-  const exceptionsAhead = excepted.every((value) => sign * valueIn(value, draw) >= mine - onTheLimit);
-  const before = rivals.filter(ahead).length;
+  let before = 0;
+  for (const value of rivals) if (sign * valueIn(value, draw) > mine + onTheLimit) before++;
+  let exceptionsAhead = true;
+  for (const value of excepted)
+    if (!(sign * valueIn(value, draw) >= mine - onTheLimit)) exceptionsAhead = false;
   switch (rank.type) {
     case 'best':
     case 'ahead':

@@ -43,8 +43,19 @@ export interface Sight {
   dated(unit: UnitEvidence): string | null;
 }
 
-/** Runs of a unit that no other run of it replaces, in order of id. */
-export function currentRuns(unit: UnitEvidence): RunEvidence[] {
+const current = new WeakMap<UnitEvidence, readonly RunEvidence[]>();
+
+/** Runs of a unit that no other run of it replaces, in order of id. Evidence is never changed in place. */
+export function currentRuns(unit: UnitEvidence): readonly RunEvidence[] {
+  let runs = current.get(unit);
+  if (!runs) {
+    runs = runsNotReplaced(unit);
+    current.set(unit, runs);
+  }
+  return runs;
+}
+
+function runsNotReplaced(unit: UnitEvidence): RunEvidence[] {
   const replaced = new Set(unit.runs.map((run) => run.conditions.supersedes).filter(Boolean));
   return unit.runs.filter((run) => !replaced.has(run.id));
 }
