@@ -33,6 +33,48 @@ test('expanded uncertainties are divided by coverage_k, single missing fields ar
   expect(resolved.notes).toEqual(['the instrument states no xy_from_cdm2: house default used']);
 });
 
+test('each missing field of instrument and source is named, several of them together', () => {
+  const notes = (more: object) => resolveConditions(runSchema.parse({ ...bare, ...more })).notes;
+  const { name: _name, serial: _serial, floor_cdm2: _floor, u_x: _u, ...rest } = sdrConditions.instrument!;
+  expect(notes({ instrument: rest, source: { bits: 12 } })).toEqual([
+    'the instrument states no u_x, floor_cdm2: house default used',
+    'the source states no range: taken as narrow range',
+  ]);
+  expect(notes({ instrument: sdrConditions.instrument, source: { range: 'full' } })).toEqual([
+    'the source states no bits: taken as 10 bit',
+  ]);
+});
+
+test('a white that is neither a name nor two numbers between 0 and 1 is not known', () => {
+  const colours = (white: string) =>
+    resolveConditions({ ...sdrConditions, target: { ...sdrConditions.target, white } }).colours;
+  for (const white of [
+    '',
+    '0.3',
+    '0.3127 0.329 0.3583',
+    '0.3127, 1',
+    '0, 0.329',
+    '0.3127; 0',
+    'tea',
+    '1, 0.3',
+  ])
+    expect(colours(white), white).toBeUndefined();
+  const exact = colours(' 0.25; 0.5 ')!;
+  expect(exact.white).toEqual([0.25, 0.5]);
+  // X and Z of the white where Y = 1: x/y and (1 − x − y)/y
+  expect([exact.whiteX, exact.whiteZ]).toEqual([0.5, 0.5]);
+});
+
+test('PQ and HLG are HDR whatever the signal is called, a power law in SDR is not', () => {
+  const hdr = (signal: string, eotf: string) =>
+    resolveConditions({ ...sdrConditions, signal, target: { ...sdrConditions.target, eotf } });
+  expect(hdr('SDR', 'PQ').hdr).toBe(true);
+  expect(hdr('SDR', 'HLG').hdr).toBe(true);
+  expect(hdr('HLG', 'BT.1886').hdr).toBe(true);
+  expect(hdr('SDR', 'gamma 2.35')).toMatchObject({ hdr: false, eotf: { kind: 'power', gamma: 2.35 } });
+  expect(hdr('SDR', 'sRGB')).toMatchObject({ hdr: false, eotf: { kind: 'sRGB' } });
+});
+
 test('a run that states everything carries no note', () => {
   expect(resolveConditions(sdrConditions).notes).toEqual([]);
 });

@@ -207,6 +207,47 @@ test('a white pattern of another series scales L* where no white anchors the tar
   expect(measured(found, 'sweep.red.saturation').notes.join()).toContain('highest white');
 });
 
+test('any white pattern scales L*, the brightest of them; no other pattern does', () => {
+  const whites: Draft[] = [
+    { series: 'greyscale', stimulus: 75, Y: 260 },
+    { series: 'primaries', hue: 'white', stimulus: 90, x: 0.31, y: 0.33, Y: 260 },
+    step(0, 0.31, 0.33, 260, { stimulus: 90 }),
+    { series: 'window', window: 10, Y: 260 },
+    { series: 'contrast', pattern: 'full-white', Y: 260 },
+    { series: 'uniformity', level: 'white', position: 'r1c1', Y: 260 },
+    { series: 'uniformity', position: 'r1c1', Y: 260 },
+    { series: 'angle', angle: 30, Y: 260 },
+  ];
+  const others: Draft[] = [
+    { series: 'primaries', hue: 'green', x: 0.3, y: 0.6, Y: 260 },
+    step(20, 0.36, 0.33, 260, { hue: 'blue' }),
+    { series: 'contrast', pattern: 'chequer-white', position: 'r1c1', Y: 260 },
+    { series: 'contrast', pattern: 'full-black', Y: 260 },
+    { series: 'uniformity', level: 'grey50', position: 'r1c1', Y: 260 },
+    { series: 'angle', angle: 0, level: 'grey50', Y: 260 },
+    { series: 'chart', patch: '1', x: 0.3, y: 0.3, Y: 260 },
+  ];
+  const dimmer: Draft[] = [
+    { series: 'greyscale', stimulus: 70, Y: 100 },
+    { series: 'angle', angle: 45, Y: 90 },
+  ];
+  const { x, y, Y } = sweep[3]!;
+  const expected = (Yn: number) =>
+    100 * (chroma(lab(xyz(x!, y!, Y!), D65w(Yn))) / chroma(lab(xyz(0.64, 0.33, Y!), D65w(Yn))) - 1);
+  for (const white of whites) {
+    const found = measure([sweep[3]!, white, ...dimmer]);
+    expect(measured(found, 'sweep.red.saturation').notes.join(), JSON.stringify(white)).toContain(
+      'highest white',
+    );
+    expect(pairs(found, 'sweep.red.saturation').at(-1)![1]).toBeCloseTo(expected(260), 6);
+  }
+  for (const other of others)
+    expect(
+      measured(measure([sweep[3]!, other]), 'sweep.red.saturation').notes.join(),
+      JSON.stringify(other),
+    ).toContain('L* 50');
+});
+
 test('hue is undefined under 5 C*, saturation where the target has no chroma', () => {
   const found = measure([step(0, 0.3127, 0.329, 203), step(1, 0.3145, 0.329, 200), sweep[3]!, white]);
   expect(pairs(found, 'sweep.red.hue').map(([axis]) => axis)).toEqual([100]);
