@@ -1,11 +1,19 @@
 import { useEffect } from 'react';
 import { keyLabel } from '../commands/keys.ts';
 import { useCommands } from '../commands/registry.ts';
-import { go } from '../shell/route.ts';
+import { go, useRoute } from '../shell/route.ts';
 import { useLibrary } from '../stores/library.ts';
 import { nextStep, type TourStep, tourArticle, tourSteps } from './tourState.ts';
 import { isTourPossible, tellTour, useTour } from './tourStore.ts';
-import { finishedWords, keysElsewhere, piecesOf, stepWords, withTitle } from './tourWords.ts';
+import {
+  backToDraft,
+  finishedWords,
+  inDraft,
+  keysElsewhere,
+  piecesOf,
+  stepWords,
+  withTitle,
+} from './tourWords.ts';
 import { watchWindow } from './watchWindow.ts';
 import './tour.css';
 
@@ -15,6 +23,7 @@ import './tour.css';
  */
 export function TourLine() {
   const tour = useTour();
+  const { room } = useRoute();
   const possible = useLibrary(isTourPossible);
   const title = useLibrary((state) => state.articles.find(({ id }) => id === tourArticle)?.title ?? '');
   useEffect(watchWindow, []);
@@ -23,6 +32,7 @@ export function TourLine() {
   const isShown = possible && tour.state !== 'ended';
   const words = step ? stepWords[step] : finishedWords;
   const ask = withTitle(words.ask, title);
+  const how = step && room !== 'draft' && inDraft.has(step) ? backToDraft : withTitle(words.how, title);
   return (
     <>
       <div className="unseen" aria-live="polite">
@@ -30,7 +40,7 @@ export function TourLine() {
           <>
             {last ? `Done: ${stepWords[last].did}. ` : ''}
             {step ? 'Next: ' : ''}
-            {ask} <How words={withTitle(words.how, title)} />
+            {ask} <How words={how} />
           </>
         ) : null}
       </div>
@@ -39,7 +49,7 @@ export function TourLine() {
           <Ticks done={tour.done} />
           <p>
             {last ? <span className="tour-did">{stepWords[last].did}. </span> : null}
-            <b>{ask}</b> <How words={withTitle(words.how, title)} />
+            <b>{ask}</b> <How words={how} />
           </p>
           <span className="tour-acts">
             {step === 'open' ? (

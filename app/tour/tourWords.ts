@@ -48,6 +48,10 @@ export const stepWords: Readonly<Record<TourStep, StepWords>> = {
   },
 };
 
+/** Steps that can only be taken in the Draft, and what is said of them elsewhere. */
+export const inDraft: ReadonlySet<TourStep> = new Set(['problem', 'proof', 'settle']);
+export const backToDraft = '`room.draft` goes back to the Draft.';
+
 /** Keys of commands that only a room registers, for when it is not on show. */
 export const keysElsewhere: Readonly<Record<string, string>> = {
   'draft.next-problem': 'F8',

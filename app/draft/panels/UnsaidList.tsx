@@ -1,7 +1,7 @@
 import type { ArticleVerdicts } from '../../../shared/claims/index.ts';
 import { unsaidLines } from './unsaidText.ts';
 
-const shown = 5;
+const shown = 3;
 
 type Findings = ArticleVerdicts['unsaid'];
 
