@@ -88,13 +88,14 @@ test('a patch without reference or chromaticity is left out and named', () => {
     { series: 'chart', patch: '2', referencexyY: [0.3, 0.3, 0.2], Y: 30 },
     { series: 'chart', patch: '3', referencexyY: [0.3, 0.3, 0.2], x: 0.3, y: 0.3, Y: 38 },
     { series: 'chart', patch: '4', referencexyY: [0.3, 0, 0.2], x: 0.3, y: 0.3, Y: 38 },
+    { series: 'chart', patch: '5', referencexyY: [0.3, 0.3, 0], x: 0.3, y: 0.3, Y: 38 },
     white,
   ]);
   const { values, notes } = measured(found, 'chart.de2000');
   expect(values.map(({ axis }) => axis)).toEqual(['3']);
   expect(notes).toEqual(
     expect.arrayContaining([
-      'patches 1, 4 without a reference, left out',
+      'patches 1, 4, 5 without a reference, left out',
       'patch 2 without usable chromaticity, left out',
     ]),
   );
