@@ -42,8 +42,8 @@ const { values, positionals } = parseArgs({
   options: {
     count: { type: 'string', default: '30' },
     seed: { type: 'string', default: '1' },
-    /** Takes only mutants whose file, line after the change or name holds this text, all of them */
-    only: { type: 'string' },
+    /** Instead of a sample: every mutant whose file and line after the change hold one of these texts */
+    only: { type: 'string', multiple: true },
     /** Begins later in the sample, and ends after so many seconds: a long sample in several sittings */
     skip: { type: 'string', default: '0' },
     for: { type: 'string', default: '86400' },
@@ -72,7 +72,7 @@ const { only } = values;
 const mutants =
   only === undefined
     ? sample(all, count, seeded(seed)).slice(skip)
-    : all.filter((mutant) => nameOf(mutant).includes(only));
+    : all.filter((mutant) => only.some((text) => nameOf(mutant).includes(text)));
 const end = Date.now() + 1000 * seconds;
 const copy = copyOfTree();
 const reach = reachOf(copy, testFolders);
@@ -89,9 +89,7 @@ try {
     console.log(`${verdict.padEnd(10)} ${describe(mutant)}`);
   }
   const counted = Object.entries(totals).map(([verdict, n]) => `${n} ${verdict}`);
-  console.log(
-    `${counted.join(', ')}; of ${all.length}, ${only === undefined ? `seed ${seed}` : `only "${only}"`}`,
-  );
+  console.log(`${counted.join(', ')}; of ${all.length}, ${only === undefined ? `seed ${seed}` : 'chosen'}`);
   process.exitCode = totals.survived > 0 ? 1 : 0;
 } finally {
   rmSync(copy, { recursive: true, force: true });
