@@ -1,6 +1,7 @@
 import { verdictSeverity } from '../../shared/contract/claim.ts';
 import { hashOf } from '../shell/route.ts';
 import { type Standing, VerdictGlyph, verdictWord } from '../theme/VerdictGlyph.tsx';
+import { releaseChecks } from './releaseChecks.ts';
 import { NothingYet } from './ScoreRoom.tsx';
 import { useJudgedArticle } from './useJudgedArticle.ts';
 import './rooms.css';
@@ -20,6 +21,27 @@ export function DeskRoom() {
       <p className="by">
         {document.meta.title}, {claims.length} claims
       </p>
+      <h2>Before release</h2>
+      <ul className="release-checks">
+        {releaseChecks(verdicts, document.meta, new Date().toISOString()).map((check) => (
+          <li key={check.id} className={check.passed ? 'holds' : check.isGrave ? 'breaks' : 'close'}>
+            <span className="tone" aria-hidden="true">
+              {check.passed ? '✓' : check.isGrave ? '✗' : '?'}
+            </span>
+            <span>
+              <span className="unseen">{check.passed ? 'Done: ' : 'Open: '}</span>
+              {check.at === null ? (
+                check.words
+              ) : (
+                <a className="act" href={hashOf('draft', [document.id], { at: String(check.at) })}>
+                  {check.words}
+                </a>
+              )}
+            </span>
+          </li>
+        ))}
+      </ul>
+      <h2>Every claim, the worst first</h2>
       <ol className="galley">
         {claims.map((claim, index) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: two claims may share their words; the list is made anew each time
@@ -37,11 +59,6 @@ export function DeskRoom() {
           </li>
         ))}
       </ol>
-      {verdicts.agreement
-        .filter((pair) => pair.verdict === 'breaks')
-        .map((pair) => (
-          <p key={pair.reason}>{pair.reason}</p>
-        ))}
       <p className="quiet">
         Remarks, sending back and sign-off are not built yet; this page lists what they will go through.
       </p>

@@ -164,6 +164,39 @@ describe('the Draft', () => {
     expect(await page.locator('.margin').count()).toBe(0);
   });
 
+  it('opens a folded proof whole, with what the margin shows, and by keyboard', async () => {
+    const page = await sitting.openWindow({ path: '#/draft/vane-50', width: 900 });
+    await settled(page);
+    await page.keyboard.press('F8');
+    await page.keyboard.press('F8');
+    const proof = page.locator('.fold .proof.focused');
+    await proof.locator('.proof-figure svg').waitFor();
+    const shown = (await proof.textContent()) ?? '';
+    expect(shown).toMatch(/1\.89\s±\s0\.13 at 40/u);
+    expect(shown).toContain('Colour error of the greyscale; SDR as delivered, Studio, 11 readings');
+    expect(await proof.locator('.do button').allTextContents()).toEqual(
+      expect.arrayContaining(['Accept', 'Readings', 'Read as…', 'Opinion']),
+    );
+    for (const part of ['.proof-figure', '.proof-more', '.do button'])
+      expect(await proof.locator(part).first().isVisible()).toBe(true);
+
+    await page.keyboard.press('F7');
+    expect(await page.evaluate(() => document.activeElement?.className)).toContain('proof-head');
+    const first = await proof.getAttribute('data-key');
+    await page.keyboard.press('ArrowDown');
+    await page.waitForFunction(
+      (key) => document.querySelector<HTMLElement>('.fold .proof.focused')?.dataset.key !== key,
+      first,
+    );
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.closest('.proof.focused .do') !== null)).toBe(
+      true,
+    );
+    await page.keyboard.press('Escape');
+    expect(await page.evaluate(() => document.activeElement?.className)).toContain('article');
+    await page.context().close();
+  });
+
   it('lets a second window follow and not write', async () => {
     await write('leased', 'A 10% window reaches 742 nits.');
     const writer = await openDraft('leased');

@@ -54,6 +54,7 @@ describe('writing in the Draft', () => {
     await page.keyboard.press('Enter');
     await page.locator('.article .measured', { hasText: ':1' }).waitFor();
     await page.locator('.proof.holds').first().waitFor();
+    await page.locator('.article [data-claim]', { hasText: ':1' }).first().waitFor();
     await page.keyboard.press('Alt+p');
     await page.locator('.photo-choice button').first().click();
     await page.getByLabel('What it shows').fill('A bright disc on black');
@@ -74,6 +75,26 @@ describe('writing in the Draft', () => {
     expect(markdown).toMatch(/The native contrast is \[1,6\d\d:1\]\(measured:/);
     expect(markdown).toMatch(/!\[A bright disc on black\]\(\.\.\/units\/orrinvale-hearth-55\/photos\//);
     expect(markdown).toContain('*Haloes seen at night.*');
+    const stored = await sitting.workbench.answer('article.read', { article: 'by-key' });
+    expect(stored.ok && stored.value.claims.map(({ origin, proof }) => [origin, proof?.verdict])).toEqual([
+      ['manual', 'holds'],
+    ]);
+    await page.context().close();
+  });
+
+  it('leaves a blank where a house phrase has no number, and says what is missing', async () => {
+    const page = await sitting.openWindow({ path: '#/draft/gloam-48' });
+    await page.locator('.article p').last().click();
+    await page.keyboard.press('End');
+    await page.keyboard.press('Alt+h');
+    await page.getByLabel('Which phrase').fill('after adjustment');
+    await page.locator('.read-as li', { hasText: 'Not measured yet' }).first().waitFor();
+    await page.keyboard.press('Enter');
+    await page
+      .getByText(/^Left blank, not measured yet: Colour error of the greyscale/)
+      .first()
+      .waitFor();
+    expect(await page.evaluate(() => getSelection()?.toString())).toBe('…');
     await page.context().close();
   });
 
