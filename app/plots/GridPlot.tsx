@@ -1,5 +1,5 @@
 import type { GridFigure } from './figure.ts';
-import { numberText } from './numberText.ts';
+import { signedText } from './numberText.ts';
 import { cellPairs } from './pairs.ts';
 import { otherKey, spotsOf } from './pointText.ts';
 import { type SpotHandling, SpotMark } from './SpotMark.tsx';
@@ -49,7 +49,7 @@ export function GridPlot({
                   fillOpacity={(0.2 * Math.abs(own.value)) / most}
                 />
                 <text className="plot-cell-text" y={other ? -2 : 4} textAnchor="middle">
-                  {signed(own.value, figure.decimals)}
+                  {signedText(own.value, figure.decimals)}
                 </text>
               </SpotMark>
               {other && (
@@ -62,7 +62,7 @@ export function GridPlot({
                   whisker={null}
                 >
                   <text className="plot-cell-other" y={3} textAnchor="middle">
-                    {signed(other.value, figure.decimals)}
+                    {signedText(other.value, figure.decimals)}
                   </text>
                 </SpotMark>
               )}
@@ -72,10 +72,4 @@ export function GridPlot({
       </g>
     </>
   );
-}
-
-/** `+3`, `−31`, `0`: what is brighter than the centre carries its plus. */
-function signed(value: number, decimals: number): string {
-  const text = numberText(value, decimals);
-  return /^0(\.0*)?$/.test(text) || value < 0 ? text : `+${text}`;
 }

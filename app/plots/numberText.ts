@@ -8,6 +8,12 @@ export function numberText(value: number, decimals: number): string {
   return formatNumber(value, { decimals });
 }
 
+/** `+3`, `−31`, `0`: what is above carries its plus. */
+export function signedText(value: number, decimals: number): string {
+  const text = numberText(value, decimals);
+  return value < 0 || /^0(\.0*)?$/.test(text) ? text : `+${text}`;
+}
+
 /** Colour differences are named in words beside the number, so their symbol is left out. */
 const printed = (unit: string) => (unit.startsWith('Δ') || unit === '1' ? {} : { unit });
 

@@ -9,20 +9,35 @@ import { reach } from './seriesPoints.ts';
  */
 export function layOver(lead: Figure, other: Figure, names: { lead: string; other: string }): Figure {
   const label = names.other;
-  const finding = lead.title === other.title ? 'the same' : lowered(other.title);
-  const both = {
-    title: `${lead.title}; ${label}: ${finding}`,
-    runs: `${lead.runs} against ${other.runs}`,
-  };
+  const both = { title: bothFindings(lead, other, label), runs: `${lead.runs} against ${other.runs}` };
   if (lead.form === 'levels' && other.form === 'levels') return { ...levels(lead, other, label), ...both };
   const laid = { label, lead: names.lead };
   if (lead.form === 'patches' && other.form === 'patches')
-    return { ...lead, ...both, other: { ...laid, patches: other.patches } };
+    return {
+      ...lead,
+      ...both,
+      note: `${lead.note}; filled ${names.lead}, hollow ${label}`,
+      other: { ...laid, patches: other.patches },
+    };
   if (lead.form === 'grid' && other.form === 'grid') {
     const { rows, columns, cells } = other;
-    return { ...lead, ...both, other: { ...laid, rows, columns, cells } };
+    const same = rows === lead.rows && columns === lead.columns;
+    const which = same
+      ? `large figures ${names.lead}, small ${label}`
+      : `${label}: another grid, see the large plot`;
+    return {
+      ...lead,
+      ...both,
+      note: `${lead.note}; ${which}`,
+      other: { ...laid, rows, columns, cells },
+    };
   }
   return lead;
+}
+
+/** "Follows BT.1886 within 6 %; Vane 50: luminance is 12 % under BT.1886 at 20 %" */
+export function bothFindings(lead: Figure, other: Figure, label: string): string {
+  return `${lead.title}; ${label}: ${lead.title === other.title ? 'the same' : lowered(other.title)}`;
 }
 
 /** The first word small, unless it is a name such as BT.709. */

@@ -1,7 +1,7 @@
 import type { Data, Layout } from 'plotly.js-dist-min';
 import type { GridCell, GridFigure } from '../figure.ts';
 import type { InkColours } from '../inkColours.ts';
-import { numberText, withUnit } from '../numberText.ts';
+import { signedText } from '../numberText.ts';
 import { cellPairs, sharesGrid } from '../pairs.ts';
 import { otherKey, spotsOf } from '../pointText.ts';
 import { baseLayout } from './layout.ts';
@@ -59,6 +59,7 @@ export function gridTraces(figure: GridFigure, ink: InkColours): LargeDrawing {
       // A cell is as wide for its height as the screen, 16:9 whatever the grid.
       scaleratio: cellRatio(screen),
       constrain: 'domain',
+      constraintoward: 'top',
       anchor: `x${suffix}`,
     };
     return {
@@ -70,7 +71,7 @@ export function gridTraces(figure: GridFigure, ink: InkColours): LargeDrawing {
       z: [...screen.depths],
       zmin: 0,
       zmax: 1,
-      text: screen.cells.map((cell) => numberText(cell.value, figure.decimals)),
+      text: screen.cells.map((cell) => signedText(cell.value, figure.decimals)),
       texttemplate: '%{text}',
       textfont: { color: ink.ink },
       customdata: [...screen.keys],
@@ -122,7 +123,7 @@ function screensOf(figure: GridFigure): Screen[] {
       keys: differences.map(({ key }) => key),
       texts: differences.map(
         ({ row, column, value }) =>
-          `row ${row}, column ${column}: ${withUnit(value, figure.unit, figure.decimals)} from one to the other`,
+          `row ${row}, column ${column}: ${signedText(value, figure.decimals)} points from one to the other`,
       ),
       depths: differences.map(({ value }) => Math.abs(value) / largest),
     },

@@ -42,14 +42,14 @@ export function limitShape(y: number, ink: InkColours, style: 'dash' | 'solid' =
   };
 }
 
-/** The word of a limit, at its left end above the line. */
-export function limitLabel(y: number, text: string, ink: InkColours) {
+/** The word of a limit above one end of its line. */
+export function limitLabel(y: number, text: string, ink: InkColours, end: 'left' | 'right' = 'left') {
   return {
     xref: 'paper' as const,
-    x: 0,
+    x: end === 'left' ? 0 : 1,
     y,
     text,
-    xanchor: 'left' as const,
+    xanchor: end,
     yanchor: 'bottom' as const,
     showarrow: false,
     font: { color: ink.quiet },

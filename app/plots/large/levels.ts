@@ -2,6 +2,7 @@ import type { Data } from 'plotly.js-dist-min';
 import type { FigureLine, LevelsFigure, Mark } from '../figure.ts';
 import type { InkColours } from '../inkColours.ts';
 import { levelText } from '../pointText.ts';
+import { spreadLabels } from '../spreadLabels.ts';
 import { baseLayout, dashes, limitLabel, limitShape, see } from './layout.ts';
 import type { LargeDrawing } from './traces.ts';
 
@@ -49,25 +50,7 @@ export function levelsTraces(figure: LevelsFigure, ink: InkColours): LargeDrawin
       hoverinfo: 'text',
     };
   });
-  const ends =
-    figure.lines.length > 1
-      ? figure.lines.flatMap((line) => {
-          const last = line.points.at(-1);
-          return last
-            ? [
-                {
-                  x: figure.x.scale === 'log' ? Math.log10(last.x) : last.x,
-                  y: last.y,
-                  text: line.label,
-                  xanchor: 'left' as const,
-                  xshift: 10,
-                  showarrow: false,
-                  font: { color: colourOf(line) },
-                },
-              ]
-            : [];
-        })
-      : [];
+  const ends = figure.lines.length > 1 ? endLabels(figure, colourOf) : [];
   return {
     data: [...bands, ...lines],
     layout: {
@@ -91,6 +74,34 @@ export function levelsTraces(figure: LevelsFigure, ink: InkColours): LargeDrawin
       },
     },
   };
+}
+
+/** Height of the drawing area in CSS px, about: enough to keep names apart. */
+const areaHeight = 360;
+
+/** Each line's name beside its last point, moved up or down where two would meet. */
+function endLabels(figure: LevelsFigure, colourOf: (line: FigureLine) => string) {
+  const { min, max } = figure.y;
+  const ended = figure.lines.flatMap((line) => {
+    const last = line.points.at(-1);
+    return last ? [{ line, last, down: (areaHeight * (max - last.y)) / (max - min) }] : [];
+  });
+  const placed = spreadLabels(
+    ended.map(({ down }) => down),
+    15,
+    0,
+    areaHeight,
+  );
+  return ended.map(({ line, last, down }, index) => ({
+    x: figure.x.scale === 'log' ? Math.log10(last.x) : last.x,
+    y: last.y,
+    text: line.label,
+    xanchor: 'left' as const,
+    xshift: 10,
+    yshift: down - placed[index]!,
+    showarrow: false,
+    font: { color: colourOf(line) },
+  }));
 }
 
 function hasBand(line: FigureLine): boolean {

@@ -64,7 +64,7 @@ export function patchesTraces(figure: PatchesFigure, ink: InkColours): LargeDraw
       },
       yaxis: { ...base.yaxis, rangemode: 'tozero', title: { text: ['error', figure.unit].join(', ') } },
       shapes: figure.limit ? [limitShape(figure.limit.value, ink)] : [],
-      annotations: figure.limit ? [limitLabel(figure.limit.value, figure.limit.label, ink)] : [],
+      annotations: figure.limit ? [limitLabel(figure.limit.value, figure.limit.label, ink, 'right')] : [],
     },
   };
 }

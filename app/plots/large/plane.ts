@@ -32,8 +32,17 @@ export function planeTraces(figure: PlaneFigure, ink: InkColours): LargeDrawing 
       ...base,
       showlegend: true,
       legend: { orientation: 'h', y: 1.08, font: { color: ink.ink } },
-      xaxis: { ...base.xaxis, title: { text: figure.diagram === 'xy' ? 'x' : 'u′' } },
-      yaxis: { ...base.yaxis, title: { text: figure.diagram === 'xy' ? 'y' : 'v′' }, scaleanchor: 'x' },
+      xaxis: {
+        ...base.xaxis,
+        constrain: 'domain',
+        title: { text: figure.diagram === 'xy' ? 'x' : 'u′' },
+      },
+      yaxis: {
+        ...base.yaxis,
+        constrain: 'domain',
+        title: { text: figure.diagram === 'xy' ? 'y' : 'v′' },
+        scaleanchor: 'x',
+      },
       annotations: figure.marks.map((mark) => ({
         x: mark.at[0],
         y: mark.at[1],

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Subject } from '../../../app/plots/figure.ts';
 import { figuresOf } from '../../../app/plots/figures/index.ts';
 import { nameSubjects } from '../../../app/plots/figures/subjectText.ts';
 import { figureCsv, figureTable } from '../../../app/plots/figureTable.ts';
@@ -6,7 +7,7 @@ import { largeTraces } from '../../../app/plots/large/traces.ts';
 import { cellPairs, patchPairs } from '../../../app/plots/pairs.ts';
 import { spotsOf } from '../../../app/plots/pointText.ts';
 import { defaultHouse } from '../../../shared/claims/house/defaults.ts';
-import { series, subject } from './subjects.ts';
+import { scalar, series, subject } from './subjects.ts';
 
 const ink = {
   paper: 'rgb(255, 255, 255)',
@@ -109,7 +110,7 @@ describe('two runs laid over each other', () => {
         ['o0', 'o1'],
       ],
       [
-        ['15', '0'],
+        ['+15', '0'],
         ['0', '1'],
       ],
     ]);
@@ -138,6 +139,23 @@ describe('two runs laid over each other', () => {
       [null, -9],
       [null, 0],
     ]);
+  });
+
+  it('both say their finding, and one without such readings says that', () => {
+    const gamma = (value: number) => [
+      series('gamma', '', [
+        [50, value],
+        [90, value],
+      ]),
+      scalar('gamma.average', '', value),
+    ];
+    const titled = (a: Subject, b: Subject) =>
+      figuresOf(nameSubjects([a, b]), defaultHouse.limits).find((each) => each.id === 'gamma')!;
+    const [a, b] = [subject(gamma(2.2)), subject(gamma(2.4), { stage: 'adjusted' })];
+    expect(titled(a, b).title).toBe(
+      'Gamma averages 2.20, from 2.20 to 2.20; adjusted: gamma averages 2.40, from 2.40 to 2.40',
+    );
+    expect(titled(a, subject([], { stage: 'adjusted' })).note).toMatch(/; adjusted has no such readings$/);
   });
 
   it('share a balance: of the other run come its furthest channel and the lead’s', () => {
