@@ -232,27 +232,29 @@ function tintPlans(
     const [u, v] = xyToUv(w.x[greys[i]!.point]!, w.y[greys[i]!.point]!);
     return [u - uWhite, v - vWhite];
   };
-  const plan = (
-    id: string,
-    value: (w: World, i: number) => number,
-    law: Law,
-    otherwise = greys.length > 0 ? 'every grey is on the target white' : noColour,
-  ) => planOf(run, { id, items: itemsOf(greys), value, uses: 'chromaticity', law, notes, otherwise });
+  const common = { items: itemsOf(greys), uses: 'chromaticity', notes, otherwise: noColour } as const;
+  const plan = (id: string, value: (w: World, i: number) => number, law: Law) =>
+    planOf(run, { ...common, id, value, law });
   // Draws are counted from the found direction, so that those past 0° do not jump to 360°.
   const directions = greys.map((_, i) => degreesOfDirection(...shift(run.points.found, i)));
   return [
     plan('grey.tint', (w, i) => length(shift(w, i)), 'magnitude'),
     plan('grey.tint.u', (w, i) => shift(w, i)[0], 'smooth'),
     plan('grey.tint.v', (w, i) => shift(w, i)[1], 'smooth'),
-    plan(
-      'grey.tint.angle',
-      (w, i) =>
-        // No shift has no direction.
-        length(shift(w, i)) > 1e-9
-          ? directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...shift(w, i)))
-          : Number.NaN,
-      'smooth',
-    ),
+    planOf(run, {
+      ...common,
+      id: 'grey.tint.angle',
+      // No shift has no direction.
+      value: (w, i) => {
+        const drawn = shift(w, i);
+        if (length(drawn) < 1e-9) return Number.NaN;
+        return directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...drawn));
+      },
+      law: 'smooth',
+      // Directions go round: 359° and 1° have no mean of 180°.
+      isSeries: false,
+      otherwise: greys.length > 0 ? 'every grey is on the target white' : noColour,
+    }),
   ];
 }
 

@@ -207,6 +207,8 @@ test('a grey on the target white has a tint of 0 and no direction of tint', () =
   ]);
   expect(pairs(found, 'grey.tint')[0]).toEqual([50, 0]);
   expect(pairs(found, 'grey.tint.angle').map(([axis]) => axis)).toEqual([100]);
+  expect(measured(found, 'grey.tint').average).toBeDefined();
+  expect(measured(found, 'grey.tint.angle').average, 'directions go round').toBeUndefined();
 });
 
 test('of greys in several windows those of the window with most levels are used, of equally many the smallest', () => {
