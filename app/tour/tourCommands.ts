@@ -1,7 +1,7 @@
 import type { Command } from '../commands/command.ts';
 import { isTourPossible, tellTour, useTour } from './tourStore.ts';
 
-const isRunning = () => isTourPossible() && useTour.getState().state === 'running';
+const isShown = () => isTourPossible() && useTour.getState().state !== 'ended';
 
 /** The first steps, for the palette and the keys. */
 export const tourCommands: readonly Command[] = [
@@ -19,7 +19,7 @@ export const tourCommands: readonly Command[] = [
     keywords: 'tour focus',
     key: 'Shift+F1',
     group: 'Window',
-    when: isRunning,
+    when: isShown,
     perform: () => document.querySelector<HTMLElement>('.tour')?.focus(),
   },
   {
@@ -27,7 +27,7 @@ export const tourCommands: readonly Command[] = [
     name: 'End the first steps',
     keywords: 'tour stop close dismiss',
     group: 'Window',
-    when: isRunning,
+    when: isShown,
     perform: () => tellTour({ type: 'end' }),
   },
 ];
