@@ -25,12 +25,16 @@ export function planViewingAngle(run: PreparedRun): Outcome[] {
     const key = `${plane}|${level}`;
     groups.set(key, [...(groups.get(key) ?? []), { angle, point }]);
   }
-  for (const directions of groups.values()) directions.sort((one, other) => one.angle - other.angle);
+  const zeroOf = (key: string) => groups.get(key)?.find(({ angle }) => angle === 0);
   const onAxis = (plane: Plane, level: string) =>
+    [plane, 'horizontal', 'vertical'].map((each) => zeroOf(`${each}|${level}`)).find((zero) => zero)?.point;
+  for (const [key, directions] of groups) {
     // 0° lies in both planes, so one reading serves both.
-    [groups.get(`${plane}|${level}`), groups.get(`horizontal|${level}`), groups.get(`vertical|${level}`)]
-      .map((directions) => directions?.find(({ angle }) => angle === 0)?.point)
-      .find((point) => point !== undefined);
+    const [, level] = key.split('|') as [Plane, string];
+    const shared = zeroOf(`horizontal|${level}`) ?? zeroOf(`vertical|${level}`);
+    if (shared && !zeroOf(key)) directions.push(shared);
+    directions.sort((one, other) => one.angle - other.angle);
+  }
   const outcomes: Outcome[] = [];
   for (const [key, directions] of [...groups].sort((one, other) => (one[0] < other[0] ? -1 : 1))) {
     const [plane, level] = key.split('|') as [Plane, string];

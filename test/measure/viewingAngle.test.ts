@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { measureRun } from '../../shared/measure/index.ts';
 import { crossingOf } from '../../shared/measure/monotoneCurve.ts';
-import { d65, de2000, expectValues, lab, pairs, reasonOf, xyz } from './expected.ts';
+import { d65, de2000, expectValues, lab, measured, pairs, reasonOf, xyz } from './expected.ts';
 import { type Draft, evidenceOf, readingsOf } from './inventedUnit.ts';
 
 function measure(...drafts: Draft[]) {
@@ -75,8 +75,20 @@ test('a greyscale 100 % level of the same run is the reference white', () => {
 });
 
 test('the vertical plane has its own name and may share the 0° reading', () => {
-  const found = measure(at(0, 200), at(20, 150, 0.3127, 0.329, { plane: 'vertical' }));
-  expectValues(pairs(found, 'angle.vertical.luminance'), [[20, 75]]);
+  const vertical = { plane: 'vertical' as const };
+  const found = measure(at(0, 200), at(20, 150, 0.3127, 0.329, vertical));
+  expectValues(pairs(found, 'angle.vertical.luminance'), [
+    [0, 100],
+    [20, 75],
+  ]);
+  // Half is lost before the first direction that was measured, not nowhere.
+  const steep = measure(at(0, 200), at(-30, 40, 0.3127, 0.329, vertical), at(30, 0, 0.3127, 0.329, vertical));
+  const [down, up] = measured(steep, 'angle.vertical.luminance.at50').values;
+  expect([down!.axis, up!.axis]).toEqual(['down', 'up']);
+  expect(down!.value).toBeGreaterThan(0);
+  expect(down!.value).toBeLessThan(30);
+  // Straight from 100 to 0 %
+  expect(up!.value).toBeCloseTo(15, 5);
 });
 
 test('contrast is white over black at each angle, where black is above twice the floor', () => {
