@@ -23,6 +23,7 @@ import { foldPlugin } from './proofs/foldPlugin.ts';
 import { proofPlugin } from './proofs/proofPlugin.ts';
 import { showProofs, useProofs } from './proofs/proofStore.ts';
 import { storedClaimsOf } from './proofs/storedClaims.ts';
+import { followUrgency } from './proofs/urgentDraws.ts';
 import { refreshMeasuredValues } from './values/measuredValues.ts';
 
 /** One article open in this window: its editor, its verdicts, and the keeping of its text. */
@@ -151,6 +152,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
     if (was && holder) void (saving.dirty ? saving.flush() : reload());
   });
   const stops = [
+    followUrgency(view, (claims) => bench && source.prefer(claims, bench)),
     useEvidence.subscribe((now, before) => {
       const { evidence, house, scoreSheet } = before;
       if (now.evidence !== evidence || now.house !== house || now.scoreSheet !== scoreSheet) rebuildChecker();

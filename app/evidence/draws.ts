@@ -1,3 +1,5 @@
+import { type JudgingBench, judge } from '../../shared/claims/index.ts';
+import type { Claim } from '../../shared/contract/claim.ts';
 import type { RunEvidence, UnitEvidence } from '../../shared/contract/evidence.ts';
 import type { QuantityDraws } from '../../shared/contract/measurement.ts';
 import type { DrawsReply, DrawsRequest } from './drawsWorker.ts';
@@ -5,7 +7,13 @@ import type { DrawsReply, DrawsRequest } from './drawsWorker.ts';
 export interface DrawsSource {
   /** The draws where they are known, `pending` while they are computed; never waits. */
   draws(unit: UnitEvidence, run: RunEvidence, quantity: string): QuantityDraws | 'pending' | null;
+  /** Makes the draws that these claims wait for before all others, in this order. */
+  prefer(claims: readonly Claim[], bench: JudgingBench): void;
   close(): void;
+}
+
+function ticketOf(unit: UnitEvidence, run: RunEvidence, quantity: string): string {
+  return `${unit.id}\n${run.id}\n${run.digest}\n${quantity}`;
 }
 
 /**
@@ -34,7 +42,7 @@ export function createDrawsSource(arrived: () => void): DrawsSource {
 
   return {
     draws(unit, run, quantity) {
-      const ticket = `${unit.id}\n${run.id}\n${run.digest}\n${quantity}`;
+      const ticket = ticketOf(unit, run, quantity);
       const found = known.get(ticket);
       if (found !== undefined) return found;
       if (!asked.has(ticket)) {
@@ -48,6 +56,22 @@ export function createDrawsSource(arrived: () => void): DrawsSource {
         send({ type: 'draw', ticket, unit: unit.id, run: own ? run.digest : run, quantity });
       }
       return 'pending';
+    },
+    prefer(claims, bench) {
+      const tickets = new Set<string>();
+      // Judging says what a claim asks for; nothing is asked twice, so this only reads what is known.
+      const asking: JudgingBench = {
+        ...bench,
+        draws(unit, run, quantity) {
+          const ticket = ticketOf(unit, run, quantity);
+          const found = known.get(ticket);
+          if (found !== undefined) return found;
+          tickets.add(ticket);
+          return 'pending';
+        },
+      };
+      for (const claim of claims) judge(claim, asking);
+      if (tickets.size > 0) send({ type: 'prefer', tickets: [...tickets] });
     },
     close: () => worker.terminate(),
   };
