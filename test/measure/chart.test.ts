@@ -118,3 +118,27 @@ test('patches without a name are told apart by their references and named by the
   );
   expect(measured(found, 'chart.de2000').values[0]!.rows).toEqual([1, 3, 4]);
 });
+
+test('at equal luminance only colour is compared; the older formulas compare luminance too', () => {
+  const found = measure([
+    { series: 'chart', patch: '1', referencexyY: [0.38, 0.36, 0.35], x: 0.384, y: 0.358, Y: 80 },
+    { series: 'chart', patch: '2', referencexyY: [0.38, 0.36, 0.35], x: 0.38, y: 0.36, Y: 80 },
+    white,
+  ]);
+  const reading = lab(xyz(0.384, 0.358, 80), W);
+  const equal = lab(xyz(0.38, 0.36, 80), W);
+  const target = lab(xyz(0.38, 0.36, 0.35 * 190), W);
+  expectValues(
+    pairs(found, 'chart.de2000.colour'),
+    [
+      ['1', de2000(reading, equal)],
+      ['2', 0],
+    ],
+    1e-5,
+  );
+  expect(pairs(found, 'chart.de2000')[0]![1]).toBeCloseTo(de2000(reading, target), 4);
+  expect(pairs(found, 'chart.de76')[0]![1]).toBeCloseTo(
+    Math.hypot(...reading.map((value, i) => value - target[i]!)),
+    6,
+  );
+});
