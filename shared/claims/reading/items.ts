@@ -126,16 +126,23 @@ export function wordItem(text: string, start: number, end: number): Item {
 /** The key that an item has as this kind of meaning, else undefined. */
 export function keyOf(item: Item | undefined, kind: MeaningKind): string | undefined {
   if (!item) return undefined;
-  for (const meaning of item.meanings) if (meaning.kind === kind) return meaning.key;
+  const { meanings } = item;
+  for (let at = 0; at < meanings.length; at++) if (meanings[at]!.kind === kind) return meanings[at]!.key;
   return undefined;
 }
 
 export function meaningOf(item: Item | undefined, kind: MeaningKind): Meaning | undefined {
   if (!item) return undefined;
-  for (const meaning of item.meanings) if (meaning.kind === kind) return meaning;
+  const { meanings } = item;
+  for (let at = 0; at < meanings.length; at++) if (meanings[at]!.kind === kind) return meanings[at];
   return undefined;
 }
 
-export function isWord(item: Item | undefined, ...words: readonly string[]): boolean {
-  return item !== undefined && words.includes(item.text);
+/** Is it one of these words? Asked some hundred times a sentence: no list is made of the arguments. */
+export function isWord(item: Item | undefined, ..._words: readonly string[]): boolean {
+  if (item === undefined) return false;
+  const { text } = item;
+  // biome-ignore lint/complexity/noArguments: a rest parameter that is read is an array made anew at each call
+  for (let at = 1; at < arguments.length; at++) if (arguments[at] === text) return true;
+  return false;
 }

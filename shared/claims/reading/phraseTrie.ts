@@ -37,10 +37,10 @@ export class PhraseTrie<T> {
       node = following;
       if (node.meanings) {
         found ??= [];
-        found.unshift({ meanings: node.meanings, length: at - from + 1 });
+        found.push({ meanings: node.meanings, length: at - from + 1 });
       }
     }
-    return found;
+    return found === null || found.length === 1 ? found : found.reverse();
   }
 }
 

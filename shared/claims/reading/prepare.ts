@@ -56,6 +56,21 @@ function isHalfScreen(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** Words without a meaning of their own that place, number or name a condition. */
+const placing = new Set(['half', 'half the', 'half of', 'half of the', 'axis', 'on', 'sample', 'firmware']);
+
+/** Nothing that {@link settleConditions} looks for begins here; most words of a sentence are passed over by this. */
+function isSilent(items: readonly Item[], at: number): boolean {
+  const item = items[at]!;
+  return (
+    item.meanings.length === 0 &&
+    item.number === undefined &&
+    !item.capital &&
+    !placing.has(item.text) &&
+    !isWord(items[at + 1], 'mode', 'preset')
+  );
+}
+
 const localStage = /^(?:before|out|straight|prior|from|pre)/;
 /** Reads the conditions that a clause names, over those that are carried. */
 function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
@@ -77,6 +92,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const item = scene.items[at]!;
     if (opensOther(scene.items, at)) afterThan = true;
     if (afterThan) continue;
+    if (isSilent(scene.items, at)) continue;
     const stage = keyOf(item, 'stage');
     if (stage && !(origin.stage === 'named' && conditions.stage !== stage)) {
       set('stage', stage, item);
@@ -278,9 +294,14 @@ export function scenesOf(
       unitNamed: false,
       conditional: isConditional(items, clause),
       used: new Set(),
-      ...(previous?.concept && { concept: previous.concept }),
-      ...(previous?.hue && { hue: previous.hue }),
-      ...(previous?.gamut && { gamut: previous.gamut }),
+      // Every member from the beginning: all scenes are of one shape to the engine.
+      unit: undefined,
+      unitProblem: undefined,
+      concept: previous?.concept,
+      hue: previous?.hue,
+      gamut: previous?.gamut,
+      focus: undefined,
+      stat: undefined,
     };
     settleUnit(scene);
     settleEllipsis(scene);

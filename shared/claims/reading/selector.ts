@@ -1,7 +1,7 @@
 import type { Selector } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { placeNouns } from './cell.ts';
-import { isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import type { Quantity } from './quantity.ts';
 import { nearestAxis, type Scene } from './scene.ts';
 
@@ -70,17 +70,22 @@ function bindsEveryWindow(scene: Scene, quantity: Quantity): boolean {
   return quantity.id === 'peak' && fall !== undefined && denied;
 }
 
+const bindingStats = new Set(['none', 'never', 'all', 'any']);
+const namedStats = new Set(['average', 'max', 'min']);
+
 /** The statistic that the clause names, "any, no, never, all" after an average included. */
 export function statOf(scene: Scene): string | undefined {
-  const binding = scene.items.find(
-    (item) =>
-      ['none', 'never', 'all', 'any'].includes(keyOf(item, 'stat') ?? '') && !scene.conditionItems.has(item),
-  );
-  const named = scene.items.find(
-    (item, at) =>
-      ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '') &&
-      !(keyOf(item, 'trailing') && scene.items[at - 1]?.number),
-  );
+  let binding: Item | undefined;
+  let named: Item | undefined;
+  for (const [at, item] of scene.items.entries()) {
+    const stat = keyOf(item, 'stat');
+    if (stat === undefined) continue;
+    if (!binding && bindingStats.has(stat) && !scene.conditionItems.has(item)) binding = item;
+    if (namedStats.has(stat) && !(keyOf(item, 'trailing') && scene.items[at - 1]?.number)) {
+      named = item;
+      break;
+    }
+  }
   if (named) return keyOf(named, 'stat');
   if (binding) return keyOf(binding, 'stat');
   const peaking = scene.items.find(

@@ -116,47 +116,47 @@ const hearsay = new Set([
   'forums',
 ]);
 
+const people = new Set([
+  'some',
+  'others',
+  'readers',
+  'people',
+  'many',
+  'owners',
+  'users',
+  'critics',
+  'colleagues',
+  'friend',
+  'colleague',
+  'reader',
+  'owner',
+]);
+
+const opining = new Set([
+  'think',
+  'thinks',
+  'believe',
+  'report',
+  'reports',
+  'find',
+  'complain',
+  'feel',
+  'argue',
+  'swear',
+  'insist',
+  'insists',
+  'believes',
+  'told',
+]);
+
 function isSecondHand(items: readonly Item[]): boolean {
-  return (
-    items.some((item) => hearsay.has(item.text)) ||
-    items.some(
-      (item, at) =>
-        isWord(
-          item,
-          'some',
-          'others',
-          'readers',
-          'people',
-          'many',
-          'owners',
-          'users',
-          'critics',
-          'colleagues',
-          'friend',
-          'colleague',
-          'reader',
-          'owner',
-        ) &&
-        (keyOf(items[at + 1], 'saying') !== undefined ||
-          isWord(
-            items[at + 1],
-            'think',
-            'thinks',
-            'believe',
-            'report',
-            'reports',
-            'find',
-            'complain',
-            'feel',
-            'argue',
-            'swear',
-            'insist',
-            'insists',
-            'believes',
-            'told',
-          )),
-    )
-  );
+  for (const [at, item] of items.entries()) {
+    if (hearsay.has(item.text)) return true;
+    if (!people.has(item.text)) continue;
+    const next = items[at + 1];
+    if (next && (keyOf(next, 'saying') !== undefined || opining.has(next.text))) return true;
+  }
+  return false;
 }
 
 const telling = new Set<MeaningKind>([
@@ -184,28 +184,19 @@ const telling = new Set<MeaningKind>([
   'hue',
 ]);
 
+const tellingConcepts = new Set(['tint', 'award', 'hold', 'score']);
+const tellingWords = new Set(['matches', 'same', 'hdmi', 'usb', 'equals', 'match', 'ips', 'va', 'oled']);
+
 /** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
 function mayClaim(item: Item): boolean {
   if (item.number) return true;
   for (const meaning of item.meanings)
-    if (
-      telling.has(meaning.kind) ||
-      meaning.key === 'tint' ||
-      meaning.key === 'award' ||
-      meaning.key === 'hold' ||
-      meaning.key === 'score'
-    )
-      return true;
+    if (telling.has(meaning.kind) || tellingConcepts.has(meaning.key)) return true;
+  if (tellingWords.has(item.text)) return true;
   return (
-    item.text === 'matches' ||
-    item.text === 'same' ||
-    (keyOf(item, 'stat') !== undefined && /^(?:low|high|small|larg|great|bigg|least)/.test(item.text)) ||
-    isWord(item, 'ips', 'va', 'oled') ||
-    item.text === 'hdmi' ||
-    item.text === 'usb' ||
-    item.text === 'equals' ||
-    keyOf(item, 'verb') === 'exceed' ||
-    item.text === 'match'
+    item.meanings.length > 0 &&
+    ((keyOf(item, 'stat') !== undefined && /^(?:low|high|small|larg|great|bigg|least)/.test(item.text)) ||
+      keyOf(item, 'verb') === 'exceed')
   );
 }
 
@@ -299,9 +290,13 @@ const carryable = new Set([
 
 /** What later clauses and sentences may mean by "the average" or "it". */
 function noteConcept(scene: Scene, findings: Findings): undefined {
-  const concept = scene.items
-    .map((item) => keyOf(item, 'concept'))
-    .find((key) => key !== undefined && carryable.has(key));
+  let concept: string | undefined;
+  for (const item of scene.items) {
+    const key = keyOf(item, 'concept');
+    if (key === undefined || !carryable.has(key)) continue;
+    concept = key;
+    break;
+  }
   const spoke = findings.list
     .map((finding) => finding.check)
     .find((check) => check?.kind === 'bound' || check?.kind === 'value');
@@ -381,6 +376,7 @@ function handOn(
 
 /** Findings in order of the text; equal spans with equal checks are one. */
 function settleOverlaps(list: Finding[]): Finding[] {
+  if (list.length < 2) return list;
   const seen = new Set<string>();
   return list
     .filter((finding) => {

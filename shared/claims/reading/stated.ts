@@ -22,7 +22,9 @@ function placeOfLastNonZero(x: number): number {
 
 /** Sums such as 74.2 + 0.05 without the tail of binary fractions. */
 export function tidy(value: number): number {
-  return Number(value.toPrecision(12));
+  return Number.isInteger(value) && value !== 0 && Math.abs(value) < 1e12
+    ? value
+    : Number(value.toPrecision(12));
 }
 
 /**

@@ -187,7 +187,7 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     const last = tokens[to - 1]!;
     let text = first.text;
     for (let at = from + 1; at < to; at += 1) text += ` ${tokens[at]!.text}`;
-    items.push({
+    const item: Item = {
       type,
       text,
       meanings,
@@ -196,8 +196,9 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
       capital: first.capital,
       glued: first.glued,
       index: items.length,
-      ...(number && { number }),
-    });
+    };
+    if (number) item.number = number;
+    items.push(item);
   };
   for (let at = 0; at < tokens.length; ) {
     const token = tokens[at]!;

@@ -53,6 +53,28 @@ const spellings: ReadonlyMap<string, string> = new Map(
   }),
 );
 
+/** Words met before, each with its folded form: prose repeats itself, and one string for one word compares at once. */
+const folded = new Map<string, string>();
+
+/** Forms kept; no article has as many, so that only years of typing begin anew. */
+const keptForms = 20_000;
+
+function foldedForm(raw: string, kind: Token['kind']): string {
+  let form = folded.get(raw);
+  if (form === undefined) {
+    const lower = kind === 'mark' ? raw : raw.toLowerCase();
+    form = interned(kind === 'word' ? (spellings.get(lower) ?? lower) : lower);
+    if (folded.size >= keptForms) folded.clear();
+    folded.set(interned(raw), form);
+  }
+  return form;
+}
+
+/** The same text as the engine keeps names of members: compared by identity, and no slice of an article kept alive. */
+function interned(text: string): string {
+  return Object.keys({ [text]: true })[0]!;
+}
+
 function isLetter(code: number): boolean {
   return (
     (code >= 97 && code <= 122) ||
@@ -60,6 +82,11 @@ function isLetter(code: number): boolean {
     code === 95 ||
     (code >= 0xc0 && code !== 0xd7 && code !== 0xf7 && code < 0x2000)
   );
+}
+function isCapital(code: number): boolean {
+  if (code < 0x80) return code >= 65 && code <= 90;
+  const char = String.fromCharCode(code);
+  return isLetter(code) && char !== char.toLowerCase();
 }
 function isDigit(code: number): boolean {
   return code >= 48 && code <= 57;
@@ -119,17 +146,20 @@ export function tokenise(sentence: string, locale: string): Token[] {
   let previousEnd = -1;
   const push = (kind: Token['kind'], from: number, to: number, more?: { value: number; place: number }) => {
     const raw = text.slice(from, to);
-    const lower = kind === 'mark' ? raw : raw.toLowerCase();
     const first = raw.charCodeAt(0);
-    tokens.push({
+    const token: Token = {
       kind,
-      text: kind === 'word' ? (spellings.get(lower) ?? lower) : lower,
+      text: foldedForm(raw, kind),
       start: original(from),
       end: original(to),
-      capital: kind === 'word' && raw[0] !== raw[0]!.toLowerCase() && isLetter(first),
+      capital: kind === 'word' && isCapital(first),
       glued: from === previousEnd,
-      ...more,
-    });
+    };
+    if (more) {
+      token.value = more.value;
+      token.place = more.place;
+    }
+    tokens.push(token);
     previousEnd = to;
   };
   let at = 0;

@@ -31,10 +31,7 @@ export function readScores(scene: Scene, findings: Findings): undefined {
   if (scene.units.length > 0 || scene.items.some(({ number }) => number?.role === 'size'))
     return readOwnScores(scene, findings);
   const { unit: _unit, variantInches: _inches, ...conditions } = scene.conditions;
-  const own: Scene = { ...scene, conditions };
-  delete own.unit;
-  delete own.unitProblem;
-  return readOwnScores(own, findings);
+  return readOwnScores({ ...scene, conditions, unit: undefined, unitProblem: undefined }, findings);
 }
 
 function readOwnScores(scene: Scene, findings: Findings): undefined {

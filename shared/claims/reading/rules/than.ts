@@ -30,6 +30,7 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | un
 /** "than", or the second "as" of "as high as": what follows speaks of the other operand. */
 export function opensOther(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
+  if (item.text !== 'than' && item.text !== 'of' && !item.text.startsWith('as')) return false;
   if (isWord(item, 'than')) return true;
   const before = items[at - 1];
   // "three times the lag of the Evening mode", "a third of that before adjustment"
