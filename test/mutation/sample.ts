@@ -185,6 +185,8 @@ setTimeout(() => process.exit(${ranTooLong}), ${Math.ceil(seconds * 1000)}).unre
 export default {
   test: {
     include: tests, pool: 'threads', isolate: false, fileParallelism: false,
+    // What is transformed once is kept for the next mutant, by its content.
+    experimental: { fsModuleCache: true, fsModuleCachePath: ${JSON.stringify(join(copy, 'modules'))} },
     sequence: { sequencer: InOrder }, testTimeout: 60_000, hookTimeout: 60_000,
   },
 };`,
