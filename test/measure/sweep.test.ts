@@ -192,6 +192,8 @@ test('without any white luminance and total are undefined, chroma and hue are ta
     100 * (chroma(reading) / chroma(target) - 1),
     6,
   );
+  // Ratios of chroma do not depend on L*, the difference does.
+  expect(pairs(found, 'sweep.red.de2000.colour').at(-1)![1]).toBeCloseTo(de2000(reading, target), 5);
   expect(measured(found, 'sweep.red.hue').notes.join()).toContain('L* 50');
 });
 
@@ -232,14 +234,13 @@ test('any white pattern scales L*, the brightest of them; no other pattern does'
     { series: 'angle', angle: 45, Y: 90 },
   ];
   const { x, y, Y } = sweep[3]!;
-  const expected = (Yn: number) =>
-    100 * (chroma(lab(xyz(x!, y!, Y!), D65w(Yn))) / chroma(lab(xyz(0.64, 0.33, Y!), D65w(Yn))) - 1);
+  const expected = (Yn: number) => de2000(lab(xyz(x!, y!, Y!), D65w(Yn)), lab(xyz(0.64, 0.33, Y!), D65w(Yn)));
   for (const white of whites) {
     const found = measure([sweep[3]!, white, ...dimmer]);
     expect(measured(found, 'sweep.red.saturation').notes.join(), JSON.stringify(white)).toContain(
       'highest white',
     );
-    expect(pairs(found, 'sweep.red.saturation').at(-1)![1]).toBeCloseTo(expected(260), 6);
+    expect(pairs(found, 'sweep.red.de2000.colour').at(-1)![1]).toBeCloseTo(expected(260), 5);
   }
   for (const other of others)
     expect(
