@@ -107,8 +107,9 @@ function colourPlans(
   if (!colours)
     return ids.map((each) => undefinedQuantity(each, `the target white "${whiteName}" is not known`));
   const reference = run.greys.reference ?? whiteOnAxis;
-  if (reference === undefined || !(run.points.found.Y[reference]! > 0))
-    return ids.map((each) => undefinedQuantity(each, 'no 100 % level'));
+  if (reference === undefined) return ids.map((each) => undefinedQuantity(each, 'no 100 % level'));
+  if (!(run.points.found.Y[reference]! > 0))
+    return ids.map((each) => undefinedQuantity(each, 'the reference white has no luminance'));
   if (!usableXy(run, axis)) return ids.map((each) => undefinedQuantity(each, 'no usable chromaticity at 0°'));
   const coloured = directions.filter(({ point }) => usableXy(run, point));
   // 0° against itself says nothing about the other directions.

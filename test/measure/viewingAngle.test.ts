@@ -74,6 +74,19 @@ test('a greyscale 100 % level of the same run is the reference white', () => {
   ]);
 });
 
+test('a reference white without luminance leaves no colour shift, and says so', () => {
+  const found = measure(at(0, 200), at(30, 150), { series: 'greyscale', stimulus: 100, Y: 0 });
+  expect(reasonOf(found.get('angle.de2000'))).toBe('the reference white has no luminance');
+  expect(reasonOf(found.get('angle.de2000.total'))).toBe('the reference white has no luminance');
+  expect(reasonOf(found.get('angle.de2000.at3'))).toBe('the reference white has no luminance');
+  expectValues(pairs(found, 'angle.luminance'), [
+    [0, 100],
+    [30, 75],
+  ]);
+  const black = measure(at(0, 0.2, 0.3, 0.3, { level: 'black' }), at(30, 0.3, 0.3, 0.3, { level: 'black' }));
+  expect(reasonOf(black.get('angle.black.de2000'))).toBe('no 100 % level');
+});
+
 test('the vertical plane has its own name and may share the 0° reading', () => {
   const vertical = { plane: 'vertical' as const };
   const found = measure(at(0, 200), at(20, 150, 0.3127, 0.329, vertical));
