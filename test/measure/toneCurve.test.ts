@@ -217,6 +217,21 @@ test('above target.peak falling short is no error and does not count', () => {
   ]);
 });
 
+test('at target.peak itself falling short still counts', () => {
+  const conditions = { ...hdrConditions, target: { ...hdrConditions.target, peak: 10_000 } };
+  const found = measure(
+    [
+      [50, pq(0.5)],
+      [100, 9500],
+    ],
+    conditions,
+  );
+  expect(measured(found, 'eotf.error').values.map(({ value, counts }) => [value, counts])).toEqual([
+    [expect.closeTo(0, 6), true],
+    [expect.closeTo(-5, 6), true],
+  ]);
+});
+
 test('target.peak is a matter of PQ: in SDR a level over it still counts', () => {
   const conditions = { ...sdrConditions, target: { ...sdrConditions.target, peak: 50 } };
   const found = measure(
