@@ -1,3 +1,5 @@
+import { stackNotes } from './stackNotes.ts';
+
 /** How much of a proof is shown. */
 export type ProofForm = 'open' | 'full' | 'brief' | 'line';
 
@@ -32,9 +34,10 @@ const patience = { calm: 36, actions: 90, figures: 130, all: 240 };
 
 /**
  * Sidenotes on one column: nothing overlaps, order is the text's order, the proof in focus stands beside its
- * sentence and the others move as little as they can (least squares, by pooling neighbours that touch). Where
+ * sentence and the others move as little as they can, up or down (`stackNotes`). Where
  * that is not enough room, calm ones shrink to one line, then problems give up what one can do, then their figure;
- * only where even their sentences do not fit does one after another become a line, the farthest off first.
+ * only where even their sentences do not fit does one after another become a line, the farthest off first. What
+ * stands above the focus becomes lines where it would push the focus off its sentence.
  */
 export function placeProofs(proofs: readonly Placeable[], focus: string | null, gap: Spacing): PlacedProof[] {
   const forms = proofs.map(
@@ -62,7 +65,20 @@ export function placeProofs(proofs: readonly Placeable[], focus: string | null, 
   for (let turn = 0; turn < proofs.length; turn += 1) {
     if (!shrinkWhere(patience.all, 'farthest', () => 'line')) break;
   }
+  const pin = focus === null ? -1 : proofs.findIndex((proof) => proof.key === focus);
+  for (const index of whatGivesWayAbove(proofs, forms, pin)) {
+    if (tops[pin]! <= proofs[pin]!.ideal) break;
+    forms[index] = 'line';
+    tops = arrange(proofs, forms, focus, gap);
+  }
   return proofs.map((proof, index) => ({ key: proof.key, top: tops[index]!, form: forms[index]! }));
+}
+
+/** Above the focus, in the order in which they become lines to make it room: what holds first, then from the top. */
+function whatGivesWayAbove(proofs: readonly Placeable[], forms: readonly ProofForm[], pin: number): number[] {
+  return Array.from({ length: Math.max(pin, 0) }, (_, index) => index)
+    .filter((index) => forms[index] !== 'line')
+    .sort((a, b) => Number(proofs[b]!.calm) - Number(proofs[a]!.calm) || a - b);
 }
 
 /** Proofs in groups that touch and in which somebody stands too far off; or in each the farthest that can shrink. */
@@ -107,53 +123,13 @@ function arrange(
   focus: string | null,
   gap: Spacing,
 ): number[] {
-  // In shifted coordinates (top less everything above) "no overlap" is "never decreasing".
-  const above: number[] = [];
-  let sum = 0;
-  for (let index = 0; index < proofs.length; index += 1) {
-    above.push(sum);
-    sum += proofs[index]!.heights[forms[index]!] + between(forms[index]!, forms[index + 1], gap);
-  }
-  const wanted = proofs.map(
-    (proof, index): Wish => ({
-      value: proof.ideal - above[index]!,
-      weight: proof.calm ? calmWeight : 1,
-    }),
+  return stackNotes(
+    proofs.map(({ ideal, calm, heights }, index) => ({
+      ideal,
+      height: heights[forms[index]!],
+      gap: between(forms[index]!, forms[index + 1], gap),
+      weight: calm ? calmWeight : 1,
+    })),
+    focus === null ? -1 : proofs.findIndex((proof) => proof.key === focus),
   );
-  const pin = focus === null ? -1 : proofs.findIndex((proof) => proof.key === focus);
-  let shifted: number[];
-  if (pin < 0) shifted = pool(wanted);
-  else {
-    // Where all above it do not fit over its sentence, the focus too has to move down: the margin starts at 0.
-    const held = Math.max(wanted[pin]!.value, 0);
-    shifted = [
-      ...pool(wanted.slice(0, pin)).map((value) => Math.min(value, held)),
-      held,
-      ...pool(wanted.slice(pin + 1)).map((value) => Math.max(value, held)),
-    ];
-  }
-  return shifted.map((value, index) => Math.max(value, 0) + above[index]!);
-}
-
-interface Wish {
-  value: number;
-  weight: number;
-}
-
-/** Weighted isotonic regression by pooling adjacent violators (Ayer et al. 1955, from memory). */
-function pool(wishes: readonly Wish[]): number[] {
-  const pools: { sum: number; weight: number; count: number }[] = [];
-  for (const { value, weight } of wishes) {
-    let last = { sum: value * weight, weight, count: 1 };
-    while (pools.length > 0 && pools.at(-1)!.sum / pools.at(-1)!.weight > last.sum / last.weight) {
-      const before = pools.pop()!;
-      last = {
-        sum: before.sum + last.sum,
-        weight: before.weight + last.weight,
-        count: before.count + last.count,
-      };
-    }
-    pools.push(last);
-  }
-  return pools.flatMap(({ sum, weight, count }) => Array.from({ length: count }, () => sum / weight));
 }

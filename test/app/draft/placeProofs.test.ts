@@ -29,6 +29,21 @@ describe('proofs in the margin', () => {
     expect(placed.map(({ form }) => form)).toEqual(['brief', 'brief', 'brief', 'brief', 'brief']);
   });
 
+  it('above the focus become lines where they would push it off its sentence', () => {
+    const proofs = [
+      proof('a', 60),
+      proof('b', 70, true),
+      proof('c', 80),
+      proof('d', 90),
+      proof('focus', 130),
+      proof('e', 140),
+    ];
+    const placed = placeProofs(proofs, 'focus', gap);
+    expect(placed[4]).toEqual({ key: 'focus', top: 130, form: 'open' });
+    expect(placed.slice(0, 4).map(({ form }) => form)).toEqual(['line', 'line', 'line', 'line']);
+    expect(placed[5]!.top).toBe(130 + heights.open + gap.notes);
+  });
+
   it('never overlap, keep their order and leave the focus at its sentence, at any length', () => {
     const some = fc.array(
       fc.record({
