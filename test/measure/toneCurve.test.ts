@@ -270,6 +270,29 @@ test('luminance counts from twice the instrument floor', () => {
   ]);
 });
 
+test('a level within 0.02 % of 0 or 100 %, as code values may leave it, is black or white', () => {
+  expect(scalar(measure([[99.98, 203]]), 'white')).toBe(203);
+  expect(reasonOf(measure([[99.97, 203]]).get('white'))).toBe('no 100 % level');
+  expect(scalar(measure([[100.02, 203]]), 'white')).toBe(203);
+  expect(
+    scalar(
+      measure([
+        [0.02, 0.05],
+        [50, 40],
+      ]),
+      'black',
+    ),
+  ).toBe(0.05);
+  expect(
+    reasonOf(
+      measure([
+        [0.03, 0.05],
+        [50, 40],
+      ]).get('black'),
+    ),
+  ).toBe('no full black pattern and no 0 % level');
+});
+
 test('each impossible input gives its reason', () => {
   const reason = (levels: [number, number][], id: string) => reasonOf(measure(levels).get(id));
   expect(reason([[50, 40]], 'gamma')).toBe('no 100 % level');

@@ -156,6 +156,25 @@ test('the angle at half luminance is interpolated on each side', () => {
   );
 });
 
+test('a side is not looked at beyond its last direction, nor the other one’s', () => {
+  const found = measure(at(-45, 120), at(0, 200), at(30, 150), at(60, 90));
+  // On the left 60 % are left at 45°: nothing is said of that side.
+  expect(measured(found, 'angle.luminance.at50').values.map(({ axis }) => axis)).toEqual(['right']);
+  const right = measured(found, 'angle.luminance.at50').values[0]!;
+  expect(right.value).toBeGreaterThan(30);
+  expect(right.value).toBeLessThan(60);
+  expect(right.rows).toEqual([2, 3, 4]);
+  expect(measured(found, 'angle.luminance.at50').notes).toContain(
+    'interpolated between the measured directions (monotone cubic)',
+  );
+  expect(reasonOf(measure(at(-45, 120), at(0, 200), at(30, 150)).get('angle.luminance.at50'))).toBe(
+    '50 % is not passed within 45°',
+  );
+  expect(reasonOf(measure(at(0, 200), at(30, 150)).get('angle.de2000.at3'))).toBe(
+    '3 is not passed within 30°',
+  );
+});
+
 test('a monotone crossing is exact on a straight line and stays between its points', () => {
   expect(crossingOf([0, 10, 30], [100, 90, 70], 80)).toBeCloseTo(20, 6);
   expect(crossingOf([0, 10, 20], [100, 100, 0], 100)).toBe(0);
