@@ -128,8 +128,7 @@ export function drawnWorldsOf(
       if (reads !== 'xy') {
         const Y = found.Y[point]!;
         const r = model.r[point]!;
-        world.Y[point] =
-          Y + model.s * Y * streams.s[draw]! + (r > 0 ? r * errorAt('r', point, draw) : 0);
+        world.Y[point] = Y + model.s * Y * streams.s[draw]! + (r > 0 ? r * errorAt('r', point, draw) : 0);
       }
       if (reads === 'Y' || hasXy[point] !== 1) return;
       const ux = model.ux[point]!;

@@ -79,24 +79,29 @@ export function expandedColumn(
   column: Float64Array,
 ): Float64Array {
   const errors = coordinates.map(z);
-  // Few coordinates in one pass, which most values have; of more, those that the first pass leaves by themselves.
+  // Few coordinates in one pass, which most values have; each further one in a pass with the first four.
   const start = { centre, slopes, bends, errors };
-  let done = 0;
-  if (errors.length >= 4) done = startWithFour(start, column);
-  else if (errors.length === 3) done = startWithThree(start, column);
-  else if (errors.length === 2) done = startWithTwo(start, column);
-  else column.fill(centre);
-  for (; done < errors.length; done += 1) {
-    const error = errors[done]!;
-    const bend = bends[done]!;
-    addBending(column, error, slopes[done]!, bend[done]!);
-    for (let other = 0; other < done; other += 1) addProduct(column, error, errors[other]!, bend[other]!);
+  const done = startWith(start, column);
+  for (let row = done; row < errors.length; row += 1) {
+    if (done === 4) addWithFour(start, row, column);
+    else addAlone(start, row, column);
+    for (let other = done; other < row; other += 1)
+      addProduct(column, errors[row]!, errors[other]!, bends[row]![other]!);
   }
   if (squared) for (let d = 0; d < column.length; d += 1) column[d] = Math.sqrt(Math.max(column[d]!, 0));
   return column;
 }
 
 type Start = Pick<Expansion, 'centre' | 'slopes' | 'bends'> & { errors: readonly Float64Array[] };
+
+/** Writes as many of the first coordinates as one pass takes; returns how many. */
+function startWith(start: Start, column: Float64Array): number {
+  if (start.errors.length >= 4) return startWithFour(start, column);
+  if (start.errors.length === 3) return startWithThree(start, column);
+  if (start.errors.length === 2) return startWithTwo(start, column);
+  column.fill(start.centre);
+  return 0;
+}
 
 function startWithTwo({ centre, slopes, bends, errors }: Start, column: Float64Array): number {
   const [A, B] = [errors[0]!, errors[1]!];
@@ -142,8 +147,22 @@ function startWithFour({ centre, slopes, bends, errors }: Start, column: Float64
   return 4;
 }
 
-function addBending(column: Float64Array, error: Float64Array, slope: number, bend: number): void {
+function addAlone({ slopes, bends, errors }: Start, row: number, column: Float64Array): void {
+  const error = errors[row]!;
+  const slope = slopes[row]!;
+  const bend = bends[row]![row]!;
   for (let d = 0; d < column.length; d += 1) column[d]! += error[d]! * (slope + bend * error[d]!);
+}
+
+function addWithFour({ slopes, bends, errors }: Start, row: number, column: Float64Array): void {
+  const [A, B, C, E, error] = [errors[0]!, errors[1]!, errors[2]!, errors[3]!, errors[row]!];
+  const slope = slopes[row]!;
+  const bend = bends[row]!;
+  const [a, b, c, e, own] = [bend[0]!, bend[1]!, bend[2]!, bend[3]!, bend[row]!];
+  for (let d = 0; d < column.length; d += 1) {
+    const z = error[d]!;
+    column[d]! += z * (slope + own * z + (a * A[d]! + b * B[d]!) + (c * C[d]! + e * E[d]!));
+  }
 }
 
 function addProduct(column: Float64Array, one: Float64Array, other: Float64Array, bend: number): void {

@@ -1,5 +1,9 @@
 /** A source of numbers from 0 to below 1. */
-export type Uniform = () => number;
+export interface Uniform {
+  (): number;
+  /** The next numbers, as many as fit: the same that calls would give, several times as fast */
+  fill(out: Float64Array): void;
+}
 
 /**
  * xoshiro128** 1.1 (Blackman and Vigna 2018), seeded from a text. Equal texts give equal streams on every host:
@@ -7,18 +11,36 @@ export type Uniform = () => number;
  */
 export function seededUniform(seed: string): Uniform {
   let [a, b, c, d] = stateOf(seed);
-  const next = () => {
-    const scrambled = Math.imul(rotate(Math.imul(b, 5), 7), 9) >>> 0;
-    const shifted = b << 9;
-    c ^= a;
-    d ^= b;
-    b ^= c;
-    a ^= d;
-    c ^= shifted;
-    d = rotate(d, 11);
-    return scrambled;
+  const fill = (out: Float64Array) => {
+    // In variables of the loop, which the state of a closure is not.
+    let [p, q, r, s] = [a, b, c, d];
+    for (let i = 0; i < out.length; i += 1) {
+      const high = Math.imul(rotate(Math.imul(q, 5), 7), 9) >>> 5;
+      let shifted = q << 9;
+      r ^= p;
+      s ^= q;
+      q ^= r;
+      p ^= s;
+      r ^= shifted;
+      s = rotate(s, 11);
+      const low = Math.imul(rotate(Math.imul(q, 5), 7), 9) >>> 6;
+      shifted = q << 9;
+      r ^= p;
+      s ^= q;
+      q ^= r;
+      p ^= s;
+      r ^= shifted;
+      s = rotate(s, 11);
+      out[i] = (high * 67108864 + low) / 9007199254740992;
+    }
+    [a, b, c, d] = [p, q, r, s];
   };
-  return () => ((next() >>> 5) * 67108864 + (next() >>> 6)) / 9007199254740992;
+  const one = new Float64Array(1);
+  const next = () => {
+    fill(one);
+    return one[0]!;
+  };
+  return Object.assign(next, { fill });
 }
 
 function rotate(value: number, by: number): number {
@@ -41,20 +63,27 @@ function mix(word: number): number {
   return value ^ (value >>> 16);
 }
 
+/** Pairs of uniform numbers that are made at once. */
+const pairsAtOnce = 256;
+
 /** Fills `out` with standard normal numbers by the polar method of Marsaglia. */
 export function fillNormal(uniform: Uniform, out: Float64Array): Float64Array {
-  for (let i = 0; i < out.length; i += 2) {
-    let v: number;
-    let w: number;
-    let square: number;
-    do {
-      v = 2 * uniform() - 1;
-      w = 2 * uniform() - 1;
-      square = v * v + w * w;
-    } while (square >= 1 || square === 0);
-    const scale = Math.sqrt((-2 * Math.log(square)) / square);
-    out[i] = v * scale;
-    if (i + 1 < out.length) out[i + 1] = w * scale;
+  const buffer = new Float64Array(2 * pairsAtOnce);
+  for (let i = 0; i < out.length; ) {
+    // Never more than is needed at least: the source stands where single calls would leave it.
+    const pairs = Math.min(pairsAtOnce, Math.ceil((out.length - i) / 2));
+    const numbers = pairs === pairsAtOnce ? buffer : buffer.subarray(0, 2 * pairs);
+    uniform.fill(numbers);
+    for (let k = 0; k < numbers.length; k += 2) {
+      const v = 2 * numbers[k]! - 1;
+      const w = 2 * numbers[k + 1]! - 1;
+      const square = v * v + w * w;
+      if (square >= 1 || square === 0) continue;
+      const scale = Math.sqrt((-2 * Math.log(square)) / square);
+      out[i] = v * scale;
+      if (i + 1 < out.length) out[i + 1] = w * scale;
+      i += 2;
+    }
   }
   return out;
 }

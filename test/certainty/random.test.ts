@@ -56,8 +56,7 @@ test('the errors that readings share have mean 0, sd 1 and no correlation with e
 
 test('independent errors of different readings are uncorrelated in the same draw', () => {
   const { pool, offset } = streamsOf('another digest', 's|key');
-  const stream = (n: number) =>
-    Float64Array.from({ length: drawCount }, (_, d) => pool[offset(n) + d]!);
+  const stream = (n: number) => Float64Array.from({ length: drawCount }, (_, d) => pool[offset(n) + d]!);
   const streams = Array.from({ length: 40 }, (_, n) => stream(n));
   let worst = 0;
   streams.forEach((one, i) => {
