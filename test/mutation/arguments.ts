@@ -1,4 +1,4 @@
-import type { Mutation } from './tokens.ts';
+import { type Mutation, mutationsOf } from './tokens.ts';
 
 /** A mutation with the file it is made in and that file's text. */
 export type Mutant = Mutation & { readonly file: string; readonly source: string };
@@ -19,16 +19,31 @@ export function lineAfter(mutant: Mutant): string {
 }
 
 /**
- * How equivalents.md names a mutant: its file and its line after the change, which no other mutant of the file may
- * share. Where the same line stands several times in the file, its place among them follows: "(2 of 3)". Line numbers
- * are left out: they shift.
+ * How equivalents.md names a mutant: its file and its line after the change. Where several mutants of the file come to
+ * the same line, its place among them follows: "(2 of 3)". Line numbers are left out: they shift.
  */
 export function nameOf(mutant: Mutant): string {
-  const { file, source, start } = mutant;
-  const line = lineAt(source, start);
-  const same = placesOf(source, line);
-  const place = same.indexOf(source.lastIndexOf('\n', start - 1) + 1) + 1;
-  return `\`${file}\` \`${lineAfter(mutant)}\`${same.length > 1 ? ` (${place} of ${same.length})` : ''}`;
+  const line = lineAfter(mutant);
+  const same = startsByLine(mutant).get(line)!;
+  const place = same.length > 1 ? ` (${same.indexOf(mutant.start) + 1} of ${same.length})` : '';
+  return `\`${mutant.file}\` \`${line}\`${place}`;
+}
+
+const known = new Map<string, ReadonlyMap<string, readonly number[]>>();
+
+/** Where the mutants of a source start, by their line after the change. */
+function startsByLine({ file, source }: Mutant): ReadonlyMap<string, readonly number[]> {
+  let starts = known.get(source);
+  if (!starts) {
+    const found = new Map<string, number[]>();
+    for (const mutation of mutationsOf(source)) {
+      const line = lineAfter({ ...mutation, file, source });
+      found.set(line, [...(found.get(line) ?? []), mutation.start]);
+    }
+    starts = found;
+    known.set(source, starts);
+  }
+  return starts;
 }
 
 /** The names that equivalents.md argues: list items that begin with one. */
@@ -43,15 +58,4 @@ function lineAt(source: string, place: number): string {
     .slice(source.lastIndexOf('\n', place - 1) + 1)
     .split('\n', 1)[0]!
     .trim();
-}
-
-/** Where the lines begin that read `line`, whatever their indent. */
-function placesOf(source: string, line: string): number[] {
-  const places: number[] = [];
-  let start = 0;
-  for (const each of source.split('\n')) {
-    if (each.trim() === line) places.push(start);
-    start += each.length + 1;
-  }
-  return places;
 }

@@ -48,6 +48,22 @@ describe('the name of a mutant', () => {
     ]);
   });
 
+  test('is its own where two lines become the same', () => {
+    expect(
+      mutantsOf('for (; i <= n; ) a();\nfor (; i < n; ) b();\nfor (; i < n; ) a();\n').map(nameOf),
+    ).toEqual([
+      '`shared/a.ts` `for (; i < n; ) a();`',
+      '`shared/a.ts` `for (; i <= n; ) b();`',
+      '`shared/a.ts` `for (; i <= n; ) a();`',
+    ]);
+    expect(mutantsOf('a(1, 1);\na(2, 0);\n').map(nameOf)).toEqual([
+      '`shared/a.ts` `a(2, 1);` (1 of 2)',
+      '`shared/a.ts` `a(1, 2);`',
+      '`shared/a.ts` `a(3, 0);`',
+      '`shared/a.ts` `a(2, 1);` (2 of 2)',
+    ]);
+  });
+
   test('does not hang on the line’s number', () => {
     const [mutant] = mutantsOf(source);
     const [shifted] = mutantsOf(`\n\n${source}`);
