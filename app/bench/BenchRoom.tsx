@@ -15,6 +15,7 @@ import { useProtocol } from './protocol/useProtocol.ts';
 import { RunEntry } from './RunEntry.tsx';
 import { RunForm } from './RunForm.tsx';
 import { entryOrder } from './runOrder.ts';
+import { readingCount } from './runText.ts';
 import { startRun, useRunDraft } from './startRun.ts';
 import { NewUnitPage } from './UnitForm.tsx';
 import { UnitHead } from './UnitHead.tsx';
@@ -83,7 +84,7 @@ function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | nul
         <span>{unitName(unit.unit)}</span>
         <span>
           {unit.runs.length} {unit.runs.length === 1 ? 'run' : 'runs'},{' '}
-          {unit.runs.reduce((sum, run) => sum + run.readings.length, 0)} readings
+          {readingCount(unit.runs.reduce((sum, run) => sum + run.readings.length, 0))}
         </span>
         <label className="right">
           Another unit

@@ -4,6 +4,7 @@ import type { Fault } from '../../shared/contract/fault.ts';
 import type { Run } from '../../shared/contract/run.ts';
 import { door } from '../door/door.ts';
 import { base64Of } from './observations/photos.ts';
+import { readingCount } from './runText.ts';
 import { faultSentence, readAgain } from './saveUnit.ts';
 import './bring.css';
 
@@ -116,7 +117,7 @@ export function BringReadings({
       {standing.state === 'done' && (
         <div role="status">
           <p>
-            <b>{standing.rows} readings</b> from {standing.file} are in.
+            <b>{readingCount(standing.rows)}</b> from {standing.file} {standing.rows === 1 ? 'is' : 'are'} in.
           </p>
           {standing.notes.map((note) => (
             <p key={note} className="quiet">

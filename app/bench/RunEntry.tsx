@@ -16,7 +16,7 @@ import { ReadingTable } from './ReadingTable.tsx';
 import { RunForm } from './RunForm.tsx';
 import { RunHistory } from './RunHistory.tsx';
 import { counterpart, supersededBy } from './runOrder.ts';
-import { distinctRunTitle, runSentence, runTitle, seriesSentence } from './runText.ts';
+import { distinctRunTitle, readingCount, runSentence, runTitle, seriesSentence } from './runText.ts';
 import { SideBySide } from './SideBySide.tsx';
 import { useWideWindow } from './useWideWindow.ts';
 import './runs.css';
@@ -132,7 +132,7 @@ export function RunEntry({
           )}
           {run.readings.length > 0 && (
             <button type="button" className="act" aria-expanded={table} onClick={() => setTable(!table)}>
-              {table ? 'Close the readings' : `${run.readings.length} readings`}
+              {table ? 'Close the readings' : readingCount(run.readings.length)}
             </button>
           )}
           {!bring && (

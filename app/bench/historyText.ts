@@ -2,6 +2,7 @@ import type { RequestReply } from '../../shared/contract/door.ts';
 import type { Instrument, Source, Target } from '../../shared/contract/run.ts';
 import { dateText } from './dateText.ts';
 import { instrumentSentence, sourceSentence } from './instrumentText.ts';
+import { readingCount } from './runText.ts';
 
 export type HistoryEvent = RequestReply<'history.list'>[number];
 
@@ -33,7 +34,7 @@ export function historyLines(events: readonly HistoryEvent[]): { key: string; se
 function eventSentence(event: HistoryEvent): string | null {
   if (event.what === 'readings-brought') {
     const { rows } = event as { rows?: unknown };
-    return typeof rows === 'number' ? `${rows} readings brought in.` : 'readings brought in.';
+    return typeof rows === 'number' ? `${readingCount(rows)} brought in.` : 'readings brought in.';
   }
   if (event.what !== 'run-saved') return null;
   const { before } = event as { before?: unknown };

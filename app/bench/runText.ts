@@ -86,7 +86,12 @@ export function seriesSentence(run: RunEvidence): string {
   return listText(
     [...counts].map(([series, count]) => {
       const words = seriesWords[series];
-      return `${count}\u00a0${words ? words[count === 1 ? 0 : 1] : series}`;
+      return `${numberText(count, 0)}\u00a0${words ? words[count === 1 ? 0 : 1] : series}`;
     }),
   );
+}
+
+/** "1 reading", "100,000 readings" */
+export function readingCount(count: number): string {
+  return `${numberText(count, 0)} ${count === 1 ? 'reading' : 'readings'}`;
 }

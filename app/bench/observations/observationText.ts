@@ -1,3 +1,4 @@
+import { fold } from '../../../shared/claims/checking/fold.ts';
 import type { Observation } from '../../../shared/contract/observation.ts';
 import { numberText } from '../../plots/numberText.ts';
 import { dimmingWords } from '../runText.ts';
@@ -35,4 +36,16 @@ export function freeObservationId(topic: string, taken: ReadonlySet<string>): st
   let number = 2;
   while (taken.has(`${stem}-${number}`)) number++;
   return `${stem}-${number}`;
+}
+
+/**
+ * The house's own topic for what a person wrote: "Halo" is `haloes`, so that a claim on haloes finds it. Words that the
+ * house does not know stay as they were written.
+ */
+export function houseTopic(written: string, topics: Readonly<Record<string, readonly string[]>>): string {
+  const wanted = fold(written);
+  const known = Object.entries(topics).find(([topic, phrases]) =>
+    [topic, ...phrases].some((words) => fold(words) === wanted),
+  );
+  return known?.[0] ?? written.trim();
 }

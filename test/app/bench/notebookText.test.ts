@@ -2,7 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { dateText } from '../../../app/bench/dateText.ts';
 import { factLabel, factSourceText, factValueText, parseFactValue } from '../../../app/bench/factText.ts';
 import { freeId, idFrom } from '../../../app/bench/idText.ts';
-import { freeObservationId, observationConditions } from '../../../app/bench/observations/observationText.ts';
+import {
+  freeObservationId,
+  houseTopic,
+  observationConditions,
+} from '../../../app/bench/observations/observationText.ts';
 import { counterpart, entryOrder, supersededBy } from '../../../app/bench/runOrder.ts';
 import { distinctRunTitle, runSentence } from '../../../app/bench/runText.ts';
 import type { RunEvidence } from '../../../shared/contract/evidence.ts';
@@ -84,6 +88,13 @@ describe('names and dates', () => {
   it('keep a date as it was written, whatever the zone of the machine', () => {
     expect(dateText('2026-09-15T00:20:00+14:00')).toBe('15 September 2026');
     expect(dateText('some day')).toBe('some day');
+  });
+
+  it('file an observation under the house’s topic for its words', () => {
+    const topics = { haloes: ['halo', 'haloing'], 'dirty-screen': ['dirty screen effect'] };
+    expect(
+      ['Halo', 'Dirty screen', 'dirty-screen effect', ' Moiré '].map((words) => houseTopic(words, topics)),
+    ).toEqual(['haloes', 'dirty-screen', 'dirty-screen', 'Moiré']);
   });
 
   it('give an observation its conditions in one clause', () => {
