@@ -12,10 +12,19 @@ function triangle({ red, green, blue }: Primaries, diagram: Diagram): Triangle {
   return [place(red), place(green), place(blue)];
 }
 
-function referenceArea(reference: Triangle): number {
-  const area = triangleArea(reference);
-  if (area === 0) throw new RangeError('the reference primaries lie on one line');
-  return area;
+type Reference = { readonly triangle: Triangle; readonly area: number };
+const known = { xy: new WeakMap<Primaries, Reference>(), uv: new WeakMap<Primaries, Reference>() };
+
+/** A reference with its area, worked out once for each set of primaries. */
+function referenceOf(primaries: Primaries, diagram: Diagram): Reference {
+  let reference = known[diagram].get(primaries);
+  if (!reference) {
+    const corners = triangle(primaries, diagram);
+    reference = { triangle: corners, area: triangleArea(corners) };
+    if (reference.area === 0) throw new RangeError('the reference primaries lie on one line');
+    known[diagram].set(primaries, reference);
+  }
+  return reference;
 }
 
 /**
@@ -24,8 +33,8 @@ function referenceArea(reference: Triangle): number {
  * @throws RangeError for reference primaries on one line or numbers that are not finite
  */
 export function coverage(measured: Primaries, reference: Primaries, diagram: Diagram): number {
-  const target = triangle(reference, diagram);
-  return (100 * intersectionArea(triangle(measured, diagram), target)) / referenceArea(target);
+  const target = referenceOf(reference, diagram);
+  return (100 * intersectionArea(triangle(measured, diagram), target.triangle)) / target.area;
 }
 
 /**
@@ -33,5 +42,5 @@ export function coverage(measured: Primaries, reference: Primaries, diagram: Dia
  * @throws RangeError for reference primaries on one line or numbers that are not finite
  */
 export function areaRatio(measured: Primaries, reference: Primaries, diagram: Diagram): number {
-  return (100 * triangleArea(triangle(measured, diagram))) / referenceArea(triangle(reference, diagram));
+  return (100 * triangleArea(triangle(measured, diagram))) / referenceOf(reference, diagram).area;
 }

@@ -54,6 +54,29 @@ function itpDistance(deltaI: number, deltaCt: number, deltaP: number): number {
   return 720 * Math.sqrt(deltaI * deltaI + 0.25 * deltaCt * deltaCt + deltaP * deltaP);
 }
 
+/** {@link deltaEItp} of two colours given by X, Y, Z in cd/m², absolute: for loops that make no arrays on the way. */
+export function deltaEItpOfXyz(
+  X1: number,
+  Y1: number,
+  Z1: number,
+  X2: number,
+  Y2: number,
+  Z2: number,
+): number {
+  const L = signalOf(toL, X1, Y1, Z1) - signalOf(toL, X2, Y2, Z2);
+  const M = signalOf(toM, X1, Y1, Z1) - signalOf(toM, X2, Y2, Z2);
+  const S = signalOf(toS, X1, Y1, Z1) - signalOf(toS, X2, Y2, Z2);
+  return itpDistance(
+    rowI[0] * L + rowI[1] * M,
+    rowCt[0] * L + rowCt[1] * M + rowCt[2] * S,
+    rowCp[0] * L + rowCp[1] * M + rowCp[2] * S,
+  );
+}
+
+function signalOf(row: Matrix3[number], X: number, Y: number, Z: number): number {
+  return pqSignal(X * row[0] + Y * row[1] + Z * row[2]);
+}
+
 /** X, Y and Z of many colours in cd/m², absolute. */
 export type XyzColumns = { readonly X: Float64Array; readonly Y: Float64Array; readonly Z: Float64Array };
 

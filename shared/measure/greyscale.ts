@@ -1,6 +1,6 @@
-import { deltaEItp, xyzToICtCp } from '../colour/ictcp.ts';
-import { degreesOfDirection, hueDifference } from '../colour/lab.ts';
-import { xyToUv, xyYToXyz } from '../colour/xyz.ts';
+import { deltaEItpOfXyz } from '../colour/ictcp.ts';
+import { degreesOfDirection } from '../colour/lab.ts';
+import { xyToUv } from '../colour/xyz.ts';
 import { de2000OfGrey, labOf } from './colourDifference.ts';
 import type { TargetColours } from './conditions.ts';
 import { oldDifferencePlans } from './oldDifferences.ts';
@@ -189,10 +189,11 @@ function deItpOfGrey(
 ): number {
   const { point: p, stimulus } = grey;
   const Yt = Math.min(run.greys.target(w, stimulus), w.Y[highest]!);
-  return deltaEItp(
-    xyzToICtCp(xyYToXyz(w.x[p]!, w.y[p]!, w.Y[p]!)),
-    xyzToICtCp([colours.whiteX * Yt, Yt, colours.whiteZ * Yt]),
-  );
+  const x = w.x[p]!;
+  const Y = w.Y[p]!;
+  const scale = Y / w.y[p]!;
+  const Z = (1 - x - w.y[p]!) * scale;
+  return deltaEItpOfXyz(x * scale, Y, Z, colours.whiteX * Yt, Yt, colours.whiteZ * Yt);
 }
 
 /** 100·M⁻¹·(x/y, 1, (1−x−y)/y)ᵀ: on target 100/100/100, luminance plays no part. */
@@ -236,7 +237,8 @@ function tintPlans(
   const plan = (id: string, value: (w: World, i: number) => number, law: Law) =>
     planOf(run, { ...common, id, value, law });
   // Draws are counted from the found direction, so that those past 0° do not jump to 360°.
-  const directions = greys.map((_, i) => degreesOfDirection(...shift(run.points.found, i)));
+  const found = greys.map((_, i) => shift(run.points.found, i));
+  const directions = found.map((direction) => degreesOfDirection(...direction));
   return [
     plan('grey.tint', (w, i) => length(shift(w, i)), 'magnitude'),
     plan('grey.tint.u', (w, i) => shift(w, i)[0], 'smooth'),
@@ -248,7 +250,7 @@ function tintPlans(
       value: (w, i) => {
         const drawn = shift(w, i);
         if (length(drawn) < 1e-9) return Number.NaN;
-        return directions[i]! + hueDifference(directions[i]!, degreesOfDirection(...drawn));
+        return directions[i]! + degreesBetween(found[i]!, drawn);
       },
       law: 'smooth',
       // Directions go round: 359° and 1° have no mean of 180°.
@@ -256,6 +258,11 @@ function tintPlans(
       otherwise: greys.length > 0 ? 'every grey is on the target white' : noColour,
     }),
   ];
+}
+
+/** From one direction to another, −180 to 180°. */
+function degreesBetween([u1, v1]: readonly [number, number], [u2, v2]: readonly [number, number]): number {
+  return (Math.atan2(u1 * v2 - v1 * u2, u1 * u2 + v1 * v2) * 180) / Math.PI;
 }
 
 /** Plain root of squares: several times as fast as Math.hypot, whose care for overflow is not needed here. */

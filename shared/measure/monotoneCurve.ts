@@ -11,25 +11,29 @@ export function crossingOf(x: readonly number[], y: readonly number[], limit: nu
     if (before * after > 0) continue;
     if (after === 0) return x[i + 1]!;
     const width = x[i + 1]! - x[i]!;
-    const slopes = monotoneSlopes(x, y);
+    const slopes = monotoneSlopes(x, y, Math.min(i + 2, x.length - 1));
     return x[i]! + width * rootOf(before, slopes[i]! * width, after, slopes[i + 1]! * width);
   }
   return undefined;
 }
 
-function monotoneSlopes(x: readonly number[], y: readonly number[]): number[] {
+/** Slopes of the curve at the points before `until`; those farther up do not act back on them. */
+function monotoneSlopes(x: readonly number[], y: readonly number[], until: number): Float64Array {
   const last = x.length - 1;
-  const secant = (i: number) => (y[i + 1]! - y[i]!) / (x[i + 1]! - x[i]!);
-  const slopes = new Array<number>(x.length);
-  slopes[0] = secant(0);
-  slopes[last] = secant(last - 1);
-  for (let i = 1; i < last; i += 1) {
-    const left = secant(i - 1);
-    const right = secant(i);
+  if (slopes.length < x.length) slopes = new Float64Array(2 * x.length);
+  let left = (y[1]! - y[0]!) / (x[1]! - x[0]!);
+  slopes[0] = left;
+  for (let i = 1; i <= until; i += 1) {
+    if (i === last) {
+      slopes[i] = left;
+      break;
+    }
+    const right = (y[i + 1]! - y[i]!) / (x[i + 1]! - x[i]!);
     slopes[i] = left * right <= 0 ? 0 : (left + right) / 2;
+    left = right;
   }
-  for (let i = 0; i < last; i += 1) {
-    const rise = secant(i);
+  for (let i = 0; i < until; i += 1) {
+    const rise = (y[i + 1]! - y[i]!) / (x[i + 1]! - x[i]!);
     if (rise === 0) {
       slopes[i] = 0;
       slopes[i + 1] = 0;
@@ -37,27 +41,35 @@ function monotoneSlopes(x: readonly number[], y: readonly number[]): number[] {
     }
     const a = slopes[i]! / rise;
     const b = slopes[i + 1]! / rise;
-    const size = Math.sqrt(a * a + b * b);
-    if (size <= 3) continue;
-    slopes[i] = (3 * a * rise) / size;
-    slopes[i + 1] = (3 * b * rise) / size;
+    const square = a * a + b * b;
+    if (square <= 9) continue;
+    const shrink = 3 / Math.sqrt(square);
+    slopes[i]! *= shrink;
+    slopes[i + 1]! *= shrink;
   }
   return slopes;
 }
 
+// Room for the slopes of one curve; nothing is kept between calls.
+let slopes = new Float64Array(32);
+
 /**
- * Where the cubic from `before` to `after`, with those slopes at its ends, is 0 in 0 to 1: 26 halvings, a millionth of
- * a degree between directions 60° apart. Precondition: the ends differ in sign.
+ * Where the cubic from `before` to `after`, with those slopes at its ends, is 0 in 0 to 1: Newton's steps, halving
+ * where one would leave the interval that holds the root. Precondition: the ends differ in sign.
  */
 function rootOf(before: number, slopeBefore: number, after: number, slopeAfter: number): number {
   const square = 3 * (after - before) - 2 * slopeBefore - slopeAfter;
   const cube = 2 * (before - after) + slopeBefore + slopeAfter;
   let low = 0;
   let high = 1;
-  for (let round = 0; round < 26; round += 1) {
-    const t = (low + high) / 2;
-    if ((before + t * (slopeBefore + t * (square + t * cube))) * before > 0) low = t;
+  let t = before / (before - after);
+  for (let round = 0; round < 60 && high - low > 1e-12; round += 1) {
+    const value = before + t * (slopeBefore + t * (square + t * cube));
+    if (value * before > 0) low = t;
     else high = t;
+    const next = t - value / (slopeBefore + t * (2 * square + t * 3 * cube));
+    if (Math.abs(next - t) < 1e-12) return next;
+    t = next > low && next < high ? next : (low + high) / 2;
   }
-  return (low + high) / 2;
+  return t;
 }
