@@ -29,12 +29,23 @@ test('the mean of columns is taken draw by draw', () => {
 });
 
 test('the extreme of columns is taken draw by draw', () => {
-  const max = extremeColumn(columns, 'max', new Float64Array(7));
-  const min = extremeColumn(columns, 'min', new Float64Array(7));
-  for (let d = 0; d < 7; d += 1) {
-    expect(max[d]).toBe(Math.max(...columns.map((column) => column[d]!)));
-    expect(min[d]).toBe(Math.min(...columns.map((column) => column[d]!)));
+  for (let n = 1; n <= columns.length; n += 1) {
+    const some = columns.slice(0, n);
+    const max = extremeColumn(some, 'max', new Float64Array(7));
+    const min = extremeColumn(some, 'min', new Float64Array(7));
+    for (let d = 0; d < 7; d += 1) {
+      expect(max[d], `${n} columns`).toBeCloseTo(Math.max(...some.map((column) => column[d]!)), 12);
+      expect(min[d], `${n} columns`).toBeCloseTo(Math.min(...some.map((column) => column[d]!)), 12);
+    }
   }
+});
+
+test('an infinite draw is an extreme, a draw without a value is none unless it stands first', () => {
+  const of = (...rows: number[][]) => rows.map((row) => Float64Array.from(row));
+  const [none, all] = [Number.NaN, Number.POSITIVE_INFINITY];
+  const some = of([1, 2, none, 4], [3, none, 5, all], [2, 1, 6, 7]);
+  expect([...extremeColumn(some, 'max', new Float64Array(4))]).toEqual([3, 2, none, all]);
+  expect([...extremeColumn(some, 'min', new Float64Array(4))]).toEqual([1, 1, none, 4]);
 });
 
 test('the deviation is the sample standard deviation of JCGM 100, also of a small spread on a large value', () => {
@@ -81,15 +92,15 @@ test('values too large to be squared have a deviation and no endless search for 
   expect(deviationOf(huge)! / 1e200).toBeCloseTo((0.84134 - 0.15866) * 50, -1);
 });
 
-test('who may be the extreme: the found one first, then all within five u of the difference', () => {
+test('who may be the extreme: the found one, and all within five u of the difference', () => {
   const found = Float64Array.of(1, 9, 10, 4, 10);
   const u = (one: number, other: number) => (one === other ? 0 : other === 3 ? 1.2 : 0.25);
-  expect(contendersOf(found, [0, 1, 2, 3], 'max', u)).toEqual([2, 1, 3]);
-  expect(contendersOf(found, [0, 1, 2], 'max', u)).toEqual([2, 1]);
+  expect(contendersOf(found, [0, 1, 2, 3], 'max', u)).toEqual([1, 2, 3]);
+  expect(contendersOf(found, [0, 1, 2], 'max', u)).toEqual([1, 2]);
   expect(contendersOf(found, [0, 1], 'max', u)).toEqual([1]);
   expect(contendersOf(found, [0, 1, 2, 3, 4], 'max', () => 0)).toEqual([2, 4]);
   expect(contendersOf(found, [0, 1, 2, 3], 'min', u)).toEqual([0, 3]);
   // Exactly five u behind is within reach.
-  expect(contendersOf(Float64Array.of(0, 5), [0, 1], 'max', () => 1)).toEqual([1, 0]);
+  expect(contendersOf(Float64Array.of(0, 5), [0, 1], 'max', () => 1)).toEqual([0, 1]);
   expect(contendersOf(Float64Array.of(0, 5), [0, 1], 'max', () => 0.99)).toEqual([1]);
 });
