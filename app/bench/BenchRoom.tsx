@@ -125,16 +125,33 @@ function Notebook({ unit, openRun }: { unit: UnitEvidence; openRun: string | nul
               onDone={endRun}
             />
           ) : (
-            <p className="bench-do">
-              <button type="button" className="act" onClick={() => startRun()}>
-                Begin another run
-              </button>{' '}
-              <kbd>Alt+B</kbd>
-            </p>
+            <>
+              {runs.length === 0 && <FirstRun />}
+              <p className="bench-do">
+                <button type="button" className="act" onClick={() => startRun()}>
+                  {runs.length === 0 ? 'Begin the first run' : 'Begin another run'}
+                </button>{' '}
+                <kbd>Alt+B</kbd>
+              </p>
+            </>
           )}
         </div>
       </div>
       <Observations unit={unit} />
     </div>
+  );
+}
+
+/** What a run is, where there is none yet. */
+function FirstRun() {
+  return (
+    <>
+      <h2>Runs</h2>
+      <p className="bench-prose">
+        A run is what was measured in one sitting: one picture mode, one signal, the set as delivered or
+        adjusted. Say the conditions first, since they decide which sentences it can prove; then drop in the
+        readings file, CSV with a header row or CGATS.17. Its plots and ± follow from the instrument.
+      </p>
+    </>
   );
 }
