@@ -17,7 +17,7 @@ import { createJudgingMemo } from './memo.ts';
 import { overlapsOf, placeStored, standsFor } from './placing.ts';
 import { type ArticleReading, createReadingMemo, readArticle } from './reading/index.ts';
 import { createStaleness } from './staleness.ts';
-import { type Finding, findingsOf, unsaidOf } from './unsaid.ts';
+import { createUnsaid, type Finding, findingsOf } from './unsaid.ts';
 
 /** Number of claims by verdict; those still waiting for draws are counted as unproven. */
 export type Totals = Record<Verdict, number>;
@@ -60,6 +60,7 @@ export function createChecker(first: JudgingBench, options: CheckerOptions = {})
   const memo = createJudgingMemo(bench);
   const staleness = createStaleness();
   const agreement = createAgreement();
+  const unsaid = createUnsaid();
   let proposed = new WeakMap<Proposal, JudgedClaim>();
 
   /** A proposal as a claim: the same object again while its words, its place and its judgement are the same. */
@@ -73,33 +74,35 @@ export function createChecker(first: JudgingBench, options: CheckerOptions = {})
   }
 
   function judgeStored(claim: Claim, proposalAt: (claim: Claim) => Proposal | undefined): JudgedClaim {
-    if (claim.anchor === 'lost') return { ...claim, judgement: lostJudgement(claim) };
     const now = () => {
       const proposal = proposalAt(claim);
       return proposal && memo.judge(proposal).judgement;
     };
-    return { ...claim, judgement: staleness.judge(claim, bench, memo.judge(claim), now) };
+    return Object.assign(claim, { judgement: staleness.judge(claim, bench, memo.judge(claim), now) });
   }
 
   return {
     check(text, stored = []) {
       const reading = readArticle(text, context, readingMemo);
       const { sentences, proposals } = reading;
-      const placed = stored.map((claim) => placeStored(claim, text, sentences));
-      const standing = placed.filter((claim) => claim.anchor !== 'lost');
+      const standing: Claim[] = [];
+      const lost: JudgedClaim[] = [];
+      for (const one of stored) {
+        const claim = placeStored(one, text, sentences);
+        if (claim.anchor === 'lost') lost.push({ ...claim, judgement: lostJudgement(claim) });
+        else standing.push(claim);
+      }
       const find = proposalFinder(proposals);
-      const claims = [
-        ...standing.map((claim) => judgeStored(claim, find)),
-        ...freeProposals(reading, standing, judgeProposal),
-      ].sort(inOrder);
-      const lost = placed.filter((claim) => claim.anchor === 'lost').map((claim) => judgeStored(claim, find));
+      const claims = freeProposals(reading, standing, judgeProposal);
+      for (const claim of standing) claims.push(judgeStored(claim, find));
+      claims.sort(inOrder);
       findings ??= findingsOf(bench);
       return {
         sentences,
         claims,
         lost,
         agreement: agreement.of(claims),
-        unsaid: unsaidOf(findings, claims, bench.article.meta.unit),
+        unsaid: unsaid.of(findings, claims, bench.article.meta.unit),
         totals: totalsOf(claims, lost),
       };
     },
@@ -129,11 +132,26 @@ function inOrder(one: Claim, other: Claim): number {
   return one.start - other.start || one.end - other.end || (one.id < other.id ? -1 : 1);
 }
 
-const wordKeys = new WeakMap<object, string>();
+/** What the ids of a proposal's claims begin with, and the ids by how many with the same words stand before it. */
+interface Names {
+  words: string;
+  ids: string[];
+}
+
+const namesBySource = new WeakMap<Proposal, Names>();
+
+function namesOf(source: Proposal): Names {
+  let names = namesBySource.get(source);
+  if (!names) {
+    names = { words: `${source.rule}:${source.text}`, ids: [] };
+    namesBySource.set(source, names);
+  }
+  return names;
+}
 
 /** Proposals that no stored claim stands for. Ids follow the words, so that they stay while other text changes. */
 function freeProposals(
-  { proposals, findings, sentences }: ArticleReading,
+  { proposals, sources, sentences }: ArticleReading,
   standing: readonly Claim[],
   judge: (proposal: Proposal, id: string, sentenceText: string) => JudgedClaim,
 ): JudgedClaim[] {
@@ -141,16 +159,16 @@ function freeProposals(
   const seen = new Map<string, number>();
   const free: JudgedClaim[] = [];
   for (const [order, proposal] of proposals.entries()) {
-    if (over.with(proposal).some((claim) => standsFor(claim, proposal))) continue;
-    const finding = findings[order]!;
-    let key = wordKeys.get(finding);
-    if (key === undefined) {
-      key = `${proposal.rule}:${proposal.text}`;
-      wordKeys.set(finding, key);
+    if (over.some(proposal, (claim) => standsFor(claim, proposal))) continue;
+    const names = namesOf(sources[order]!);
+    const count = seen.get(names.words) ?? 0;
+    seen.set(names.words, count + 1);
+    let id = names.ids[count];
+    if (id === undefined) {
+      id = `${names.words}#${count}`;
+      names.ids[count] = id;
     }
-    const count = seen.get(key) ?? 0;
-    seen.set(key, count + 1);
-    free.push(judge(proposal, `${key}#${count}`, sentences[proposal.sentence]?.text ?? proposal.text));
+    free.push(judge(proposal, id, sentences[proposal.sentence]?.text ?? proposal.text));
   }
   return free;
 }
@@ -160,7 +178,7 @@ function proposalFinder(proposals: readonly Proposal[]): (claim: Claim) => Propo
   let over: ReturnType<typeof overlapsOf<Proposal>> | undefined;
   return (claim) => {
     over ??= overlapsOf(proposals);
-    const found = over.with(claim).filter((proposal) => standsFor(claim, proposal));
+    const found = over.all(claim).filter((proposal) => standsFor(claim, proposal));
     return found.find(({ check }) => check?.kind === claim.check?.kind) ?? found[0];
   };
 }

@@ -6,24 +6,38 @@ import { statementKey } from './digests.ts';
 
 /** A stored claim at the place where its words stand now. */
 export function placeStored(stored: StoredClaim, text: ArticleText, sentences: readonly Sentence[]): Claim {
-  const anchored = anchorClaim(text.text, stored.anchor);
-  const span = anchored.span ?? { start: stored.anchor.start, end: stored.anchor.end };
-  const sentence = anchored.span ? sentenceAt(sentences, span.start) : undefined;
-  return {
-    id: stored.id,
-    ...span,
-    text: anchored.span ? text.text.slice(span.start, span.end) : stored.anchor.exact,
-    sentence: sentence?.index ?? 0,
-    ...(sentence ? { sentenceText: sentence.text } : {}),
-    check: stored.check,
-    ...(stored.check === null && stored.opinion ? { opinion: true } : {}),
-    origin: stored.origin,
-    anchor: anchored.outcome,
-    ...(stored.proof ? { accepted: stored.proof as NonNullable<Claim['accepted']> } : {}),
-    rule: 'stored',
-    words: [],
-  };
+  const { anchor } = stored;
+  const anchored = anchorClaim(text.text, anchor);
+  const { start, end } = anchored.span ?? anchor;
+  const sentence = anchored.span ? sentenceAt(sentences, start) : undefined;
+  // A copy, not a literal, for the reason given in reading/index.ts.
+  const claim: Claim = { ...blank };
+  claim.id = stored.id;
+  claim.start = start;
+  claim.end = end;
+  claim.text = anchored.span ? text.text.slice(start, end) : anchor.exact;
+  claim.sentence = sentence?.index ?? 0;
+  claim.check = stored.check;
+  claim.origin = stored.origin;
+  claim.anchor = anchored.outcome;
+  if (sentence) claim.sentenceText = sentence.text;
+  if (stored.check === null && stored.opinion) claim.opinion = true;
+  if (stored.proof) claim.accepted = stored.proof as NonNullable<Claim['accepted']>;
+  return claim;
 }
+
+const blank: Claim = {
+  id: '',
+  start: 0,
+  end: 0,
+  text: '',
+  sentence: 0,
+  check: null,
+  origin: 'manual',
+  anchor: 'same',
+  rule: 'stored',
+  words: [],
+};
 
 /** The last sentence that begins at or before an offset. */
 function sentenceAt(sentences: readonly Sentence[], offset: number): Sentence | undefined {
@@ -50,9 +64,12 @@ export function standsFor(claim: Claim, proposal: Proposal): boolean {
   );
 }
 
-/** Finds what overlaps a span, in the order of the list. */
+/** Finds what overlaps a span. */
 export interface Overlaps<T extends Span> {
-  with(span: Span): T[];
+  /** Is there one among them that passes? */
+  some(span: Span, passes: (one: T) => boolean): boolean;
+  /** All of them, in the order of the list */
+  all(span: Span): T[];
 }
 
 /** Spans sorted by their starts, with the greatest end up to each: a search looks at few more than it finds. */
@@ -60,19 +77,34 @@ export function overlapsOf<T extends Span>(list: readonly T[]): Overlaps<T> {
   const order = list.map((_, index) => index);
   order.sort((one, other) => list[one]!.start - list[other]!.start || one - other);
   const reach: number[] = [];
-  for (const index of order) reach.push(Math.max(reach.at(-1) ?? 0, list[index]!.end));
+  let furthest = 0;
+  for (const index of order) {
+    furthest = Math.max(furthest, list[index]!.end);
+    reach.push(furthest);
+  }
+  /** Calls `visit` with the indices of what overlaps, until it returns true. */
+  function visitOverlaps({ start, end }: Span, visit: (index: number) => boolean): boolean {
+    let low = 0;
+    let high = order.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (list[order[middle]!]!.start < end) low = middle + 1;
+      else high = middle;
+    }
+    for (let at = low - 1; at >= 0 && reach[at]! > start; at--) {
+      const index = order[at]!;
+      if (list[index]!.end > start && visit(index)) return true;
+    }
+    return false;
+  }
   return {
-    with({ start, end }) {
-      let low = 0;
-      let high = order.length;
-      while (low < high) {
-        const middle = (low + high) >> 1;
-        if (list[order[middle]!]!.start < end) low = middle + 1;
-        else high = middle;
-      }
+    some: (span, passes) => visitOverlaps(span, (index) => passes(list[index]!)),
+    all(span) {
       const found: number[] = [];
-      for (let at = low - 1; at >= 0 && reach[at]! > start; at--)
-        if (list[order[at]!]!.end > start) found.push(order[at]!);
+      visitOverlaps(span, (index) => {
+        found.push(index);
+        return false;
+      });
       return found.sort((one, other) => one - other).map((index) => list[index]!);
     },
   };

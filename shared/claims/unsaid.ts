@@ -54,6 +54,22 @@ export function unsaidOf(
   return list;
 }
 
+/** {@link unsaidOf}, found again only when a finding or a judgement changed. */
+export function createUnsaid(): { of: (...args: Parameters<typeof unsaidOf>) => readonly Unsaid[] } {
+  let before: Parameters<typeof unsaidOf> | undefined;
+  let list: readonly Unsaid[] = [];
+  return {
+    of(findings, claims, own) {
+      let same = before?.[0] === findings && before[2] === own && before[1].length === claims.length;
+      for (let i = 0; same && i < claims.length; i++)
+        same = claims[i]!.judgement === before![1][i]!.judgement;
+      if (!same) list = unsaidOf(findings, claims, own);
+      before = [findings, claims, own];
+      return list;
+    },
+  };
+}
+
 const coveredKeys = new WeakMap<Judgement, { own: string; keys: readonly string[] }>();
 
 /** The kinds of finding, each with its signal or with none, that a judgement speaks of. */

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plainTextOfMarkdown } from '../../shared/article/plainText.ts';
 import {
@@ -45,44 +44,6 @@ function accept(claim: JudgedClaim, text: string, bench: JudgingBench): StoredCl
 }
 
 describe('the incremental checker', () => {
-  it('says after any edits and changes of evidence what a new one says', () => {
-    const benches = [benchOf(), benchOf([later])];
-    const step = fc.oneof(
-      fc.record({
-        type: fc.constant('set' as const),
-        at: fc.nat(6),
-        text: fc.constantFrom(...paragraphs, ''),
-      }),
-      fc.record({
-        type: fc.constant('type' as const),
-        at: fc.nat(200),
-        text: fc.constantFrom('a', ' ', '7', '.', 'not '),
-      }),
-      fc.record({ type: fc.constant('bench' as const), bench: fc.constantFrom(0, 1) }),
-    );
-    fc.assert(
-      fc.property(fc.array(step, { maxLength: 12 }), (steps) => {
-        let blocks = [...paragraphs];
-        let bench = benches[0]!;
-        const checker = createChecker(bench);
-        for (const each of steps) {
-          if (each.type === 'set') blocks[each.at] = each.text;
-          else if (each.type === 'type') {
-            const whole = blocks.join('\n\n');
-            const at = Math.min(each.at, whole.length);
-            blocks = (whole.slice(0, at) + each.text + whole.slice(at)).split('\n\n');
-          } else {
-            bench = benches[each.bench]!;
-            checker.rebase(bench);
-          }
-          const text = plainTextOfMarkdown(blocks.join('\n\n'));
-          expect(checker.check(text)).toEqual(createChecker(bench).check(text));
-        }
-      }),
-      { numRuns: 25 },
-    );
-  });
-
   it('judges only what a keystroke or a changed run touches', () => {
     const checker = createChecker(benchOf());
     const text = (last: string) => plainTextOfMarkdown([...paragraphs, last].join('\n\n'));

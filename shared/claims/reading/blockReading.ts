@@ -1,5 +1,6 @@
 import { splitBlock } from '../../article/sentences.ts';
 import type { Block, ReadingContext } from '../../contract/articleText.ts';
+import type { Proposal, Sentence, Span } from '../../contract/claim.ts';
 import { copyCarry, sameCarry } from './carriedState.ts';
 import type { Carry } from './carry.ts';
 import type { Finding } from './finding.ts';
@@ -8,10 +9,8 @@ import { readCell } from './table.ts';
 
 /** One sentence as it was read after `before`; the same words after the same state are the same reading. */
 export interface SentenceReading {
-  /** Offsets from the block's start */
-  start: number;
-  end: number;
-  text: string;
+  /** As if its block were the whole article */
+  sentence: Sentence;
   isHeading: boolean;
   before: Carry;
   after: Carry;
@@ -24,6 +23,8 @@ export interface BlockReading {
   before: Carry;
   after: Carry;
   sentences: readonly SentenceReading[];
+  /** Of all its sentences, as if the block were the whole article */
+  proposals: readonly Proposal[];
 }
 
 /** Sentences read before, by their words. */
@@ -43,49 +44,75 @@ export function readBlock(
   const isHeading = block.kind === 'heading';
   const sentences: SentenceReading[] = [];
   let carry = before;
-  for (const { start, end } of spans) {
-    const words = text.slice(start, end);
-    const same = known.get(words)?.find((one) => one.isHeading === isHeading && sameCarry(one.before, carry));
-    const reading = same
-      ? { ...same, start, end }
-      : { start, end, ...readFrom(words, context, carry, isHeading) };
+  for (const span of spans) {
+    const sentence = sentenceOf(text, span, sentences.length);
+    const same = known
+      .get(sentence.text)
+      ?.find((one) => one.isHeading === isHeading && sameCarry(one.before, carry));
+    const reading = same ? { ...same, sentence } : readFrom(sentence, context, carry, isHeading);
     sentences.push(reading);
     carry = reading.after;
   }
-  return { before, after: isHeading ? withLevel(carry, block.level ?? 1) : carry, sentences };
+  const after = isHeading ? withLevel(carry, block.level ?? 1) : carry;
+  return { before, after, sentences, proposals: proposalsOf(sentences, text) };
+}
+
+function sentenceOf(text: string, { start, end }: Span, index: number): Sentence {
+  return { index, text: text.slice(start, end), start, end, block: 0 };
 }
 
 function readFrom(
-  text: string,
+  sentence: Sentence,
   context: ReadingContext,
   before: Carry,
   isHeading: boolean,
-): Omit<SentenceReading, 'start' | 'end'> {
+): SentenceReading {
   const after = copyCarry(before);
-  const findings = readSentence(text, context, after, isHeading);
-  return { text, isHeading, before, after, findings };
+  const findings = readSentence(sentence.text, context, after, isHeading);
+  return { sentence, isHeading, before, after, findings };
 }
 
 /** A cell is read as one sentence with its column's header and its row's head. */
 function readTableCell(
   text: string,
-  spans: readonly { start: number; end: number }[],
+  spans: readonly Span[],
   place: NonNullable<Block['table']>,
   context: ReadingContext,
   before: Carry,
 ): BlockReading {
   const after = copyCarry(before);
   const findings = readCell(text, place, context, after);
-  const sentences = spans.map(({ start, end }, order) => ({
-    start,
-    end,
-    text: text.slice(start, end),
+  const sentences = spans.map((span, order) => ({
+    sentence: sentenceOf(text, span, order),
     isHeading: false,
     before,
     after,
     findings: order === 0 ? findings : [],
   }));
-  return { before, after, sentences };
+  return { before, after, sentences, proposals: proposalsOf(sentences, text) };
+}
+
+function proposalsOf(sentences: readonly SentenceReading[], text: string): Proposal[] {
+  return sentences.flatMap(({ sentence, findings }) =>
+    findings.map((finding) => proposalOf(finding, sentence, text)),
+  );
+}
+
+function proposalOf(finding: Finding, at: Sentence, blockText: string): Proposal {
+  const start = at.start + finding.start;
+  const end = at.start + finding.end;
+  return {
+    start,
+    end,
+    text: blockText.slice(start, end),
+    sentence: at.index,
+    check: finding.check,
+    ...(finding.why !== undefined && { why: finding.why }),
+    ...(finding.asks && { asks: finding.asks }),
+    ...(finding.opinion && { opinion: true }),
+    rule: finding.rule,
+    words: finding.words.map((word) => ({ start: at.start + word.start, end: at.start + word.end })),
+  };
 }
 
 /** The reader of a heading's sentence does not know its level. */

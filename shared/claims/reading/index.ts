@@ -1,9 +1,8 @@
 import type { ArticleText, Block, ReadingContext } from '../../contract/articleText.ts';
-import type { Proposal, Sentence } from '../../contract/claim.ts';
+import type { Proposal, Sentence, Span } from '../../contract/claim.ts';
 import { type BlockReading, type KnownSentences, readBlock, type SentenceReading } from './blockReading.ts';
 import { sameCarry } from './carriedState.ts';
 import { type Carry, enterBlock, startOfArticle } from './carry.ts';
-import type { Finding } from './finding.ts';
 
 /** The blocks of the call before, so that an edit re-reads only the sentences that it changes. */
 export interface ReadingMemo {
@@ -22,7 +21,6 @@ interface PlacedBlock {
   first: number;
   sentences: readonly Sentence[];
   proposals: readonly Proposal[];
-  findings: readonly Finding[];
 }
 
 export function createReadingMemo(): ReadingMemo {
@@ -33,8 +31,8 @@ export function createReadingMemo(): ReadingMemo {
 export interface ArticleReading {
   sentences: Sentence[];
   proposals: Proposal[];
-  /** What each proposal was made from: the same object for as long as its sentence's reading is kept. */
-  findings: Finding[];
+  /** What each proposal was copied from: the same object for as long as its block's reading is kept. */
+  sources: Proposal[];
 }
 
 /**
@@ -50,7 +48,7 @@ export function readArticle(
   const old = memo.context === context ? memo.blocks : [];
   const known = matchBlocks(text, old);
   const placed: PlacedBlock[] = [];
-  const result: ArticleReading = { sentences: [], proposals: [], findings: [] };
+  const result: ArticleReading = { sentences: [], proposals: [], sources: [] };
   let carry = startOfArticle();
   for (const [order, block] of text.blocks.entries()) {
     const same = known.same[order];
@@ -66,7 +64,7 @@ export function readArticle(
     placed.push(next);
     for (const sentence of next.sentences) result.sentences.push(sentence);
     for (const proposal of next.proposals) result.proposals.push(proposal);
-    for (const finding of next.findings) result.findings.push(finding);
+    for (const source of next.reading.proposals) result.sources.push(source);
   }
   memo.context = context;
   memo.blocks = placed;
@@ -90,7 +88,7 @@ function matchBlocks(
   const isSame = (block: Block, other: PlacedBlock) =>
     isAlike(block, other.block) &&
     block.end - block.start === other.text.length &&
-    text.slice(block.start, block.end) === other.text;
+    text.startsWith(other.text, block.start);
   const shorter = Math.min(blocks.length, old.length);
   let head = 0;
   for (; head < shorter && isSame(blocks[head]!, old[head]!); head++) same[head] = old[head];
@@ -107,10 +105,10 @@ function matchBlocks(
   const sentences = new Map<string, SentenceReading[]>();
   for (const { block, reading } of between) {
     if (block.kind === 'cell') continue;
-    for (const sentence of reading.sentences) {
-      const list = sentences.get(sentence.text);
-      if (list) list.push(sentence);
-      else sentences.set(sentence.text, [sentence]);
+    for (const one of reading.sentences) {
+      const list = sentences.get(one.sentence.text);
+      if (list) list.push(one);
+      else sentences.set(one.sentence.text, [one]);
     }
   }
   return { same, sentences };
@@ -127,7 +125,13 @@ function isAlike(one: Block, other: Block): boolean {
   );
 }
 
-/** @param same the block as it stood in the call before, or the text of a block that is new */
+const unplaced: Partial<PlacedBlock> = {};
+
+/**
+ * Objects are made as copies of what was read, never by literals: V8 learns from the first reading of an article that
+ * what a literal makes lives long, then puts all of it among the old, and typing pays with pauses of some 20 ms.
+ * @param same the block as it stood in the call before, or the text of a block that is new
+ */
 function placeBlock(
   same: PlacedBlock | string,
   block: Block,
@@ -153,39 +157,27 @@ function placeBlock(
     block.start === same.block.start &&
     block.index === same.block.index;
   if (stands) return same.from === from ? same : { ...same, from };
-  const sentences: Sentence[] = [];
-  const proposals: Proposal[] = [];
-  const findings: Finding[] = [];
-  for (const one of reading.sentences) {
-    const sentence = {
-      index: first + sentences.length,
-      text: one.text,
-      start: block.start + one.start,
-      end: block.start + one.end,
-      block: block.index,
-    };
-    sentences.push(sentence);
-    for (const finding of one.findings) {
-      proposals.push(proposalOf(finding, sentence, text, one.start));
-      findings.push(finding);
-    }
-  }
-  return { block, text, from, reading, first, sentences, proposals, findings };
-}
-
-/** @param blockText the block's text, in which the sentence begins at `offset` */
-function proposalOf(finding: Finding, at: Sentence, blockText: string, offset: number): Proposal {
-  const words = finding.words.map((word) => ({ start: at.start + word.start, end: at.start + word.end }));
-  return {
-    start: at.start + finding.start,
-    end: at.start + finding.end,
-    text: blockText.slice(offset + finding.start, offset + finding.end),
-    sentence: at.index,
-    check: finding.check,
-    ...(finding.why !== undefined && { why: finding.why }),
-    ...(finding.asks && { asks: finding.asks }),
-    ...(finding.opinion && { opinion: true }),
-    rule: finding.rule,
-    words,
-  };
+  const sentences = reading.sentences.map((one, order) => {
+    const sentence: Sentence = { ...one.sentence };
+    sentence.index = first + order;
+    sentence.start += block.start;
+    sentence.end += block.start;
+    sentence.block = block.index;
+    return sentence;
+  });
+  const proposals = reading.proposals.map((one) => {
+    const proposal: Proposal = { ...one };
+    proposal.start += block.start;
+    proposal.end += block.start;
+    proposal.sentence += first;
+    proposal.words = one.words.map((word) => {
+      const span: Span = { ...word };
+      span.start += block.start;
+      span.end += block.start;
+      return span;
+    });
+    return proposal;
+  });
+  const before = isNew ? unplaced : same;
+  return { ...before, block, text, from, reading, first, sentences, proposals };
 }
