@@ -1,11 +1,9 @@
+import type { Reads } from '../measure/plan.ts';
 import type { World } from '../measure/points.ts';
 import type { PreparedRun } from '../measure/prepare.ts';
 import type { Coordinate } from './coordinates.ts';
 import type { ErrorModel } from './errorModel.ts';
 import { drawCount, type Streams } from './streams.ts';
-
-/** Which of a point's numbers a computation reads. */
-export type Reads = 'Y' | 'xy' | 'xyY';
 
 /** The 2,000 imagined worlds of one run, made point by point as they are asked for. */
 export interface DrawnWorlds {

@@ -1,8 +1,8 @@
 import type { QuantityDraws } from '../contract/measurement.ts';
-import type { Derivation, Plan } from '../measure/plan.ts';
+import type { Derivation, Plan, Reads } from '../measure/plan.ts';
 import type { World } from '../measure/points.ts';
 import type { PreparedRun } from '../measure/prepare.ts';
-import type { DrawnWorlds, Reads } from './drawnWorlds.ts';
+import type { DrawnWorlds } from './drawnWorlds.ts';
 import type { ErrorModel } from './errorModel.ts';
 import { expandedColumn, expansionOf } from './expansion.ts';
 import { coordinateOf, type Gradient } from './gradient.ts';
@@ -108,6 +108,7 @@ function agrees({ run, worlds, world }: Drawing, plan: Plan, i: number, column: 
 
 /** Perturbs x, y and Y of the value's points and computes it anew, in every world. */
 function recompute({ run, worlds, world }: Drawing, plan: Plan, i: number, column: Float64Array): void {
+  if (plan.inWorlds) return plan.inWorlds(worlds.at, i, column);
   const inputs = plan.inputs[i]!;
   const lights = plan.lights[i]!;
   const reads = readsOf[plan.uses];

@@ -1,6 +1,7 @@
 import { deltaE2000Loop } from '../colour/deltaE2000Kernel.ts';
 import { tabulate, valueAt } from '../colour/piecewise.ts';
 import type { TargetColours } from './conditions.ts';
+import type { World } from './points.ts';
 
 const cubicFrom = (6 / 29) ** 3;
 const slope = 1 / (3 * (6 / 29) ** 2);
@@ -65,6 +66,52 @@ export function de2000(
     500 * (fx2 - fy2),
     200 * (fy2 - fz2),
   );
+}
+
+const blockSize = 256;
+const block = () => ({
+  L: new Float64Array(blockSize),
+  a: new Float64Array(blockSize),
+  b: new Float64Array(blockSize),
+});
+// Room for one block of two colours; nothing is kept between calls.
+const [ones, others] = [block(), block()];
+
+/** {@link de2000} of two points in many worlds, into `out`; `Yr` and both points have one number a world. */
+export function de2000InWorlds(
+  white: TargetColours,
+  Yr: Float64Array,
+  one: World,
+  other: World,
+  out: Float64Array,
+): void {
+  for (let start = 0; start < out.length; start += blockSize) {
+    const part = out.subarray(start, start + blockSize);
+    labInWorlds(white, Yr, one, start, part.length, ones);
+    labInWorlds(white, Yr, other, start, part.length, others);
+    deltaE2000Loop(ones.L, ones.a, ones.b, others.L, others.a, others.b, part);
+  }
+}
+
+function labInWorlds(
+  white: TargetColours,
+  Yr: Float64Array,
+  { x, y, Y }: World,
+  start: number,
+  count: number,
+  into: typeof ones,
+): void {
+  for (let k = 0; k < count; k += 1) {
+    const d = start + k;
+    const relative = Y[d]! / Yr[d]!;
+    const scale = relative / y[d]!;
+    const fy = compress(relative);
+    const fx = compress((x[d]! * scale) / white.whiteX);
+    const fz = compress(((1 - x[d]! - y[d]!) * scale) / white.whiteZ);
+    into.L[k] = 116 * fy - 16;
+    into.a[k] = 500 * (fx - fy);
+    into.b[k] = 200 * (fy - fz);
+  }
 }
 
 /** CIEDE2000 of x, y, Y against a neutral of luminance `Yt`: the target of every grey. */

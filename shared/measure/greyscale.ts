@@ -221,6 +221,9 @@ function balancePlans(
   });
 }
 
+/** Under this Δu′v′, which is rounding, a shift has no direction. */
+const leastShift = 1e-9;
+
 /** Shift (Δu′, Δv′) of each grey from the target white: its size, its direction and its two components. */
 function tintPlans(
   run: PreparedRun,
@@ -249,8 +252,20 @@ function tintPlans(
       // No shift has no direction.
       value: (w, i) => {
         const drawn = shift(w, i);
-        if (length(drawn) < 1e-9) return Number.NaN;
+        if (length(drawn) < leastShift) return Number.NaN;
         return directions[i]! + degreesBetween(found[i]!, drawn);
+      },
+      inWorlds: (at, i, out) => {
+        const { x, y } = at(greys[i]!.point, 'xy');
+        const [u, v] = found[i]!;
+        for (let d = 0; d < out.length; d += 1) {
+          const share = 1 / (-2 * x[d]! + 12 * y[d]! + 3);
+          const du = 4 * x[d]! * share - uWhite;
+          const dv = 9 * y[d]! * share - vWhite;
+          const none = du * du + dv * dv < leastShift * leastShift;
+          const turn = Math.atan2(u * dv - v * du, u * du + v * dv);
+          out[d] = none ? Number.NaN : directions[i]! + (turn * 180) / Math.PI;
+        }
       },
       law: 'smooth',
       // Directions go round: 359° and 1° have no mean of 180°.

@@ -21,6 +21,8 @@ export interface Plan {
   /** Which coordinates of its points it reads */
   uses: 'luminance' | 'chromaticity' | 'both';
   law: Law;
+  /** The same in many worlds at once, where that is much faster than one by one; equal but for rounding. */
+  inWorlds?: InWorlds;
   /** Another plan of which it is a function, and that function of the other's values in one world */
   from?: Derivation;
   /** True where average, max and min are meant; false for a scalar. */
@@ -29,6 +31,12 @@ export interface Plan {
   unit?: string;
   notes: readonly string[];
 }
+
+/** Which of a point's numbers a computation reads. */
+export type Reads = 'Y' | 'xy' | 'xyY';
+
+/** Writes item `i` of every world into `out`; `at` gives a point's x, y and Y, one number a world. */
+export type InWorlds = (at: (point: number, reads: Reads) => World, i: number, out: Float64Array) => void;
 
 /**
  * How u is found. `smooth`: at first order wherever a step of one u shows the quantity to be as good as linear there,
@@ -70,6 +78,7 @@ export interface PlanDraft {
   value(world: World, item: number): number;
   uses: Plan['uses'];
   law: Plan['law'];
+  inWorlds?: InWorlds;
   from?: Derivation;
   isSeries?: boolean;
   unit?: string;
@@ -101,6 +110,9 @@ export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuan
     ...columnsOf(items),
     uses: draft.uses,
     law: draft.law,
+    ...(draft.inWorlds === undefined
+      ? {}
+      : { inWorlds: whole ? draft.inWorlds : keptWorlds(draft.inWorlds, kept) }),
     ...(draft.from === undefined ? {} : { from: whole ? draft.from : keptOf(draft.from, kept) }),
     isSeries: draft.isSeries ?? true,
     ...(draft.unit === undefined ? {} : { unit: draft.unit }),
@@ -129,6 +141,10 @@ function columnsOf(items: readonly Item[]): ItemColumns {
     knownColumns.set(items, columns);
   }
   return columns;
+}
+
+function keptWorlds(inWorlds: InWorlds, kept: readonly number[]): InWorlds {
+  return (at, i, out) => inWorlds(at, kept[i]!, out);
 }
 
 /** A derivation of those items only that have a value. */

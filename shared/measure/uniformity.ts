@@ -50,6 +50,11 @@ function plansOfLevel(run: PreparedRun, level: string, unsorted: readonly Cell[]
       id,
       inputs: points,
       value: (w) => unevenness(w, points),
+      inWorlds: (at, _, out) =>
+        unevennessInWorlds(
+          points.map((point) => at(point, 'Y').Y),
+          out,
+        ),
       uses: 'luminance',
       law: 'drawn',
       notes: [...notes, placed],
@@ -98,6 +103,12 @@ function colourPlan(
       }
       return Math.sqrt(greatest);
     },
+    inWorlds: (at, _, out) =>
+      colourUnevennessInWorlds(
+        at(centre.point, 'xy'),
+        others.map((point) => at(point, 'xy')),
+        out,
+      ),
     uses: 'chromaticity',
     law: 'drawn',
     notes,
@@ -115,6 +126,37 @@ function unevenness(w: World, points: readonly number[]): number {
     if (Y < lowest) lowest = Y;
   }
   return (100 * (highest - lowest)) / highest;
+}
+
+function unevennessInWorlds(columns: readonly Float64Array[], out: Float64Array): void {
+  const highest = columns[0]!.slice();
+  out.set(highest);
+  for (const Y of columns)
+    for (let d = 0; d < out.length; d += 1) {
+      if (Y[d]! > highest[d]!) highest[d] = Y[d]!;
+      if (Y[d]! < out[d]!) out[d] = Y[d]!;
+    }
+  for (let d = 0; d < out.length; d += 1) out[d] = (100 * (highest[d]! - out[d]!)) / highest[d]!;
+}
+
+function colourUnevennessInWorlds(centre: World, others: readonly World[], out: Float64Array): void {
+  const u = new Float64Array(out.length);
+  const v = new Float64Array(out.length);
+  for (let d = 0; d < out.length; d += 1) {
+    const share = 1 / (-2 * centre.x[d]! + 12 * centre.y[d]! + 3);
+    u[d] = 4 * centre.x[d]! * share;
+    v[d] = 9 * centre.y[d]! * share;
+  }
+  out.fill(0);
+  for (const { x, y } of others)
+    for (let d = 0; d < out.length; d += 1) {
+      const share = 1 / (-2 * x[d]! + 12 * y[d]! + 3);
+      const du = 4 * x[d]! * share - u[d]!;
+      const dv = 9 * y[d]! * share - v[d]!;
+      const square = du * du + dv * dv;
+      if (square > out[d]!) out[d] = square;
+    }
+  for (let d = 0; d < out.length; d += 1) out[d] = Math.sqrt(out[d]!);
 }
 
 /** The smallest of 3, 5 and 9 that holds every cell; larger grids as they are. */

@@ -1,5 +1,5 @@
 import { angleLimitPlan } from './angleLimit.ts';
-import { de2000 } from './colourDifference.ts';
+import { de2000, de2000InWorlds } from './colourDifference.ts';
 import { type Outcome, planOf, rowsOf, undefinedQuantity } from './plan.ts';
 import { type PreparedRun, seriesNotes, seriesPoints, usableXy } from './prepare.ts';
 
@@ -138,6 +138,11 @@ function colourPlans(
         const p = coloured[i]!.point;
         const Y = total ? w.Y[p]! : w.Y[axis]!;
         return de2000(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, Y, w.x[axis]!, w.y[axis]!, w.Y[axis]!);
+      },
+      inWorlds: (at, i, out) => {
+        const seen = at(coloured[i]!.point, total ? 'xyY' : 'xy');
+        const front = at(axis, 'xyY');
+        de2000InWorlds(colours, at(reference, 'Y').Y, total ? seen : { ...seen, Y: front.Y }, front, out);
       },
     }),
   );
