@@ -21,13 +21,13 @@ function addAll(trie: Lexicon, kind: MeaningKind, entries: Readonly<Record<strin
 
 function addHouse(trie: Lexicon, house: House): void {
   for (const [phrase, range] of Object.entries(house.severities))
-    trie.add(wordsOf(phrase), { kind: 'severity', key: phrase, data: range });
+    trie.add(wordsOf(phrase), { kind: 'severity', key: phrase, data: range }, 'front');
   for (const [phrase, size] of Object.entries(house.intensities))
-    trie.add(wordsOf(phrase), { kind: 'intensity', key: size });
+    trie.add(wordsOf(phrase), { kind: 'intensity', key: size }, 'front');
   for (const [topic, phrases] of Object.entries(house.topics))
-    for (const phrase of phrases) trie.add(wordsOf(phrase), { kind: 'topic', key: topic });
+    for (const phrase of phrases) trie.add(wordsOf(phrase), { kind: 'topic', key: topic }, 'front');
   for (const [phrase, meaning] of Object.entries(house.adjectives))
-    trie.add(wordsOf(phrase), { kind: 'adjective', key: phrase.toLowerCase(), data: meaning });
+    trie.add(wordsOf(phrase), { kind: 'adjective', key: phrase.toLowerCase(), data: meaning }, 'front');
 }
 
 /** The model's words without its size: "Hearth" of "Hearth 55", "Plain" of "Plain 50". */
@@ -67,7 +67,7 @@ function addUnits(trie: Lexicon, context: ReadingContext): void {
       add([...maker, ...variantName], `${unit.id}@${inches}`, 'unit');
     }
   }
-  for (const { words, ids, kind } of names.values()) trie.add(words, { kind, key: ids.join('|') });
+  for (const { words, ids, kind } of names.values()) trie.add(words, { kind, key: ids.join('|') }, 'front');
 }
 
 function addModes(trie: Lexicon, context: ReadingContext): void {
@@ -79,7 +79,7 @@ function addModes(trie: Lexicon, context: ReadingContext): void {
   for (const mode of modes) {
     if (seen.has(mode)) continue;
     seen.add(mode);
-    trie.add(wordsOf(mode), { kind: 'mode', key: mode });
+    trie.add(wordsOf(mode), { kind: 'mode', key: mode }, 'front');
   }
 }
 
@@ -139,17 +139,27 @@ function addStatic(trie: Lexicon): void {
     trie.add([month], { kind: 'month', key: month });
 }
 
+let shipped: Lexicon | undefined;
+
+/** The shipped words, the same for every library: put together when the first article is read. */
+function shippedLexicon(): Lexicon {
+  if (!shipped) {
+    shipped = new PhraseTrie<Meaning>();
+    addStatic(shipped);
+  }
+  return shipped;
+}
+
 const lexicons = new WeakMap<ReadingContext, Lexicon>();
 
-/** The lexicon of a context, built once: shipped words, the house's words and the library's names. */
+/** The lexicon of a context, built once: the library's names and the house's words before the shipped words. */
 export function lexiconOf(context: ReadingContext): Lexicon {
   let lexicon = lexicons.get(context);
   if (!lexicon) {
-    lexicon = new PhraseTrie<Meaning>();
+    lexicon = shippedLexicon().fork();
     addUnits(lexicon, context);
     addModes(lexicon, context);
     addHouse(lexicon, context.house);
-    addStatic(lexicon);
     const criteria = new Set(context.units.flatMap((unit) => unit.criteria ?? []));
     for (const criterion of criteria)
       lexicon.add(wordsOf(criterion.replaceAll('-', ' ').replaceAll('.', ' ')), {

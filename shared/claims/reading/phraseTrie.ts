@@ -1,27 +1,52 @@
-import { tokenise } from './tokens.ts';
+import { foldedWord, tokenise } from './tokens.ts';
 
 /** Longest phrase first, over token texts; one node a word. */
 interface Node<T> {
-  next: Map<string, Node<T>>;
-  meanings?: T[];
+  /** The trie that may write on this node; a fork copies it first */
+  owner: object;
+  next: Map<string, Node<T>> | null;
+  meanings: T[] | null;
+  /** How many of the meanings were added in front */
+  front: number;
+}
+
+function emptyNode<T>(owner: object): Node<T> {
+  return { owner, next: null, meanings: null, front: 0 };
 }
 
 export class PhraseTrie<T> {
-  private readonly root: Node<T> = { next: new Map() };
+  private root: Node<T> = emptyNode(this);
 
-  /** A phrase may mean several things; rules choose. */
-  add(words: readonly string[], meaning: T): void {
+  /** A trie with all that is in this one; what is added to it is not added here. */
+  fork(): PhraseTrie<T> {
+    const fork = new PhraseTrie<T>();
+    fork.root = fork.own(this.root);
+    return fork;
+  }
+
+  private own(node: Node<T>): Node<T> {
+    if (node.owner === this) return node;
+    const { next, meanings, front } = node;
+    return { owner: this, next: next && new Map(next), meanings: meanings && [...meanings], front };
+  }
+
+  /**
+   * A phrase may mean several things; rules choose.
+   * @param where `front`: before the meanings that the phrase has already, behind earlier ones of the front
+   */
+  add(words: readonly string[], meaning: T, where: 'front' | 'end' = 'end'): void {
     let node = this.root;
     for (const word of words) {
-      let following = node.next.get(word);
-      if (!following) {
-        following = { next: new Map() };
-        node.next.set(word, following);
-      }
+      node.next ??= new Map();
+      const known = node.next.get(word);
+      const following = known ? this.own(known) : emptyNode<T>(this);
+      if (following !== known) node.next.set(word, following);
       node = following;
     }
     node.meanings ??= [];
-    if (!node.meanings.includes(meaning)) node.meanings.push(meaning);
+    if (node.meanings.includes(meaning)) return;
+    if (where === 'front') node.meanings.splice(node.front++, 0, meaning);
+    else node.meanings.push(meaning);
   }
 
   /** Lengths and meanings of the phrases that begin at token `from`, longest first; null when there is none. */
@@ -32,7 +57,7 @@ export class PhraseTrie<T> {
     let node = this.root;
     let found: { meanings: readonly T[]; length: number }[] | null = null;
     for (let at = from; at < tokens.length; at += 1) {
-      const following = node.next.get(tokens[at]!.text);
+      const following: Node<T> | undefined = node.next?.get(tokens[at]!.text);
       if (!following) break;
       node = following;
       if (node.meanings) {
@@ -53,6 +78,10 @@ export function expandPhrases(lines: string): string[][] {
   for (const line of lines.split(/[;\n]/)) {
     const pattern = line.trim();
     if (!pattern) continue;
+    if (plainWords.test(pattern)) {
+      result.push(wordsOf(pattern));
+      continue;
+    }
     let variants: string[][] = [[]];
     for (const part of pattern.split(/\s+/)) {
       const optional = part.length > 2 && part.startsWith('[') && part.endsWith(']');
@@ -72,7 +101,11 @@ export function expandPhrases(lines: string): string[][] {
   return result;
 }
 
+/** Nothing but small letters and single spaces: most of the lexicon, which the tokeniser need not take apart. */
+const plainWords = /^[a-z]+(?: [a-z]+)*$/;
+
 /** The token texts of a phrase, by the same tokeniser that reads the article. */
 export function wordsOf(phrase: string): string[] {
+  if (plainWords.test(phrase)) return phrase.split(' ').map(foldedWord);
   return tokenise(phrase, 'en').map((token) => token.text);
 }

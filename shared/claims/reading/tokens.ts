@@ -70,6 +70,11 @@ function foldedForm(raw: string, kind: Token['kind']): string {
   return form;
 }
 
+/** A word as tokens have it: lower case, spelled the British way. */
+export function foldedWord(word: string): string {
+  return foldedForm(word, 'word');
+}
+
 /** The same text as the engine keeps names of members: compared by identity, and no slice of an article kept alive. */
 function interned(text: string): string {
   return Object.keys({ [text]: true })[0]!;
