@@ -52,14 +52,17 @@ export function findingsOf(
   measurer = createMeasurer(),
 ): ArticleFindings {
   const { id, meta } = document;
-  const checker = createChecker({
-    evidence: { units: new Map(request.units.map((unit) => [unit.id, unit])), articles: request.articles },
-    article: { id, meta },
-    house: request.house,
-    scoreSheet: request.scoreSheet,
-    measure: measurer.measure,
-    draws: measurer.draws,
-  });
+  const checker = createChecker(
+    {
+      evidence: { units: new Map(request.units.map((unit) => [unit.id, unit])), articles: request.articles },
+      article: { id, meta },
+      house: request.house,
+      scoreSheet: request.scoreSheet,
+      measure: measurer.measure,
+      draws: measurer.draws,
+    },
+    { unsaid: false },
+  );
   const verdicts = checker.check(plainTextOfMarkdown(document.markdown), document.claims);
   const citations = verdicts.claims.map(
     (claim): Citation => ({

@@ -45,7 +45,7 @@ export interface ArticleChecker {
 
 /** What a checker may leave out or read otherwise. */
 export interface CheckerOptions {
-  /** A spoken take: no punctuation, numbers and letters as words. */
+  /** A spoken take: no punctuation, numbers and letters as words. Else as the article itself says. */
   spoken?: boolean;
   /** False: what the article leaves unsaid is not asked for (and its quantities are not measured for it). */
   unsaid?: boolean;
@@ -125,7 +125,7 @@ function contextOf(
   { evidence, article, house, scoreSheet }: JudgingBench,
   { spoken }: CheckerOptions,
 ): ReadingContext {
-  return readingContextOf(evidence, article, house, scoreSheet, spoken);
+  return readingContextOf(evidence, article, house, scoreSheet, spoken ?? article.meta.spoken);
 }
 
 function inOrder(one: Claim, other: Claim): number {

@@ -31,5 +31,7 @@ export const articleSchema = z.looseObject({
   score: z.number().nullish(),
   score_max: z.number().nullish(),
   award: z.union([z.string(), z.boolean()]).nullish(),
+  /** The text is a script as it is said: no punctuation needed, numbers and letters as words. */
+  spoken: z.boolean().optional(),
 });
 export type Article = z.infer<typeof articleSchema>;

@@ -61,6 +61,31 @@ describe('the incremental checker', () => {
   });
 });
 
+describe('a spoken take', () => {
+  const take = plainTextOfMarkdown('peak luminance is seven forty two nits in a ten per cent window');
+  const verdictsOf = (checker: ReturnType<typeof createChecker>) =>
+    checker.check(take).claims.map(({ judgement }) => `${judgement.quantity} ${judgement.verdict}`);
+
+  it('is read through its words for numbers when the checker or the article says so', () => {
+    expect(verdictsOf(createChecker(benchOf(), { spoken: true }))).toEqual(['peak holds']);
+    const { article } = benchOf();
+    const script = { ...article, meta: { ...article.meta, spoken: true } };
+    const checker = createChecker(benchOf());
+    const written = verdictsOf(checker);
+    expect(written).not.toEqual(['peak holds']);
+    checker.rebase(benchOf([], { article: script }));
+    expect(verdictsOf(checker)).toEqual(['peak holds']);
+    expect(verdictsOf(createChecker(benchOf([], { article: script }), { spoken: false }))).toEqual(written);
+  });
+});
+
+it('a checker that is not asked for the unsaid says the same of all else', () => {
+  const text = plainTextOfMarkdown(paragraphs.join('\n\n'));
+  const { unsaid, ...rest } = createChecker(benchOf()).check(text);
+  expect(unsaid).not.toEqual([]);
+  expect(createChecker(benchOf(), { unsaid: false }).check(text)).toEqual({ ...rest, unsaid: [] });
+});
+
 describe('accepted proofs', () => {
   const markdown = 'Peak luminance is 742 nits in a 10% window. It has four HDMI ports.';
   const plain = plainTextOfMarkdown(markdown);

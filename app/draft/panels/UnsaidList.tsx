@@ -24,10 +24,10 @@ export function UnsaidList({ findings }: { findings: Findings }) {
 function Lines({ findings }: { findings: Findings }) {
   return (
     <ul className="unsaid">
-      {findings.map(({ run, quantity, reason }) => {
-        const { finding, conditions } = unsaidLines(reason);
+      {findings.map((unsaid) => {
+        const { finding, conditions } = unsaidLines(unsaid);
         return (
-          <li key={`${run} ${quantity}`} title={reason}>
+          <li key={`${unsaid.run} ${unsaid.quantity}`} title={unsaid.reason}>
             {finding}
             {conditions ? <small>{conditions}</small> : null}
           </li>

@@ -1,8 +1,18 @@
 import { expect, it } from 'vitest';
 import { unsaidLines } from '../../../app/draft/panels/unsaidText.ts';
 
-it('an unsaid finding is its first clause; conditions stand apart and the heading says the rest', () => {
+it('conditions of an unsaid finding stand below it, and the finding has no full stop', () => {
   expect(
-    unsaidLines('the tint reaches 0.015 at 5 %, and no sentence mentions it; as delivered, Studio, SDR.'),
-  ).toEqual({ finding: 'The tint reaches 0.015 at 5 %', conditions: 'as delivered, Studio, SDR' });
+    unsaidLines({
+      reason: 'Blue is 11 % short of its saturation target; HDR10 as delivered; sample 2.',
+      conditions: 'HDR10 as delivered; sample 2',
+    }),
+  ).toEqual({
+    finding: 'Blue is 11 % short of its saturation target',
+    conditions: 'HDR10 as delivered; sample 2',
+  });
+  expect(unsaidLines({ reason: 'Judder is visible in slow pans.' })).toEqual({
+    finding: 'Judder is visible in slow pans',
+    conditions: '',
+  });
 });
