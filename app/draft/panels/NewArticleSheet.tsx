@@ -2,8 +2,9 @@ import { useState } from 'react';
 import { faultLine } from '../../../shared/contract/fault.ts';
 import { door } from '../../door/door.ts';
 import { FormSheet } from '../../shell/FormSheet.tsx';
-import { go } from '../../shell/route.ts';
+import { currentRoute, go } from '../../shell/route.ts';
 import { closeSheet } from '../../shell/sheets.ts';
+import { useArticle } from '../../stores/article.ts';
 import { useEvidence } from '../../stores/evidence.ts';
 import { unitName, useLibrary } from '../../stores/library.ts';
 import { measurementsOf } from '../../stores/measurements.ts';
@@ -17,12 +18,19 @@ import {
 } from '../templates/outlines.ts';
 import { fillPlaceholders } from '../templates/placeholders.ts';
 
+/** The set on the Bench, else that of the article in the Draft, else the first. */
+function unitInHand(ids: readonly string[]): string {
+  const { room, path } = currentRoute();
+  const known = [room === 'bench' ? path[0] : undefined, useArticle.getState().meta?.unit, ids[0]];
+  return known.find((id) => id !== undefined && ids.includes(id)) ?? '';
+}
+
 /** Title, set and outline: all that an article needs to begin. */
 export function NewArticleSheet() {
   const units = useLibrary((state) => state.units);
   const articles = useLibrary((state) => state.articles);
   const [title, setTitle] = useState('');
-  const [unit, setUnit] = useState(units[0]?.id ?? '');
+  const [unit, setUnit] = useState(() => unitInHand(units.map(({ id }) => id)));
   const [outline, setOutline] = useState(articleOutlines[0]!.id);
   const [date, setDate] = useState(() => new Date().toISOString().slice(0, 10));
   const [trouble, setTrouble] = useState('');

@@ -3,7 +3,6 @@ import { useMemo } from 'react';
 import { toast } from 'sonner';
 import { person } from '../../door/door.ts';
 import { checkerOf } from '../../evidence/articleChecker.ts';
-import { announce } from '../../shell/announce.ts';
 import { SearchSheet } from '../../shell/SearchSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { type Standing, VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
@@ -31,11 +30,8 @@ export function PhraseSheet() {
     const signature = { by: person.name(), at: new Date().toISOString() };
     view.dispatch(closeHistory(insertProvenPhrase(view.state, choice, bench, signature)));
     session.checkNow();
-    if (choice.missing.length > 0) {
-      const left = blankText(choice.missing, choice.where);
-      toast(left);
-      announce(left);
-    }
+    // A toast is spoken as well as shown.
+    if (choice.missing.length > 0) toast(blankText(choice.missing, choice.where));
     setTimeout(() => view.focus(), 0);
   }
 
