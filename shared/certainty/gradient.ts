@@ -51,35 +51,26 @@ const awayFromZero = 5;
 
 /**
  * Law of propagation of uncertainty (JCGM 100, 5.1) for each value of a plan. Each derivative is taken from one
- * standard uncertainty up and one down (two for a quantity with corners), which also shows how much the value
- * bends. Errors that several readings share keep their sign, so that correlation is not lost.
+ * standard uncertainty up and one down (two for a quantity with corners), which also shows how much the value bends.
+ * Errors that several readings share keep their sign, so that correlation is not lost. `world` is the found world,
+ * moved and put back.
  */
-export function gradientsOf(run: PreparedRun, model: ErrorModel, plan: Plan): Gradient[] {
-  const { found } = run.points;
-  const world: World = { x: found.x.slice(), y: found.y.slice(), Y: found.Y.slice() };
-  const reach = plan.law === 'edged' ? 2 : 1;
-  const common = new Float64Array(ownFrom);
-  return plan.axes.map((_, i) => gradientOf(run, model, plan, i, world, reach, common.fill(0)));
-}
-
-function gradientOf(
+export function gradientsOf(
   run: PreparedRun,
   model: ErrorModel,
   plan: Plan,
-  i: number,
-  world: World,
-  reach: number,
-  common: Float64Array,
-): Gradient {
+  world: World = copyOf(run.points.found),
+): Gradient[] {
   const { found, hasXy } = run.points;
-  const centre = plan.found[i]!;
-  const components: number[] = [];
-  const steps: number[] = [];
+  const reach = plan.law === 'edged' ? 2 : 1;
+  const common = new Float64Array(ownFrom);
+  let components: number[] = [];
+  let steps: number[] = [];
   let square = 0;
   let bend = 0;
 
-  /** Slope of the value along one coordinate of one point. */
-  const slope = (column: Float64Array, point: number, u: number): number => {
+  /** Slope of a value along one number of one point. */
+  function slope(i: number, column: Float64Array, point: number, u: number): number {
     if (u === 0) return 0;
     const at = column[point]!;
     column[point] = at + reach * u;
@@ -87,77 +78,117 @@ function gradientOf(
     column[point] = at - reach * u;
     const down = plan.value(world, i);
     column[point] = at;
-    bend += Math.abs(up + down - 2 * centre) / (2 * reach);
+    bend += Math.abs(up + down - 2 * plan.found[i]!) / (2 * reach);
     return (up - down) / (2 * reach * u);
-  };
-  const own = (component: number, step: number) => {
+  }
+
+  function own(component: number, step: number): void {
     if (step === 0) return;
     components.push(component);
     steps.push(step);
     square += step * step;
-  };
-  const luminance = (point: number) => {
+  }
+
+  function luminance(i: number, point: number): void {
     const Y = found.Y[point]!;
     const r = model.r[point]!;
-    const perCdM2 = slope(world.Y, point, Math.sqrt(r * r + (model.s * Y) ** 2));
-    common[sComponent]! += perCdM2 * model.s * Y;
+    const sY = model.s * Y;
+    const perCdM2 = slope(i, world.Y, point, Math.sqrt(r * r + sY * sY));
+    common[sComponent]! += perCdM2 * sY;
     own(ownComponent(point, 0), perCdM2 * r);
-  };
-  const chromaticity = (point: number) => {
+  }
+
+  function chromaticity(i: number, point: number): void {
     if (hasXy[point] !== 1) return;
     const group = model.hueClass[point]!;
-    const perX = slope(world.x, point, model.ux[point]!);
-    const perY = slope(world.y, point, model.uy[point]!);
+    const perX = slope(i, world.x, point, model.ux[point]!);
+    const perY = slope(i, world.y, point, model.uy[point]!);
     common[aComponent(group, 0)]! += perX * model.ax[point]!;
     common[aComponent(group, 1)]! += perY * model.ay[point]!;
     own(ownComponent(point, 1), perX * model.ex[point]!);
     own(ownComponent(point, 2), perY * model.ey[point]!);
-  };
-
-  for (const point of plan.inputs[i]!) {
-    if (plan.uses !== 'chromaticity') luminance(point);
-    if (plan.uses !== 'luminance') chromaticity(point);
   }
-  for (const point of plan.lights[i]!) luminance(point);
-  common.forEach((step, component) => {
-    own(component, step);
-  });
-  const u = Math.sqrt(square);
-  const rounding = 1e-9 * Math.max(1, Math.abs(centre));
-  return {
-    components,
-    steps,
-    u: u < rounding ? 0 : u,
-    linear:
-      Number.isFinite(u) &&
-      bend <= bendLimit * u + rounding &&
-      (plan.law !== 'magnitude' || centre >= awayFromZero * u),
-  };
+
+  function gradientOf(i: number): Gradient {
+    components = [];
+    steps = [];
+    square = 0;
+    bend = 0;
+    common.fill(0);
+    const inputs = plan.inputs[i]!;
+    const lights = plan.lights[i]!;
+    for (let k = 0; k < inputs.length; k += 1) {
+      if (plan.uses !== 'chromaticity') luminance(i, inputs[k]!);
+      if (plan.uses !== 'luminance') chromaticity(i, inputs[k]!);
+    }
+    for (let k = 0; k < lights.length; k += 1) luminance(i, lights[k]!);
+    for (let component = 0; component < ownFrom; component += 1) own(component, common[component]!);
+    const centre = plan.found[i]!;
+    const u = Math.sqrt(square);
+    const rounding = 1e-9 * Math.max(1, Math.abs(centre));
+    return {
+      components,
+      steps,
+      u: u < rounding ? 0 : u,
+      linear:
+        Number.isFinite(u) &&
+        bend <= bendLimit * u + rounding &&
+        (plan.law !== 'magnitude' || centre >= awayFromZero * u),
+    };
+  }
+
+  const gradients: Gradient[] = [];
+  for (let i = 0; i < plan.axes.length; i += 1) gradients.push(gradientOf(i));
+  return gradients;
+}
+
+export function copyOf({ x, y, Y }: World): World {
+  return { x: x.slice(), y: y.slice(), Y: Y.slice() };
 }
 
 /** u of the difference of two values: what they have in common drops out. */
 export function differenceU(one: Gradient, other: Gradient): number {
-  const steps = new Map(one.components.map((component, k) => [component, one.steps[k]!]));
-  other.components.forEach((component, k) => {
-    steps.set(component, (steps.get(component) ?? 0) - other.steps[k]!);
-  });
-  let square = 0;
-  for (const step of steps.values()) square += step * step;
-  return Math.sqrt(square);
+  const sum = roomOf(Math.max(lastOf(one), lastOf(other)) + 1);
+  add(sum, one, 1);
+  add(sum, other, -1);
+  return Math.sqrt(takenFrom(sum, one) + takenFrom(sum, other));
 }
 
 /** u of the mean of the values that count, correlation kept: an average is not surer by √n than what is common. */
 export function averageU(gradients: readonly Gradient[], counts: readonly boolean[], points: number): number {
-  const steps = new Float64Array(componentCount(points));
-  let n = 0;
-  gradients.forEach((gradient, i) => {
-    if (!counts[i]) return;
-    n += 1;
-    gradient.components.forEach((component, k) => {
-      steps[component]! += gradient.steps[k]!;
-    });
-  });
+  const counting = gradients.filter((_, i) => counts[i]);
+  const sum = roomOf(componentCount(points));
+  for (const gradient of counting) add(sum, gradient, 1);
   let square = 0;
-  for (const step of steps) square += step * step;
-  return Math.sqrt(square) / n;
+  for (const gradient of counting) square += takenFrom(sum, gradient);
+  return Math.sqrt(square) / counting.length;
+}
+
+/** A sum of steps by component, 0 between calls: to clear all of it for each sum would take longer than the sum. */
+let room = new Float64Array(1024);
+
+function roomOf(components: number): Float64Array {
+  if (room.length < components) room = new Float64Array(2 * components);
+  return room;
+}
+
+function lastOf({ components }: Gradient): number {
+  let last = 0;
+  for (let k = 0; k < components.length; k += 1) if (components[k]! > last) last = components[k]!;
+  return last;
+}
+
+function add(sum: Float64Array, { components, steps }: Gradient, sign: 1 | -1): void {
+  for (let k = 0; k < steps.length; k += 1) sum[components[k]!]! += sign * steps[k]!;
+}
+
+/** Takes a gradient's components out of a sum; gives the sum of their squares. */
+function takenFrom(sum: Float64Array, { components }: Gradient): number {
+  let square = 0;
+  for (let k = 0; k < components.length; k += 1) {
+    const step = sum[components[k]!]!;
+    square += step * step;
+    sum[components[k]!] = 0;
+  }
+  return square;
 }

@@ -6,7 +6,7 @@ import { type PreparedRun, prepareRun } from '../measure/prepare.ts';
 import { drawnWorldsOf } from './drawnWorlds.ts';
 import { columnOf, quantityDraws } from './draws.ts';
 import { errorModelOf } from './errorModel.ts';
-import { averageU, differenceU, gradientsOf } from './gradient.ts';
+import { averageU, copyOf, differenceU, gradientsOf } from './gradient.ts';
 import { contendersOf, deviationOf, extremeColumn, meanColumn } from './spread.ts';
 import { streamsOf } from './streams.ts';
 import { createWorkspace } from './workspace.ts';
@@ -50,16 +50,14 @@ const reportedOnly: Known = {
 export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncertainty {
   const prepared = prepareRun(unit, run);
   const model = once(() => errorModelOf(unit, run, prepared));
-  const drawing = once(() => {
-    const { x, y, Y } = prepared.points.found;
-    return {
-      run: prepared,
-      model: model(),
-      worlds: drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey), workspace.take),
-      world: { x: x.slice(), y: y.slice(), Y: Y.slice() },
-      take: workspace.take,
-    };
-  });
+  const world = once(() => copyOf(prepared.points.found));
+  const drawing = once(() => ({
+    run: prepared,
+    model: model(),
+    worlds: drawnWorldsOf(prepared, model(), streamsOf(run.digest, model().sKey), workspace.take),
+    world: world(),
+    take: workspace.take,
+  }));
   const known = new Map<Plan, Known>();
   const knownOf = (plan: Plan): Known => {
     let found = known.get(plan);
@@ -83,7 +81,9 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
   };
 
   const knownUncertainty = (plan: Plan): Known => {
-    const gradients = once(() => (plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan)));
+    const gradients = once(() =>
+      plan.law === 'drawn' ? undefined : gradientsOf(prepared, model(), plan, world()),
+    );
     let columns: (Float64Array | undefined)[] = [];
     const column = (i: number) => {
       columns[i] ??= columnOf(drawing(), plan, gradients()?.[i], i, columnsOf);
