@@ -63,6 +63,7 @@ function makeContext(
     own: meta.unit,
     locale: meta.locale ?? 'en-GB',
     ...(meta.date ? { date: meta.date } : {}),
+    ...(meta.against && meta.against.length > 0 ? { against: meta.against } : {}),
     ...(meta.conditions ? { conditions: meta.conditions } : {}),
     units: [...evidence.units.values()]
       .sort((one, other) => (one.id < other.id ? -1 : 1))

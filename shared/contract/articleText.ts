@@ -29,6 +29,8 @@ export interface ReadingContext {
   date?: string;
   conditions?: Readonly<Record<string, { mode?: string; stage?: string; dimming?: string; sample?: string }>>;
   units: readonly NamedUnit[];
+  /** Ids of the units that the article compares its own with */
+  against?: readonly string[];
   house: House;
   /** A spoken take: no punctuation, numbers as words. */
   spoken?: boolean;

@@ -13,7 +13,7 @@ type Both = { ok: true; a: OperandValue; b: OperandValue } | { ok: false; reason
 /** A is half, twice, 30 % brighter than B: the quotient of what was measured, within its rounding. */
 export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Outcome {
   const stated = statedOf(check, sight);
-  const quantity = quantityOf(check.a);
+  const quantity = quantityOf(measuredOf(check));
   const both = readBoth(check, sight, signal);
   if (!both.ok) return unproven(both.reason, quantity, stated);
   const { a } = both;
@@ -46,7 +46,7 @@ export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Ou
 /** A is x dearer or brighter than B: the difference, in the quantity's unit, or in points between percentages. */
 export function judgeDifference(check: DifferenceCheck, sight: Sight, signal?: string): Outcome {
   const stated = statedOf(check, sight);
-  const quantity = quantityOf(check.a);
+  const quantity = quantityOf(measuredOf(check));
   const both = readBoth(check, sight, signal);
   if (!both.ok) return unproven(both.reason, quantity, stated);
   const b = inUnit(both.b, both.a.unitOfMeasure || undefined);
@@ -195,6 +195,11 @@ function comparisonWords(a: OperandValue, b: OperandValue, sight: Sight): string
 
 function nameOfBoth(a: OperandValue, b: OperandValue): string {
   return `The numbers of the ${nameOfUnit(a.unit)} and the ${nameOfUnit(b.unit)}`;
+}
+
+/** Of a measurement and a maker's number the measurement is what the claim is about. */
+function measuredOf({ a, b }: RatioCheck | DifferenceCheck): Operand {
+  return a.type === 'fact' && b.type === 'quantity' ? b : a;
 }
 
 function quantityOf(operand: Operand): string {

@@ -206,8 +206,10 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     if (comparator === undefined || !isWord(items[right], 'up to'))
       return span({ from: x }, left, right, !noun && !degrees);
   }
+  // "By 60 degrees three quarters is gone" opens the sentence; "off by 4°" is a value.
+  const opens = degrees && (left === 0 || items[left - 1]?.type === 'mark');
   if (isWord(before, 'at', 'by'))
-    return isWord(before, 'by') && !noun ? null : span({ at: x }, left, right, bare);
+    return isWord(before, 'by') && !noun && !opens ? null : span({ at: x }, left, right, bare);
   const comparator = keyOf(before, 'comparator');
   const bothWays = !noun && !degreesWord && !degrees;
   if (comparator === '>' || comparator === '>>' || isWord(before, 'past', 'after')) {

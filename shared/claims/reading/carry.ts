@@ -32,7 +32,9 @@ export interface Carry {
   /** Topic of a question just asked ("Banding? None.") */
   asked?: string;
   /** A maker's claim that "we got there" answers */
-  claimed?: { key: string; x: number; place: number; unit: string };
+  claimed?: { key: string; x: number; place: number; unit: string; factKey?: string };
+  /** What the sentence before said was seen, for "it becomes distracting" */
+  topic?: string;
   /** Header row of the table in hand: texts by column */
   header?: string[];
   table?: number;

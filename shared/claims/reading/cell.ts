@@ -14,6 +14,23 @@ export function spreadOf(scene: Scene): Subject | undefined {
         .slice(Math.max(0, at - 3), at)
         .some((before) => isWord(before, 'towards', 'toward', 'to', 'into', 'at')),
   );
+  const varies = scene.items.find((item) =>
+    /^(?:var(?:y|ies|ied)|differs?|deviates?|fluctuates?)$/.test(item.text),
+  );
+  const across = scene.items.some(
+    (item, at) =>
+      isWord(item, 'across', 'over', 'around') &&
+      scene.items
+        .slice(at + 1, at + 3)
+        .some((next) => isWord(next, 'screen', 'the screen', 'panel', 'the panel', 'field')),
+  );
+  const brightest = scene.items.find(
+    (item, at) =>
+      /^brightest/.test(item.text) &&
+      isWord(scene.items[at + 1], 'spot', 'point', 'part', 'area', 'cell', 'patch', 'place'),
+  );
+  if ((varies && across) || brightest)
+    return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [varies ?? brightest]);
   const falls = scene.items.some((item) => ['fall', 'lose'].includes(keyOf(item, 'verb') ?? ''));
   if (!edge || !falls) return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [edge]);

@@ -70,6 +70,25 @@ function deniesTopic(items: readonly Item[]): boolean {
   );
 }
 
+/** "…, but the maximum isn't": a statement whose rest stands before. */
+function deniesStatistic({
+  items,
+  joiner,
+  mark,
+}: {
+  items: readonly Item[];
+  joiner: string;
+  mark: string;
+}): boolean {
+  return (
+    (['but', 'though', 'although', 'while', 'yet', 'and'].includes(joiner) || mark === ';') &&
+    /^(?:isn't|aren't|doesn't|don't|not)$/.test(
+      items.filter((item) => item.type !== 'mark').at(-1)?.text ?? '',
+    ) &&
+    items.some((item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''))
+  );
+}
+
 /** Kinds of things that "and" strings together without beginning a new statement. */
 function listKind(item: Item | undefined): string | undefined {
   if (!item) return undefined;
@@ -101,7 +120,8 @@ function listKind(item: Item | undefined): string | undefined {
   return undefined;
 }
 
-function hasVerb(items: readonly Item[]): boolean {
+/** Does the clause say what something is or does? */
+export function hasVerb(items: readonly Item[]): boolean {
   return items.some(
     (item) =>
       keyOf(item, 'verb') !== undefined ||
@@ -199,7 +219,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       clauses.push(pending);
       pending = [];
     }
-    const strong = contrasts || piece.items.some(isAnchor) || deniesTopic(piece.items);
+    const strong =
+      contrasts || piece.items.some(isAnchor) || deniesTopic(piece.items) || deniesStatistic(piece);
     const last = clauses[clauses.length - 1];
     if (!strong) {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.
@@ -231,6 +252,19 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       !hasVerb(piece.items) &&
       onward?.items.some((item) => ['fall', 'rise', 'cut'].includes(keyOf(item, 'verb') ?? '')) &&
       onward.items.some((item, at) => item.number && isWord(onward.items[at - 1], 'to'))
+    ) {
+      pending.push(...piece.items);
+      continue;
+    }
+    // "At £949, the Kasulind undercuts it": whose price it is says the clause that follows.
+    if (
+      order === 0 &&
+      isWord(piece.items[0], 'at', 'for', 'priced at', 'costing') &&
+      piece.items.some((item) => item.number?.role === 'money') &&
+      piece.items.filter(isAnchor).length === 1 &&
+      !hasVerb(piece.items) &&
+      onward?.mark === ',' &&
+      onward.joiner === ''
     ) {
       pending.push(...piece.items);
       continue;

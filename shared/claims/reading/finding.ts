@@ -45,6 +45,10 @@ function record(
       : own,
   );
   for (const item of own) scene.used.add(item);
+  if (finding.check) {
+    scene.said ??= [];
+    scene.said.push(finding.check);
+  }
   findings.list.push({ ...finding, ...span, words: own.map(({ start, end }) => ({ start, end })) });
 }
 

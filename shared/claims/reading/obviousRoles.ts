@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
+import { settleScaleParts } from './scaleParts.ts';
 
 const namePrefixes = new Set([
   'fig',
@@ -80,6 +81,7 @@ const yearPrefixes = new Set([
 
 /** Numbers that are no measurements by where they stand: dates, years, times, figure numbers, names. */
 export function settleObviousRoles(items: Item[]): void {
+  settleScaleParts(items);
   for (const item of items) {
     const number = item.number;
     if (!number || number.role) continue;

@@ -21,6 +21,8 @@ export function conditionsFor(scene: Scene, quantity: Quantity | undefined): Sta
   }
   if (quantity && !id.startsWith('angle.') && !id.startsWith('uniformity.')) drop('level');
   if (quantity) drop('room');
+  // Standby and noise know no signal; a heading's does not bind them.
+  if ((id === 'standby' || id === 'noise') && origin.signal === 'carried') drop('signal');
   if (id.startsWith('contrast.native') && result.dimming === undefined) drop('dimming');
   result.origin = origin;
   return result;

@@ -111,6 +111,14 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     }
     const concept = keyOf(item, 'concept');
     if (concept === 'sdrWhite' || (concept && /\bsdr\b/.test(item.text))) set('signal', 'SDR', item);
+    // "HDR brightness" under a heading on SDR.
+    else if (
+      concept &&
+      /\bhdr\b/.test(item.text) &&
+      origin.signal === 'carried' &&
+      conditions.signal === 'SDR'
+    )
+      set('signal', 'HDR', item);
     const dimming = keyOf(item, 'dimming');
     if (dimming) {
       set('dimming', dimming, item);

@@ -1,5 +1,5 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
-import type { StatedConditions } from '../../contract/check.ts';
+import type { Check, StatedConditions } from '../../contract/check.ts';
 import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
 import { type Item, keyOf, type Meaning, type MeaningKind, meaningOf } from './items.ts';
@@ -39,6 +39,8 @@ export interface Scene {
   gamut?: string;
   /** The number or word that a rule is reading: of several axis phrases the nearest is meant */
   focus?: Item;
+  /** Checks that the rules have made of this clause, for one that leaves out what it repeats */
+  said?: Check[];
   /** Statistic that "it" refers back to */
   stat?: string;
 }

@@ -2,12 +2,15 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { placeNouns } from './cell.ts';
 import type { Finding, Findings } from './finding.ts';
+import { handOn, noteConcept } from './handOn.ts';
+import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
 import { scenesOf } from './prepare.ts';
 import { readAdjusting } from './rules/adjusting.ts';
 import { readRatiosAndDifferences } from './rules/compare.ts';
 import { readDirections } from './rules/direction.ts';
+import { closingDenial, readEllipsis } from './rules/ellipsis.ts';
 import { readFacts } from './rules/fact.ts';
 import { readHouseWords } from './rules/house.ts';
 import { readLeftovers } from './rules/leftover.ts';
@@ -16,21 +19,23 @@ import { readObservations } from './rules/observed.ts';
 import { readOrders } from './rules/order.ts';
 import { readScores } from './rules/score.ts';
 import { readValues } from './rules/value.ts';
+import { readWindowRatios } from './rules/windows.ts';
 import type { Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
 import { tagTokens } from './tag.ts';
 import { tokenise } from './tokens.ts';
-import { resolveMention } from './units.ts';
 
 /** One file a kind; the order decides who may take a number first. */
 const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
   readScores,
   readFacts,
   readAdjusting,
+  readWindowRatios,
   readRatiosAndDifferences,
   readOrders,
   readObservations,
+  readEllipsis,
   resolveDoubtfulAxes,
   readLimits,
   readHouseWords,
@@ -103,60 +108,6 @@ function maskQuotations(items: Item[]): Item[] {
         }
       : item,
   );
-}
-
-const hearsay = new Set([
-  'reportedly',
-  'apparently',
-  'allegedly',
-  'supposedly',
-  'rumoured',
-  'rumour',
-  'rumours',
-  'forums',
-]);
-
-const people = new Set([
-  'some',
-  'others',
-  'readers',
-  'people',
-  'many',
-  'owners',
-  'users',
-  'critics',
-  'colleagues',
-  'friend',
-  'colleague',
-  'reader',
-  'owner',
-]);
-
-const opining = new Set([
-  'think',
-  'thinks',
-  'believe',
-  'report',
-  'reports',
-  'find',
-  'complain',
-  'feel',
-  'argue',
-  'swear',
-  'insist',
-  'insists',
-  'believes',
-  'told',
-]);
-
-function isSecondHand(items: readonly Item[]): boolean {
-  for (const [at, item] of items.entries()) {
-    if (hearsay.has(item.text)) return true;
-    if (!people.has(item.text)) continue;
-    const next = items[at + 1];
-    if (next && (keyOf(next, 'saying') !== undefined || opining.has(next.text))) return true;
-  }
-  return false;
 }
 
 const telling = new Set<MeaningKind>([
@@ -243,7 +194,11 @@ export function readSentence(
       scene.hue ??= scene.previous.hue;
       scene.gamut ??= scene.previous.gamut;
     }
-    if (carry.asked !== undefined || scene.items.some(mayClaim))
+    if (
+      carry.asked !== undefined ||
+      scene.items.some(mayClaim) ||
+      (scene.previous?.said && closingDenial(scene.items))
+    )
       for (const rule of rules) rule(scene, findings);
     noteConcept(scene, findings);
     const stat = statOf(scene);
@@ -252,126 +207,6 @@ export function readSentence(
   delete carry.asked;
   handOn(scenes, carry, context, isHeading);
   return settleOverlaps(findings.list);
-}
-
-const carryable = new Set([
-  'greyError',
-  'error',
-  'chartError',
-  'deItp',
-  'gamma',
-  'eotf',
-  'cct',
-  'coverage',
-  'area',
-  'peak',
-  'sustained',
-  'luminance',
-  'sdrWhite',
-  'black',
-  'contrast',
-  'contrastChequer',
-  'contrastSequential',
-  'uniformity',
-  'colourUniformity',
-  'angle',
-  'lag',
-  'response',
-  'power',
-  'standby',
-  'noise',
-  'saturation',
-  'hueError',
-  'hold',
-  'whitePoint',
-  'duv',
-  'tint',
-]);
-
-/** What later clauses and sentences may mean by "the average" or "it". */
-function noteConcept(scene: Scene, findings: Findings): undefined {
-  let concept: string | undefined;
-  for (const item of scene.items) {
-    const key = keyOf(item, 'concept');
-    if (key === undefined || !carryable.has(key)) continue;
-    concept = key;
-    break;
-  }
-  const spoke = findings.list
-    .map((finding) => finding.check)
-    .find((check) => check?.kind === 'bound' || check?.kind === 'value');
-  const operand =
-    spoke?.kind === 'bound' ? spoke.bounds[0]?.operand : spoke?.kind === 'value' ? spoke.operand : undefined;
-  if (operand?.type === 'quantity' && operand.id === 'grey.de2000') scene.concept ??= 'greyError';
-  if (concept)
-    scene.concept =
-      concept === 'error' &&
-      !scene.items.some((item) => keyOf(item, 'hue')) &&
-      scene.axes.every((axis) => axis.kind !== 'angle')
-        ? (scene.concept ?? 'error')
-        : concept;
-  else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
-    scene.concept ??= 'angle';
-  const hue = scene.items.find((item) => keyOf(item, 'hue'));
-  if (hue) scene.hue = keyOf(hue, 'hue')!;
-  const gamut = scene.items.find((item) => keyOf(item, 'gamut'));
-  if (gamut) {
-    scene.gamut = keyOf(gamut, 'gamut')!;
-    scene.concept ??= 'coverage';
-  }
-}
-
-function firstPronounIsOwn(scene: Scene): boolean {
-  return scene.items.some((item) => keyOf(item, 'pronoun') === 'own');
-}
-
-function handOn(
-  scenes: readonly Scene[],
-  carry: Carry,
-  context: ReadingContext,
-  isHeading: boolean,
-): undefined {
-  const last = scenes[scenes.length - 1];
-  if (!last) return;
-  if (last.concept) carry.concept = last.concept;
-  if (last.stat) carry.stat = last.stat;
-  else delete carry.stat;
-  const named = scenes.some(
-    (scene) =>
-      scene.units.some(({ role }) => role === 'subject') ||
-      scene.items.some(({ number }) => number?.role === 'size') ||
-      firstPronounIsOwn(scene),
-  );
-  if (named) {
-    delete carry.unitIsOld;
-    if (last.unit === undefined) delete carry.unit;
-    else carry.unit = last.unit;
-  } else if (carry.unit !== undefined) {
-    // A pronoun reaches into the next sentence only; what it spoke of still stands beside a bare quantity.
-    if (carry.unitIsOld || !scenes.some((scene) => scene.unitNamed)) {
-      delete carry.unit;
-      delete carry.unitIsOld;
-    } else carry.unitIsOld = true;
-  }
-  for (const scene of scenes)
-    for (const mention of scene.units)
-      if (mention.role !== 'maker' || mention.id !== context.own) {
-        const id = resolveMention(mention, carry, context);
-        if (id && id !== context.own && !id.includes('@')) carry.rival = id;
-      }
-  if (isHeading) {
-    const conditions = { ...carry.paragraph };
-    for (const scene of scenes)
-      if (scene.conditions.stage && scene.conditions.origin.stage === 'named')
-        conditions.stage = scene.conditions.stage;
-    carry.headings[carry.headings.length] = {
-      level: 0,
-      conditions,
-      ...(carry.concept && { concept: carry.concept }),
-    };
-    carry.paragraph = {};
-    delete carry.concept;
-  }
 }
 
 /** Findings in order of the text; equal spans with equal checks are one. */

@@ -69,6 +69,10 @@ function luminanceSubject(
         [item],
       );
     if (hue) return settled(`sweep.${hue.hue}.luminance`, 'luminance', [item, hue.item]);
+    const later = scene.items.find(
+      (entry) => entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120,
+    );
+    if (later) return settled('peak.hold', 'hold', [item, later]);
     if (firstWith(scene, 'direction', 'over', 'under')) return settled('eotf.error', 'eotf', [item]);
     return { problem: 'the words do not say what the percentage of luminance is taken of' };
   }
@@ -101,7 +105,10 @@ function luminanceSubject(
   );
   if ((shortTime || wordedTime) && concept !== 'black')
     return { problem: 'no quantity stands for the luminance at that moment' };
-  if (concept === 'sdrWhite' || signal === 'SDR') return settled('white', 'sdrWhite', [item]);
+  // After adjustment plain "luminance" is SDR white, as only SDR is adjusted by a fixed target (`judging.md`: all others → SDR).
+  const plain = concept === 'luminance' && signal === undefined && scene.conditions.window === undefined;
+  if (concept === 'sdrWhite' || signal === 'SDR' || (plain && scene.conditions.stage === 'adjusted'))
+    return settled('white', 'sdrWhite', [item]);
   return settled('peak', 'peak', [item]);
 }
 

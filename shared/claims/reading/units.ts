@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
+import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
 
@@ -68,6 +69,23 @@ function narrowed(id: string, context: ReadingContext): string {
   return ids.includes(context.own) ? context.own : id;
 }
 
+/** "both rivals", "all its rivals", "the others": every set that the review compares with, when the number fits. */
+function rivalsNamed(
+  items: readonly Item[],
+  at: number,
+  context: ReadingContext,
+): readonly string[] | undefined {
+  const item = items[at]!;
+  if (!/(?:rivals|others|competitors)$/.test(item.text)) return undefined;
+  const rest = context.units.flatMap(({ id }) => (id === context.own ? [] : [id]));
+  const lead = items.slice(Math.max(0, at - 3), at);
+  const word = lead.find((entry) => isWord(entry, 'both', 'two', 'three', 'four', 'all'));
+  const n = word && { both: 2, two: 2, three: 3, four: 4 }[word.text];
+  const group = context.against && context.against.length > 0 ? context.against : undefined;
+  if (n !== undefined) return group?.length === n ? group : rest.length === n ? rest : undefined;
+  return group ?? (isWord(word, 'all') ? rest : undefined);
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -84,6 +102,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const maker = keyOf(item, 'maker');
     const rival = keyOf(item, 'pronoun') === 'rival';
     if (!unit && !maker && !rival) continue;
+    // "Nocthale's Gloam 48" is one name.
+    if (maker && isWord(items[at + 1], "'s", "'") && keyOf(items[at + 2], 'unit')) continue;
     const next = items[at + 1];
     if (
       maker &&
@@ -154,7 +174,14 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     else if (!verbSeen && !mentions.some((mention) => mention.role === 'subject')) role = 'subject';
     else if (left && isWord(left, 'in', 'on', 'does', 'do', 'did')) role = 'compared';
     else role = verbSeen ? (possessive ? 'possessive' : 'compared') : 'compared';
-    mentions.push({ item, id: rival && !unit && !maker ? 'rival' : narrowed(unit ?? maker!, context), role });
+    const several = rival && !unit && !maker ? rivalsNamed(items, at, context) : undefined;
+    if (several) for (const id of several) mentions.push({ item, id, role });
+    else
+      mentions.push({
+        item,
+        id: rival && !unit && !maker ? 'rival' : narrowed(unit ?? maker!, context),
+        role,
+      });
   }
   return mentions;
 }
@@ -197,7 +224,13 @@ export function settleUnit(scene: Scene): void {
   const size = sizeNamed(scene.items);
   const pronoun = scene.items.find((item) => keyOf(item, 'pronoun') && keyOf(item, 'pronoun') !== 'rival');
   const pronounKey = keyOf(pronoun, 'pronoun');
-  if (subject) {
+  const antecedent = antecedentOf(scene);
+  if (antecedent) {
+    const id = resolveMention(antecedent, carry, context);
+    scene.unitNamed = true;
+    if (id === undefined) scene.unitProblem = `“${antecedent.item.text}” could be more than one set`;
+    else scene.unit = id === context.own ? undefined : id;
+  } else if (subject) {
     const id = resolveMention(subject, carry, context);
     scene.unitNamed = true;
     scene.conditionItems.add(subject.item);
@@ -239,6 +272,22 @@ export function settleUnit(scene: Scene): void {
       scene.unitProblem = undefined;
     }
   }
+}
+
+/** "…, the Kasulind, which manages 731 nits": the set right before the relative clause. */
+function antecedentOf({ items, previous, units }: Scene): UnitMention | undefined {
+  const inside = units.find(
+    ({ item, role }) => role !== 'maker' && isWord(items[items.indexOf(item) + 1], 'which'),
+  );
+  if (inside && !items.some((item) => item.index < inside.item.index && isAnchor(item))) {
+    inside.role = 'subject';
+    return inside;
+  }
+  const first = items[0];
+  if (!isWord(first, 'which', 'who') || !previous || units.some(({ role }) => role === 'subject'))
+    return undefined;
+  const last = previous.units.filter(({ role }) => role !== 'maker').at(-1);
+  return last && first!.index - last.item.index <= 3 ? last : undefined;
 }
 
 const siblingWords = [

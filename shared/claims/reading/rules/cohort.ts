@@ -5,6 +5,7 @@ import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { resolveMention } from '../units.ts';
+import { groupNamed, groupOf } from './group.ts';
 
 /** Who takes part in a ranking: price, year, number, exceptions. */
 export function cohortOf(scene: Scene): { cohort: Cohort; items: Item[] } {
@@ -48,6 +49,13 @@ export function cohortOf(scene: Scene): { cohort: Cohort; items: Item[] } {
       cohort.panel = item.text.toUpperCase();
       items.push(item);
     }
+  }
+  const group = groupNamed(scene);
+  const members = group && groupOf(scene.context, group.n);
+  if (group && members) {
+    Object.assign(cohort, members);
+    items.push(...group.items);
+    for (const item of group.items) item.number!.role = 'cohort';
   }
   const barred = scene.units.filter((mention) => mention.role === 'barred');
   const except = barred

@@ -11,7 +11,15 @@ import { statedNumber } from '../stated.ts';
 import { gamutOf, subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { denialOf, hedgeBefore, limitOn, limitOperator, multipleAt, ratioStated } from './ratioNumber.ts';
+import {
+  denialOf,
+  hedgeBefore,
+  isLedByBy,
+  limitOn,
+  limitOperator,
+  multipleAt,
+  ratioStated,
+} from './ratioNumber.ts';
 import { awayFrom, thanConditions } from './than.ts';
 
 /** The quantity that a comparative word compares: its own, or the clause's where it names none. */
@@ -168,9 +176,11 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       !(
         item.number.dimension === 'money' &&
         item.number.comparator !== undefined &&
+        !isLedByBy(scene, item) &&
         !keyOf(scene.items[scene.items.indexOf(item) + 1], 'comparative')
       ) &&
       !scene.used.has(item) &&
+      !(comparative?.text === 'undercuts' && !isLedByBy(scene, item)) &&
       (['percent', 'times', 'points'].includes(item.number.dimension) ||
         // "1.5 lower than": a bare number beside the comparing word.
         (item.number.dimension === '' &&
@@ -225,6 +235,10 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const anchor = number ?? multiple!.item;
   const words: (Item | undefined)[] = [comparative ?? equative, anchor];
   if ('problem' in quantity) return refuse(findings, scene, 'ratio', quantity.problem, words);
+  const unsure =
+    comparative?.text === 'undercuts' && scene.items.find((item) => keyOf(item, 'negation') === 'not');
+  if (unsure)
+    return refuse(findings, scene, 'difference', 'the words leave open what is denied', [...words, unsure]);
   let other = otherOperand(scene, quantity);
   if (!other) {
     const id = scene.previous && previousOther(scene.previous);
@@ -332,7 +346,10 @@ function plainEquative(scene: Scene, multiple: Item | undefined): Item | undefin
 function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   if (scene.unit === undefined) return false;
   const at = scene.items.indexOf(multiple);
-  const verb = scene.items[at - 1];
+  let left = at - 1;
+  while (keyOf(scene.items[left], 'hedge') !== undefined || isWord(scene.items[left], 'just', 'only'))
+    left -= 1;
+  const verb = scene.items[left];
   const after = isWord(scene.items[at + 1], 'the') ? scene.items[at + 2] : scene.items[at + 1];
   const led = isWord(scene.items[at + 1], 'the') || / the$/.test(multiple.text);
   return (

@@ -237,10 +237,14 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
             operand: operandOf(scene, quantity, { stat: 'scalar' }),
             stated: { x: level, low: level - 0.5, high: level + 0.5, unit: '%', place: 1 },
           },
-          [item, ...axis.items],
+          axis.items,
         );
       }
       emit(scene, findings, 'eotf.rolloff', key, { stat: 'scalar' }, item, []);
+      continue;
+    }
+    if (/warm|cool/.test(item.text) && key === 'on-target') {
+      emit(scene, findings, 'white.cct', key, { stat: 'scalar' }, item, []);
       continue;
     }
     if (key === 'warm' || key === 'cool') {
@@ -250,7 +254,13 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
           isWord(entry, 'whites', 'picture', 'image', 'the picture', 'the image'),
       );
       if (!subject) continue;
-      if (hasValue && item.index > 0 && !scene.items.some((entry) => isWord(entry, 'too'))) continue;
+      if (
+        hasValue &&
+        item.index > 0 &&
+        !/side$/.test(item.text) &&
+        !scene.items.some((entry) => isWord(entry, 'too'))
+      )
+        continue;
       emit(scene, findings, 'white.cct', key, { stat: 'scalar' }, item, [subject]);
       continue;
     }

@@ -79,6 +79,14 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
         'copes',
         'speaks',
         'knows',
+        'board',
+        'aboard',
+        'catered',
+        'present',
+        'welcome',
+        'understood',
+        'accepted',
+        'covered',
       ) ||
       (isWord(item, 'has', 'have', 'takes', 'includes') &&
         formats.some((format) => format.index > item.index && format.index <= item.index + 2)),
@@ -109,6 +117,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     (scene.items.some((item) => isNot(item) && item.index > last.index)
       ? scene.items.find((item) => isWord(item, 'but', 'while', 'whereas', 'though') && between(item))
       : undefined);
+  readUnknownFormat(scene, findings, last);
   const left = turn ? formats.filter((item) => item.index > turn.index) : [];
   for (const item of left)
     propose(
@@ -140,4 +149,30 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     only,
     scene.items.find((item) => keyOf(item, 'fact') === 'hdr.formats'),
   ]);
+}
+
+/** "HDR10 and HLG are on board; Dynamic Glow is not": a format by a name that only its maker uses. */
+function readUnknownFormat(scene: Scene, findings: Findings, last: Item): undefined {
+  const { items } = scene;
+  const not = items.find((item) => item.index > last.index && keyOf(item, 'negation') === 'not');
+  if (!not) return;
+  let at = items.indexOf(not) - 1;
+  while (isWord(items[at], 'is', 'are', 'does', 'do')) at -= 1;
+  const end = at;
+  while (items[at]?.capital && items[at]!.type === 'word' && items[at]!.index > last.index) at -= 1;
+  const name = items.slice(at + 1, end + 1);
+  if (name.length === 0) return;
+  propose(
+    findings,
+    scene,
+    'fact',
+    {
+      kind: 'fact',
+      key: 'hdr.formats',
+      op: 'excludes',
+      x: [name.map(({ text }) => text).join(' ')],
+      conditions: factConditions(scene),
+    },
+    [...name, not],
+  );
 }

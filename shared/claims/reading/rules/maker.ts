@@ -9,6 +9,7 @@ import { statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { splitVariant } from '../units.ts';
 import { factConditions, opOf } from './factCheck.ts';
+import { readNearMiss, readShortfall, shortBy } from './promise.ts';
 
 /** "Orrinvale claims 1,000 nits", "and we got there". */
 export function readMakerClaims(scene: Scene, findings: Findings): undefined {
@@ -34,9 +35,11 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       conditions.unit = splitVariant(maker.id).unit!;
       (conditions.origin as Record<string, string>).unit = 'named';
     }
+    const distance = shortBy(scene);
     for (const item of scene.items) {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
+      if (item === distance) continue;
       const subject = subjectOf(scene, number.dimension, item);
       const words = [makerItem, participle ?? saying ?? figure, item];
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
@@ -64,9 +67,18 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         },
         [...words, ...subject.items],
       );
-      scene.carry.claimed = { key: subject.quantity.id, x: stated.x, place: stated.place ?? 1, unit };
+      const key = subject.quantity.id;
+      scene.carry.claimed = {
+        key,
+        x: stated.x,
+        place: stated.place ?? 1,
+        unit,
+        factKey: makerKey(scene, key),
+      };
       const limit = writersLimit(scene, item, participle ?? saying);
-      if (limit)
+      const limitWord = scene.items.find((entry) => keyOf(entry, 'comparator') !== undefined);
+      if (limit && distance) readShortfall(scene, findings, scene.carry.claimed, limit.startsWith('>'));
+      else if (limit)
         propose(
           findings,
           scene,
@@ -86,10 +98,11 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
               },
             ],
           },
-          [item, ...subject.items],
+          [limitWord ?? item, ...subject.items],
         );
     }
   }
+  if (readNearMiss(scene, findings)) return;
   const answer =
     makerItem &&
     scene.items.find(
@@ -174,7 +187,9 @@ export function makerKey(scene: Scene, id: string): string {
     (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
   );
   const shorter = id.replace(/\.(?:xy|uv|native)$/, '');
-  return [id, shorter].find((key) => unit?.facts.includes(key)) ?? id;
+  // A maker's cd/m² are the peak, under whatever heading they are quoted.
+  const peak = id === 'white' ? 'peak' : id;
+  return [id, shorter, peak].find((key) => unit?.facts.includes(key)) ?? id;
 }
 
 /** The limit that the writer puts before the maker's number; what stands behind "claims" is the maker's own. */

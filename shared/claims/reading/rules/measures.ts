@@ -1,5 +1,6 @@
 import type { FactCheck } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
+import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { FactWord } from '../lexicon/facts.ts';
 import { hasKey, type Scene } from '../scene.ts';
@@ -47,14 +48,46 @@ function readSides(scene: Scene, findings: Findings): undefined {
   }
 }
 
+/** "A year's warranty": twelve months, without a number. */
+function readYearOfWarranty(scene: Scene, findings: Findings): undefined {
+  const noun = scene.items.find((item) => keyOf(item, 'fact') === 'warranty' && !scene.used.has(item));
+  const at = scene.items.findIndex(
+    (item, index) => isWord(item, 'year', 'twelvemonth') && isWord(scene.items[index - 1], 'a', 'single'),
+  );
+  if (!noun || at < 0 || scene.items.some(({ number }) => number?.dimension === 'months')) return;
+  const year = scene.items[at]!;
+  const denial = denialBefore(scene, year);
+  propose(
+    findings,
+    scene,
+    'fact',
+    {
+      kind: 'fact',
+      key: 'warranty',
+      op: '=',
+      x: 12,
+      stated: { x: 12, low: 12, high: 12, unit: 'months' },
+      unit: 'months',
+      conditions: factConditions(scene),
+      ...(denial && { negated: true }),
+    },
+    [scene.items[at - 1], year, noun, denial],
+  );
+}
+
 /** "71 mm deep", "weighs 17.4 kg", "a refresh rate of 120 Hz", "two years of warranty". */
 export function readMeasures(scene: Scene, findings: Findings): undefined {
   readSides(scene, findings);
+  readYearOfWarranty(scene, findings);
   for (const item of scene.items) {
     const number = item.number;
     if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
     const dimension = number.dimension;
     if (!['length', 'mass', 'frequency', 'months'].includes(dimension)) continue;
+    if (accessoryBefore(scene, item)) {
+      number.role = 'ignored';
+      continue;
+    }
     if (dimension === 'frequency' && hasKey(scene, 'concept', 'lag', 'response')) {
       number.role = 'ignored';
       continue;

@@ -215,7 +215,7 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
   while (earlier && !earlier.items.some((item) => keyOf(item, 'topic'))) earlier = earlier.previous;
   const topics = earlier
     ? new Set(earlier.items.flatMap((item) => keyOf(item, 'topic') ?? []))
-    : new Set<string>();
+    : new Set<string>(scene.carry.topic ? [scene.carry.topic] : []);
   const pronoun = scene.items.find((item) => isWord(item, 'it'));
   const severity = scene.items.find((item) => keyOf(item, 'severity') !== undefined && !scene.used.has(item));
   if (topics.size !== 1 || !pronoun || !severity || pronoun.index > severity.index) return;

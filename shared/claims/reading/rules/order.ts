@@ -7,9 +7,10 @@ import { resolveMention, splitVariant } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { comparedQuantity, otherMention } from './compare.ts';
-import { betterDirection, concepts, negated } from './orderWords.ts';
+import { betterDirection, concepts, denialOfList, namesNoSet, negated } from './orderWords.ts';
+import { isLedByBy } from './ratioNumber.ts';
 import { onlyOne, readExtreme, readNeither } from './standAlone.ts';
-import { readBeats, readEquals, readRanks } from './standing.ts';
+import { readBeats, readBetween, readEquals, readRanks } from './standing.ts';
 
 const sizeWords = [
   'considerably',
@@ -42,6 +43,7 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
   readEquals(scene, findings);
   readRanks(scene, findings);
   readBeats(scene, findings);
+  readBetween(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
     if (readExtreme(scene, findings, item)) continue;
@@ -106,6 +108,11 @@ function readSuperlative(
     )
   )
     return;
+  // "The brightest star in that film": a superlative of something that is no set.
+  if (namesNoSet(scene.items, at)) {
+    scene.used.add(item);
+    return;
+  }
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item]);
   const direction = betterDirection(entry, key, quantity);
   if (!direction)
@@ -126,9 +133,9 @@ function readSuperlative(
     : ordinal
       ? { type: 'position', n: ordinal.n }
       : { type: 'best' };
-  const negation = scene.items.find(
-    (entry_) => entry_.index < item.index && keyOf(entry_, 'negation') === 'not',
-  );
+  const negation =
+    scene.items.find((entry_) => entry_.index < item.index && keyOf(entry_, 'negation') === 'not') ??
+    denialOfList(scene);
   const subjectOther = scene.units.find((mention) => mention.role === 'compared');
   if (subjectOther && cohort.except === undefined) {
     const id = resolveMention(subjectOther, scene.carry, scene.context);
@@ -206,6 +213,11 @@ function readComparative(
         isWord(word, 'yet', "haven't", 'not'),
     ) &&
     scene.items.some((word) => isWord(word, 'measured', 'tested', 'seen', 'reviewed', 'had'));
+  if (nobody && scene.items.some((word) => word.number && isLedByBy(scene, word) && !scene.used.has(word)))
+    return refuse(findings, scene, 'order', 'the words do not say which set is meant by so much', [
+      item,
+      nobody,
+    ]);
   if (
     noOther ||
     neverMore ||

@@ -1,3 +1,4 @@
+import { hasVerb } from '../clauses.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
@@ -32,4 +33,28 @@ export function betterDirection(
   if (['worse', 'worst'].includes(key))
     return quantity.better === 'target' ? undefined : quantity.better === 'higher' ? 'lower' : 'higher';
   return entry.direction;
+}
+
+const setNouns =
+  /^(?:sets?|televisions?|tvs?|tellies|telly|screens?|models?|panels?|displays?|lcds?|oleds?|pictures?|images?|highlights|whites?|ones?|four|three|five|six|lot|bunch|group|trio|quartet|class|rivals?|competitors?)$/;
+const afterSuperlative =
+  /^(?:we|i|you|of|in|on|at|here|there|yet|ever|under|over|below|above|by|for|and|or|but|to|that|which|this|so|with|among|bar|except|after|from|out|is|are|was|tested|measured|seen|reviewed|the|a|it|as|when|where|available|possible|around|money)$/;
+
+/** "The brightest star in that film": the noun after a superlative is no set and no part of a picture. */
+export function namesNoSet(items: readonly Item[], at: number): boolean {
+  for (const next of items.slice(at + 1, at + 5)) {
+    if (next.type !== 'word' || next.meanings.length > 0) return false;
+    if (setNouns.test(next.text)) return false;
+    if (afterSuperlative.test(next.text)) return next.index > items[at]!.index + 1;
+  }
+  return items[at + 1] !== undefined;
+}
+
+/** "isn't the brightest, the sharpest or the fastest": one denial serves the whole list. */
+export function denialOfList(scene: Scene): Item | undefined {
+  const first = scene.items.find((item) => item.type !== 'mark');
+  if (!scene.previous || !isWord(first, 'or', 'nor', 'the') || hasVerb(scene.items)) return undefined;
+  return (
+    scene.previous.items.find((item) => keyOf(item, 'negation') === 'not') ?? denialOfList(scene.previous)
+  );
 }

@@ -1,30 +1,73 @@
-import type { FactCheck } from '../../../contract/check.ts';
-import { type Findings, propose } from '../finding.ts';
-import { isWord, keyOf } from '../items.ts';
+import type { FactCheck, StatedConditions } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { pricedThing } from '../foreign.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
+import { resolveMention, splitVariant } from '../units.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
+import { ownedByOther } from './owner.ts';
+import { isLedByBy } from './ratioNumber.ts';
+
+/** "The Kasulind's £949" is the price of that set, whatever the clause is about. */
+function conditionsOfPrice(scene: Scene, item: Item): StatedConditions {
+  const owner = ownedByOther(scene, item);
+  const { unit: _unit, variantInches: _inches, ...conditions } = factConditions(scene);
+  if (!owner) return factConditions(scene);
+  const id = resolveMention(owner, scene.carry, scene.context);
+  if (id === undefined) return { ...conditions, unmatched: 'of a set that the words name' };
+  return id === scene.context.own
+    ? { ...conditions, origin: {} }
+    : { ...conditions, unit: splitVariant(id).unit!, origin: { unit: 'named' } };
+}
 
 /** A price that is stated, not a limit of a cohort. */
 export function readPrice(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
     const number = item.number;
     if (number?.role !== 'money' || scene.used.has(item)) continue;
+    if (pricedThing(scene, item)) {
+      number.role = 'ignored';
+      continue;
+    }
     const superlative = scene.items.find(
       (entry) =>
         keyOf(entry, 'superlative') ||
         (keyOf(entry, 'stat') === 'none' && scene.items.some((other) => keyOf(other, 'comparative'))),
     );
     const comparative = scene.items.find(
-      (entry) => keyOf(entry, 'comparative') && Math.abs(entry.index - item.index) <= 2,
+      (entry) =>
+        keyOf(entry, 'comparative') && entry.text !== 'undercuts' && Math.abs(entry.index - item.index) <= 2,
     );
     const limit = number.comparator && number.comparator !== 'upTo';
     if (limit && superlative) continue;
     if (comparative && !number.comparator) continue;
+    // "No set under £1,000 comes close": a limit on the others, in a quantity that is not named.
+    const others = scene.items.find(
+      (entry) =>
+        entry.index < item.index &&
+        keyOf(entry, 'stat') !== undefined &&
+        isWord(
+          scene.items[scene.items.indexOf(entry) + 1],
+          'set',
+          'sets',
+          'other',
+          'television',
+          'tv',
+          'rival',
+          'screen',
+          'model',
+        ),
+    );
+    if (limit && others) {
+      refuse(findings, scene, 'fact', 'the words do not say in what the sets are compared', [others, item]);
+      continue;
+    }
     // "by £100", "a gap of £100": no price of a set.
     const lead = scene.items.slice(Math.max(0, scene.items.indexOf(item) - 3), scene.items.indexOf(item));
     if (
-      isWord(lead.at(-1), 'by') ||
+      isLedByBy(scene, item) ||
+      (isWord(lead.at(-1), 'not') && scene.previous?.said?.some(({ kind }) => kind === 'difference')) ||
       scene.items.some((entry) =>
         isWord(entry, 'gap', 'difference', 'premium', 'saving', 'savings', 'discount', 'surcharge', 'extra'),
       )
@@ -68,12 +111,14 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       stated,
       unit: number.unit,
       ...by,
-      conditions: factConditions(scene),
+      conditions: conditionsOfPrice(scene, item),
       ...(denial && { negated: true }),
     };
     number.role = 'value';
     const comparatorItem = scene.items[scene.items.indexOf(item) - 1];
-    propose(findings, scene, 'fact', check, [
+    // "For £899 you would expect …": the guess is about what it buys, not about the price.
+    const buys = scene.conditional && isWord(comparatorItem, 'for', 'at') && scene.items.indexOf(item) <= 2;
+    propose(findings, buys ? { ...scene, conditional: false } : scene, 'fact', check, [
       item,
       verb,
       keyOf(comparatorItem, 'comparator') ? comparatorItem : undefined,

@@ -24,6 +24,18 @@ export function hedgeBefore(scene: Scene, item: Item): Item | undefined {
   return keyOf(scene.items[at], 'hedge') ? scene.items[at] : undefined;
 }
 
+/** "by £90", "by almost £90", "by more than £90": the number is a distance, not a value. */
+export function isLedByBy(scene: Scene, item: Item): boolean {
+  let at = scene.items.indexOf(item) - 1;
+  while (
+    keyOf(scene.items[at], 'hedge') !== undefined ||
+    keyOf(scene.items[at], 'comparator') !== undefined ||
+    isWord(scene.items[at], 'a', 'some', 'just', 'only', 'the', 'full', 'whole', 'mere', 'good', 'another')
+  )
+    at -= 1;
+  return isWord(scene.items[at], 'by');
+}
+
 /** What a number or a multiple says of the quotient a / b, with its rounding. */
 export function ratioStated(
   number: Item | undefined,

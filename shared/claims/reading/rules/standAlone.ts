@@ -1,16 +1,19 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { comparedQuantity } from './compare.ts';
+import { groupNamed, groupOf } from './group.ts';
 import { betterDirection } from './orderWords.ts';
 
 /** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */
 export function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
   if (!isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least')) return false;
   const at = scene.items.indexOf(item);
+  if (readExtremeOfGroup(scene, findings, item)) return true;
   const noun =
     scene.items[at + (['average', 'max'].includes(keyOf(scene.items[at + 1], 'stat') ?? '') ? 2 : 1)];
   const rest = scene.items.slice(at + 2);
@@ -32,6 +35,34 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
   propose(findings, scene, 'order', check, [item, noun, ...items]);
   return true;
+}
+
+/** "White gets to 214 cd/m², the lowest of the four": of the quantity that was just spoken of. */
+function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boolean {
+  const group = groupNamed(scene);
+  if (!group || !isWord(scene.items[scene.items.indexOf(item) + 1], 'of', 'among')) return false;
+  const words = [item, ...group.items];
+  const quantity = quantityBefore(scene);
+  const members = groupOf(scene.context, group.n);
+  if (!quantity || !members) {
+    refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
+    return true;
+  }
+  const direction = isWord(item, 'lowest', 'smallest', 'least') ? 'lower' : 'higher';
+  const items = scene.items.filter((word) => word !== item);
+  const check = orderCheck({ ...scene, items }, quantity, direction, { type: 'best' }, members);
+  propose(findings, scene, 'order', check, words);
+  for (const word of group.items) word.number!.role = 'cohort';
+  return true;
+}
+
+/** The quantity that this clause names, else the one that the clause before made a claim of. */
+function quantityBefore(scene: Scene): Quantity | undefined {
+  const said = scene.items.some((word) => keyOf(word, 'concept')) ? undefined : scene.previous?.said?.at(-1);
+  if (said?.kind === 'value' && said.operand.type === 'quantity') return quantityById(said.operand.id);
+  if (said?.kind === 'fact' && said.key === 'price') return quantityById('fact:price');
+  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
+  return 'problem' in quantity ? undefined : quantity;
 }
 
 /** "Neither the Kasulind nor the Nocthale is brighter": this review's own set is ahead of both. */

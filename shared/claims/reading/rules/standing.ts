@@ -1,5 +1,5 @@
 import { type Findings, propose, refuse } from '../finding.ts';
-import { isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
@@ -22,7 +22,7 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
   );
   const id = resolveMention(other, scene.carry, scene.context);
   const equative = scene.items.find((item) => keyOf(item, 'equative') && !scene.used.has(item));
-  const entry = meaningOf(equative, 'equative')?.data as ComparativeEntry | undefined;
+  const entry = equativeEntry(scene, equative);
   const asBefore = equative && isWord(scene.items[scene.items.indexOf(equative) - 1], 'as');
   const hasNumber = scene.items.some(
     (item) => keyOf(item, 'multiple') || (item.number && !item.number.role && item.number.dimension !== ''),
@@ -75,6 +75,21 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
   );
 }
 
+/** "Deep" and "wide" are sizes of the cabinet, but of blacks and of a gamut where the clause names these. */
+function equativeEntry(scene: Scene, equative: Item | undefined): ComparativeEntry | undefined {
+  const entry = meaningOf(equative, 'equative')?.data as ComparativeEntry | undefined;
+  if (!entry?.concept.startsWith('fact:')) return entry;
+  const concept = scene.items.find((item) => keyOf(item, 'concept') ?? keyOf(item, 'gamut'));
+  const key = keyOf(concept, 'concept') ?? (concept && 'coverage');
+  if (
+    isWord(equative, 'deep') &&
+    (key === 'black' || scene.items.some((item) => /^blacks?$/.test(item.text)))
+  )
+    return { concept: 'black', direction: 'lower' };
+  if (isWord(equative, 'wide') && key === 'coverage') return { concept: 'coverage', direction: 'higher' };
+  return key === undefined ? entry : undefined;
+}
+
 /** "It ranks third for peak luminance." */
 export function readRanks(scene: Scene, findings: Findings): undefined {
   const verb = scene.items.find((item) =>
@@ -116,6 +131,29 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
   );
 }
 
+/** "At £389 it sits between the Pith and the Sedge": second of three, whichever of the two is the dearer. */
+export function readBetween(scene: Scene, findings: Findings): undefined {
+  const word = scene.items.find((item) => isWord(item, 'between'));
+  if (!word) return;
+  const mentions = scene.units.filter(({ item }) => item.index > word.index && item.index <= word.index + 6);
+  const ids = mentions.map((mention) => resolveMention(mention, scene.carry, scene.context));
+  if (ids.length !== 2 || ids.some((id) => id === undefined || id === scene.context.own)) return;
+  const priced = scene.items.some(
+    (item) =>
+      item.number?.role === 'money' || keyOf(item, 'concept') === 'price' || item.number?.unit === 'GBP',
+  );
+  const quantity = comparedQuantity(scene, { concept: priced ? 'price' : '', direction: 'higher' });
+  const items = [word, ...mentions.map(({ item }) => item)];
+  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, items);
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(scene, quantity, 'higher', { type: 'position', n: 2 }, { units: ids as string[] }),
+    items,
+  );
+}
+
 /** "It beats the Kasulind for contrast." */
 export function readBeats(scene: Scene, findings: Findings): undefined {
   const other = otherMention(scene);
@@ -140,9 +178,10 @@ export function readBeats(scene: Scene, findings: Findings): undefined {
     scene.items.some((item) => item.number && !item.number.role)
   )
     return;
-  const id = resolveMention(other, scene.carry, scene.context);
+  const others = scene.units.filter(({ role, item }) => role !== 'subject' && item.index > verb.index);
+  const ids = others.map((mention) => resolveMention(mention, scene.carry, scene.context));
   const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
-  if ('problem' in quantity || quantity.better === 'target' || id === undefined)
+  if ('problem' in quantity || quantity.better === 'target' || ids.some((id) => id === undefined))
     return refuse(
       findings,
       scene,
@@ -159,7 +198,7 @@ export function readBeats(scene: Scene, findings: Findings): undefined {
       quantity,
       quantity.better,
       { type: isWord(verb, 'trails') ? 'behind' : 'ahead' },
-      { units: [id] },
+      { units: ids as string[] },
       negated(scene, verb),
     ),
     [verb, other.item, ...concepts(scene)],

@@ -57,6 +57,16 @@ export function opensOther(items: readonly Item[], at: number): boolean {
 
 /** Conditions that "than before adjustment", "than in SDR" set for the other operand alone. */
 export function thanConditions(scene: Scene): Partial<StatedConditions> | undefined {
+  // "Less than a third of what it was": before adjustment.
+  const was = scene.items.some(
+    (item, index) =>
+      (isWord(item, 'what') &&
+        isWord(scene.items[index + 1], 'it', 'they') &&
+        isWord(scene.items[index + 2], 'was', 'were')) ||
+      (isWord(item, 'former', 'original', 'initial', 'previous') &&
+        isWord(scene.items[index - 1], 'its', 'the')),
+  );
+  if (was && scene.conditions.stage === 'adjusted') return { stage: 'as-delivered' };
   const at = scene.items.findIndex((_, index) => opensOther(scene.items, index));
   if (at < 0) return undefined;
   const rest = scene.items.slice(at + 1);

@@ -1,0 +1,47 @@
+import { type Item, isWord, keyOf } from './items.ts';
+import type { Scene } from './scene.ts';
+
+/** Things that come with a set or stand around it: their prices, weights and sockets are not the set's. */
+const accessories =
+  /^(?:brackets?|mounts?|sound ?bars?|subwoofers?|remotes?|controllers?|handsets?|players?|consoles?|receivers?|amplifiers?|projectors?|headphones|cables?|leads?|adaptors?|adapters?|boxes|cartons?|packaging|sideboards?|tables?|sofas?|couch|phones?|tablets?|laptops?|discs?|films?|movies?|episodes?|subscriptions?|services?|channels?|deliver(?:y|ies)|couriers?|postage|batter(?:y|ies)|lamps?|cameras?|generators?|meters?|colorimeters?|licen[cs]es?|upgrades?|repairs?|engineers?|fitters?|fitting|installation|stickers?|cats?|dogs?|matches|match|games?|teams?|tickets?|dinners?|pizzas?|books?)$/;
+
+/** Words that may stand before an amount without naming what it is the price of. */
+const plainBeforeAmount =
+  /^(?:i|we|you|one|they|who|nobody|anyone|everyone|this|that|these|those|here|there|at|for|from|to|in|on|of|by|with|as|a|an|the|our|your|my|only|just|still|now|today|currently|then|also|even|yet|and|but|or|so|while|though|because|if|when|where|which|is|are|was|be|been|has|have|had|will|can|may|must|need|needs|comes?|came|get|gets|got|buys?|bought|pay|pays|paid|spend|spent|part|asks?|asked|asking|charges?|charging|shops?|dealers?|retailers?|buyers?|street|list|launch|launched|retail|recommended|sale|online|expect|expected|sold|sells|sell|sale|available|bill|tag|figure|sum|outlay|tested|reviewed|as|price-wise|all|mere|whopping|hefty|modest|reasonable|steep|full|fair|rather|quite|very|too|roughly|exactly|not|no|more|less|than|up|down|out|purse|wallet|change|remains?|stays?|starts?|starting|begins?|stands?|sits?|lists?|priced|costs?|costing|drops?|dropped|falls?|fell|rises?|rose|do|does|did|would|should|could|both|version|model|size|inches|inch|summer|spring|autumn|winter|week|month|year|day|back|set|sets|us|me|off|shelf|uk|britain|money|sterling|vat|including|tax|its|their)$/;
+
+function speaksOfSet(item: Item): boolean {
+  return (
+    keyOf(item, 'unit') !== undefined ||
+    keyOf(item, 'maker') !== undefined ||
+    keyOf(item, 'pronoun') !== undefined ||
+    item.number?.role === 'size' ||
+    isWord(item, 'set', 'television', 'tv', 'telly', 'model')
+  );
+}
+
+/** "The remote weighs 90 g", "a soundbar with two HDMI ports": the thing that the clause is about, when it is no set. */
+export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
+  const lead = scene.items.filter((item) => item.index < before.index);
+  const at = lead.findIndex(
+    (item) => item.type === 'word' && item.meanings.length === 0 && accessories.test(item.text),
+  );
+  if (at < 0 || lead.slice(at).some(speaksOfSet)) return undefined;
+  const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with');
+  const owner = lead
+    .slice(0, at)
+    .some(
+      (item, index) => speaksOfSet(item) && !isWord(item, 'its', 'their') && !isWord(lead[index + 1], "'s"),
+    );
+  return owner && !isRelative ? undefined : lead[at];
+}
+
+/** "Wall brackets start at £25": what an amount is the price of, when the words before it name no set. */
+export function pricedThing(scene: Scene, amount: Item): Item | undefined {
+  const lead = scene.items.filter((item) => item.index < amount.index);
+  const accessory = accessoryBefore(scene, amount);
+  if (accessory) return accessory;
+  if (lead.some((item) => speaksOfSet(item) || keyOf(item, 'concept') === 'price')) return undefined;
+  return lead.find(
+    (item) => item.type === 'word' && item.meanings.length === 0 && !plainBeforeAmount.test(item.text),
+  );
+}

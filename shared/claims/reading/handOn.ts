@@ -1,0 +1,159 @@
+import type { ReadingContext } from '../../contract/articleText.ts';
+import type { Carry } from './carry.ts';
+import type { Findings } from './finding.ts';
+import { isWord, keyOf } from './items.ts';
+import type { Scene } from './scene.ts';
+import { resolveMention } from './units.ts';
+
+const carryable = new Set([
+  'greyError',
+  'error',
+  'chartError',
+  'deItp',
+  'gamma',
+  'eotf',
+  'cct',
+  'coverage',
+  'area',
+  'peak',
+  'sustained',
+  'luminance',
+  'sdrWhite',
+  'black',
+  'contrast',
+  'contrastChequer',
+  'contrastSequential',
+  'uniformity',
+  'colourUniformity',
+  'angle',
+  'lag',
+  'response',
+  'power',
+  'standby',
+  'noise',
+  'saturation',
+  'hueError',
+  'hold',
+  'whitePoint',
+  'duv',
+  'tint',
+]);
+
+/** What a comparison was about, for "the Kasulind manages half as much". */
+const conceptOfCompared: Readonly<Record<string, string>> = {
+  peak: 'peak',
+  white: 'sdrWhite',
+  'contrast.native': 'contrast',
+  black: 'black',
+  lag: 'lag',
+};
+
+/** What later clauses and sentences may mean by "the average" or "it". */
+export function noteConcept(scene: Scene, findings: Findings): undefined {
+  let concept: string | undefined;
+  for (const item of scene.items) {
+    const key = keyOf(item, 'concept');
+    if (key === undefined || !carryable.has(key)) continue;
+    concept = key;
+    break;
+  }
+  const spoke = findings.list
+    .map((finding) => finding.check)
+    .find((check) => check?.kind === 'bound' || check?.kind === 'value');
+  const operand =
+    spoke?.kind === 'bound' ? spoke.bounds[0]?.operand : spoke?.kind === 'value' ? spoke.operand : undefined;
+  if (operand?.type === 'quantity' && operand.id === 'grey.de2000') scene.concept ??= 'greyError';
+  const compared = scene.said?.find((check) => check.kind === 'ratio' || check.kind === 'order');
+  const key = compared?.kind === 'ratio' ? compared.a : compared?.kind === 'order' ? compared.key : undefined;
+  const comparedConcept = key?.type === 'quantity' ? conceptOfCompared[key.id] : undefined;
+  if (comparedConcept) scene.concept ??= comparedConcept;
+  if (concept)
+    scene.concept =
+      concept === 'error' &&
+      !scene.items.some((item) => keyOf(item, 'hue')) &&
+      scene.axes.every((axis) => axis.kind !== 'angle')
+        ? (scene.concept ?? 'error')
+        : concept;
+  else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
+    scene.concept ??= 'angle';
+  const hue = scene.items.find((item) => keyOf(item, 'hue'));
+  if (hue) scene.hue = keyOf(hue, 'hue')!;
+  const gamut = scene.items.find((item) => keyOf(item, 'gamut'));
+  if (gamut) {
+    scene.gamut = keyOf(gamut, 'gamut')!;
+    scene.concept ??= 'coverage';
+  }
+}
+
+function firstPronounIsOwn(scene: Scene): boolean {
+  return scene.items.some((item) => keyOf(item, 'pronoun') === 'own');
+}
+
+/** "It takes HLG, whereas the Pith does not": the next "it" still means this review's own set. */
+function contrastsOwn(scenes: readonly Scene[]): boolean {
+  const [first] = scenes;
+  return (
+    first?.unit === undefined &&
+    first?.unitNamed === true &&
+    scenes.some(
+      (scene) => scene !== first && isWord(scene.items[0], 'whereas', 'while', 'though', 'although'),
+    )
+  );
+}
+
+/** What a sentence leaves for the next: its unit, quantity, statistic and topic. */
+export function handOn(
+  scenes: readonly Scene[],
+  carry: Carry,
+  context: ReadingContext,
+  isHeading: boolean,
+): undefined {
+  const last = scenes[scenes.length - 1];
+  if (!last) return;
+  if (last.concept) carry.concept = last.concept;
+  if (last.stat) carry.stat = last.stat;
+  else delete carry.stat;
+  const topics = new Set(
+    scenes.flatMap(
+      ({ said }) => said?.flatMap((check) => (check.kind === 'observed' ? check.topic : [])) ?? [],
+    ),
+  );
+  if (topics.size === 1) carry.topic = [...topics][0]!;
+  else delete carry.topic;
+  const named = scenes.some(
+    (scene) =>
+      scene.units.some(({ role }) => role === 'subject') ||
+      scene.items.some(({ number }) => number?.role === 'size') ||
+      firstPronounIsOwn(scene),
+  );
+  if (named) {
+    delete carry.unitIsOld;
+    if (last.unit === undefined || contrastsOwn(scenes)) delete carry.unit;
+    else carry.unit = last.unit;
+  } else if (carry.unit !== undefined) {
+    // A pronoun reaches into the next sentence only; what it spoke of still stands beside a bare quantity.
+    if (carry.unitIsOld || !scenes.some((scene) => scene.unitNamed)) {
+      delete carry.unit;
+      delete carry.unitIsOld;
+    } else carry.unitIsOld = true;
+  }
+  for (const scene of scenes)
+    for (const mention of scene.units)
+      if (mention.role !== 'maker' || mention.id !== context.own) {
+        const id = resolveMention(mention, carry, context);
+        if (id && id !== context.own && !id.includes('@')) carry.rival = id;
+      }
+  if (isHeading) {
+    const conditions = { ...carry.paragraph };
+    for (const scene of scenes)
+      if (scene.conditions.stage && scene.conditions.origin.stage === 'named')
+        conditions.stage = scene.conditions.stage;
+    carry.headings[carry.headings.length] = {
+      level: 0,
+      conditions,
+      ...(carry.concept && { concept: carry.concept }),
+    };
+    carry.paragraph = {};
+    delete carry.concept;
+  }
+}

@@ -1,0 +1,74 @@
+import { type Item, keyOf } from './items.ts';
+
+const hearsay = new Set([
+  'reportedly',
+  'apparently',
+  'allegedly',
+  'supposedly',
+  'rumoured',
+  'rumour',
+  'rumours',
+  'forums',
+]);
+
+const people = new Set([
+  'some',
+  'others',
+  'readers',
+  'people',
+  'many',
+  'owners',
+  'users',
+  'critics',
+  'colleagues',
+  'friend',
+  'colleague',
+  'reader',
+  'owner',
+  'neighbour',
+  'chap',
+  'bloke',
+  'pub',
+  'man',
+  'woman',
+  'mother',
+  'father',
+  'sister',
+  'brother-in-law',
+  'uncle',
+  'aunt',
+  'dealer',
+  'shop',
+  'salesman',
+  'salesperson',
+  'forum',
+  'rumour',
+]);
+
+const opining = new Set([
+  'think',
+  'thinks',
+  'believe',
+  'report',
+  'reports',
+  'find',
+  'complain',
+  'feel',
+  'argue',
+  'swear',
+  'insist',
+  'insists',
+  'believes',
+  'told',
+]);
+
+/** "One reader says", "reportedly": somebody else's word, which this review does not vouch for. */
+export function isSecondHand(items: readonly Item[]): boolean {
+  for (const [at, item] of items.entries()) {
+    if (hearsay.has(item.text)) return true;
+    if (!people.has(item.text)) continue;
+    const next = items[at + 1];
+    if (next && (keyOf(next, 'saying') !== undefined || opining.has(next.text))) return true;
+  }
+  return false;
+}

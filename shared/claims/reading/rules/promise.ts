@@ -1,0 +1,111 @@
+import type { BoundOp, StatedNumber } from '../../../contract/check.ts';
+import type { Carry } from '../carry.ts';
+import { type Findings, propose } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { operandOf } from '../operand.ts';
+import { quantityById } from '../quantity.ts';
+import type { Scene } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
+import { statedNumber, tidy } from '../stated.ts';
+import { factConditions } from './factCheck.ts';
+import { hedgeBefore, multipleAt, ratioStated } from './ratioNumber.ts';
+
+type Claimed = NonNullable<Carry['claimed']>;
+
+/** "by almost 370", "by about a quarter": the number or share that "by" leads to. */
+export function shortBy(scene: Scene): Item | undefined {
+  return scene.items.find((item, at) => {
+    if (!item.number && keyOf(item, 'multiple') === undefined) return false;
+    let left = at - 1;
+    while (
+      keyOf(scene.items[left], 'hedge') !== undefined ||
+      isWord(scene.items[left], 'a', 'some', 'just', 'only')
+    )
+      left -= 1;
+    return isWord(scene.items[left], 'by') && !scene.used.has(item);
+  });
+}
+
+/** How far the measured value lies from the maker's: "falls short of it by 370 nits", "misses it by a quarter". */
+export function readShortfall(scene: Scene, findings: Findings, claimed: Claimed, over: boolean): undefined {
+  const anchor = shortBy(scene);
+  if (!anchor) return;
+  const quantity = quantityById(claimed.key);
+  const measured = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
+  const promised = {
+    type: 'fact' as const,
+    key: claimed.factKey ?? claimed.key,
+    by: 'maker',
+    conditions: factConditions(scene),
+  };
+  const number = anchor.number;
+  const verb = scene.items.find((item) =>
+    isWord(item, 'short of', 'falls short of', 'fall short of', 'misses', 'missed', 'exceeds', 'beats'),
+  );
+  const words = [verb, anchor];
+  if (number && number.dimension !== 'percent' && number.dimension !== 'times') {
+    if (number.dimension !== '' && number.unit !== claimed.unit) return;
+    const stated: StatedNumber = {
+      ...statedNumber(
+        {
+          x: number.x,
+          place: number.place,
+          factor: number.factor,
+          ...(number.hedge && { hedge: number.hedge }),
+          ...(number.hedgeText && { hedgeText: number.hedgeText }),
+        },
+        quantity.family,
+      ),
+      unit: claimed.unit,
+    };
+    const [a, b] = over ? [measured, promised] : [promised, measured];
+    return propose(findings, scene, 'promise', { kind: 'difference', a, b, stated }, words);
+  }
+  const multiple = number ? undefined : multipleAt(scene);
+  const hedge = number ? undefined : hedgeBefore(scene, anchor);
+  const stated = ratioStated(number ? anchor : undefined, multiple, hedge, true, !over);
+  if (!stated) return;
+  propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [...words, hedge]);
+}
+
+/** "We got within 20 nits of that": at most so far from the maker's number, on either side. */
+export function readNearMiss(scene: Scene, findings: Findings): boolean {
+  const { claimed } = scene.carry;
+  if (!claimed) return false;
+  const anchor = scene.items.find((item, at) => {
+    const { number } = item;
+    const next = scene.items[at + 1];
+    return (
+      number !== undefined &&
+      (number.comparator === '<=' || number.comparator === '<') &&
+      isWord(scene.items[at - 1], 'within') &&
+      isWord(next, 'of') &&
+      isWord(scene.items[at + 2], 'that', 'it', 'this', 'the') &&
+      !scene.used.has(item)
+    );
+  });
+  const number = anchor?.number;
+  if (
+    !anchor ||
+    !number ||
+    (number.dimension !== '' && number.unit !== claimed.unit && number.dimension !== 'percent')
+  )
+    return false;
+  const far = number.dimension === 'percent' ? (claimed.x * number.x) / 100 : number.x * number.factor;
+  const quantity = quantityById(claimed.key);
+  const bound = (op: BoundOp, x: number) => ({
+    operand: operandOf(scene, quantity, selectorOf(scene, quantity, 'value')),
+    op,
+    x: tidy(x),
+    unit: claimed.unit,
+  });
+  const at = scene.items.indexOf(anchor);
+  propose(
+    findings,
+    scene,
+    'promise',
+    { kind: 'bound', bounds: [bound('>=', claimed.x - far), bound('<=', claimed.x + far)] },
+    [scene.items[at - 1], anchor, scene.items[at + 1], scene.items[at + 2]],
+  );
+  return true;
+}

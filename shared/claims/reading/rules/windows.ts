@@ -1,0 +1,108 @@
+import type { Operand, StatedNumber } from '../../../contract/check.ts';
+import { type Findings, propose } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
+import { quantityById } from '../quantity.ts';
+import type { Scene } from '../scene.ts';
+import { denialOf, hedgeBefore, limitOn, multipleAt, ratioStated } from './ratioNumber.ts';
+
+/** The whole that a share is taken of: the peak, or a window that is named behind "of". */
+function wholeOf(scene: Scene, share: Item): { window?: number; items: Item[] } | undefined {
+  const at = scene.items.indexOf(share);
+  const rest = scene.items.slice(at + 1, at + 9);
+  const peak = rest.find(
+    (item) => /^of (?:its|the|that) peak\b/.test(item.text) || keyOf(item, 'concept') === 'peak',
+  );
+  const second = rest.find((item) => item.number?.role === 'window');
+  const of = / of(?: the)?$/.test(share.text) || isWord(rest[0], 'of', 'that', 'the') || rest[0] === peak;
+  if (!of) return undefined;
+  if (second) return { window: second.number!.x, items: [second] };
+  return peak && { items: [peak] };
+}
+
+/**
+ * Two windows of one run: "full-screen white manages 372 nits, exactly half of the peak", "a full white screen has a
+ * third of the luminance of a 10 % window", and "full-screen white is dimmer by 7 %" than the peak.
+ */
+export function readWindowRatios(scene: Scene, findings: Findings): undefined {
+  const own = scene.conditions.window;
+  if (own === undefined || scene.units.some((mention) => mention.role !== 'subject')) return;
+  if (scene.items.some((item) => item.number?.role === 'seconds' || isWord(item, 'than'))) return;
+  const multiple = multipleAt(scene);
+  const number = scene.items.find(
+    (item) =>
+      (item.number?.dimension === 'percent' || item.number?.dimension === 'times') &&
+      !scene.used.has(item) &&
+      (item.number.role === undefined || item.number.role === 'value'),
+  );
+  const share = number ?? multiple?.item;
+  if (!share || !speaksOfLight(scene)) return;
+  const whole = wholeOf(scene, share);
+  const dimmer = scene.items.find((item) => isWord(item, 'dimmer', 'darker', 'less bright', 'lower', 'down'));
+  const lessBy =
+    !whole && dimmer && share.number?.dimension === 'percent' && own === 100 ? dimmer : undefined;
+  if (!whole && !lessBy) return;
+  if (whole?.window !== undefined && scene.conditionItems.has(whole.items[0]!) && whole.window === own) {
+    // Two windows in one clause: the first is the one that is spoken of.
+    const first = scene.items.find((item) => item.number?.role === 'window' || keyOf(item, 'fullScreen'));
+    if (!first || first === whole.items[0]) return;
+    return proposeRatio(scene, findings, share, whole, first.number?.x ?? 100, [first], undefined);
+  }
+  proposeRatio(scene, findings, share, whole ?? { items: [] }, own, [], lessBy);
+}
+
+function proposeRatio(
+  scene: Scene,
+  findings: Findings,
+  share: Item,
+  whole: { window?: number; items: Item[] },
+  window: number,
+  words: Item[],
+  lessBy: Item | undefined,
+): undefined {
+  const quantity = quantityById('peak');
+  const base = conditionsFor(scene, quantity);
+  const at = (percent: number | undefined): Operand => {
+    const { window: _window, ...rest } = base;
+    const { window: _origin, ...origin } = base.origin;
+    if (percent === undefined) return operandOf(scene, quantity, { stat: 'max' }, { ...rest, origin });
+    const conditions = { ...rest, window: percent, origin: { ...origin, window: 'named' as const } };
+    return operandOf(scene, quantity, { stat: 'at', at: percent }, conditions);
+  };
+  const isNumber = share.number !== undefined;
+  const multiple = isNumber ? undefined : multipleAt(scene);
+  const hedge = isNumber ? undefined : hedgeBefore(scene, share);
+  const stated: StatedNumber | undefined = ratioStated(
+    isNumber ? share : undefined,
+    multiple,
+    hedge,
+    lessBy !== undefined,
+    lessBy !== undefined,
+  );
+  if (!stated || denialOf(scene, share)) return;
+  const limit = limitOn(scene, isNumber ? share : undefined, multiple, {
+    comparative: false,
+    lower: false,
+    denied: false,
+  });
+  if (limit && lessBy) return;
+  const ratio = { kind: 'ratio' as const, a: at(window), b: at(whole.window) };
+  propose(
+    findings,
+    scene,
+    'windows',
+    limit
+      ? { ...ratio, op: limit.op, stated: { x: limit.x, low: limit.x, high: limit.x } }
+      : { ...ratio, stated },
+    [share, hedge, limit?.item, lessBy, ...whole.items, ...words],
+  );
+}
+
+function speaksOfLight(scene: Scene): boolean {
+  return scene.items.some(
+    (item) =>
+      keyOf(item, 'fullScreen') !== undefined ||
+      ['peak', 'luminance', 'whitePoint', 'hold', 'sdrWhite'].includes(keyOf(item, 'concept') ?? '') ||
+      item.number?.dimension === 'luminance',
+  );
+}

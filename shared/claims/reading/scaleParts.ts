@@ -1,0 +1,80 @@
+import { type Item, isWord, keyOf } from './items.ts';
+
+const parts: Readonly<Record<string, number>> = { half: 50, quarter: 25, threeQuarters: 75 };
+const places = [
+  'at',
+  'from',
+  'until',
+  'till',
+  'above',
+  'below',
+  'beyond',
+  'past',
+  'over',
+  'under',
+  'to',
+  'by',
+  'up to',
+  'before',
+  'the',
+];
+const luminous = new Set(['luminance', 'ratio', 'power', 'time', 'noise']);
+
+function becomesPercent(item: Item, x: number): undefined {
+  item.type = 'number';
+  item.meanings = [];
+  item.number = { x, place: 1, dimension: 'percent', unit: '%', factor: 1, spelled: false };
+}
+
+/**
+ * Places on the signal's scale that are said in words: "from half brightness upward", "at a quarter saturation", "at
+ * the half-way point", "5.8 at full white". They become the percentage that they stand for.
+ */
+export function settleScaleParts(items: readonly Item[]): undefined {
+  for (const [at, item] of items.entries()) {
+    const before = isWord(items[at - 1], 'the', 'a') ? items[at - 2] : items[at - 1];
+    const after = items[at + 1];
+    const leads =
+      before !== undefined && (isWord(before, ...places) || keyOf(before, 'comparator') !== undefined);
+    if (!leads) continue;
+    const share = parts[keyOf(item, 'multiple') ?? ''];
+    if (
+      share !== undefined &&
+      isWord(
+        after,
+        'signal',
+        'stimulus',
+        'drive',
+        'saturation',
+        'intensity',
+        'amplitude',
+        'brightness',
+        'level',
+      )
+    ) {
+      becomesPercent(item, share);
+      // "Half brightness" is a level of the signal: as a word for luminance it would take the claim.
+      if (isWord(after, 'brightness')) {
+        after!.text = 'signal';
+        after!.meanings = [];
+      }
+    } else if (/^half ?-? ?way$/.test(item.text) && isWord(after, 'point', 'mark', 'level', 'step'))
+      becomesPercent(item, 50);
+    else if (
+      isWord(item, 'full white', 'peak white') &&
+      isWord(before, 'at') &&
+      speaksOfError(items) &&
+      !items.some((other) => luminous.has(other.number?.dimension ?? ''))
+    )
+      becomesPercent(item, 100);
+  }
+}
+
+function speaksOfError(items: readonly Item[]): boolean {
+  return items.some(
+    (item) =>
+      ['greyError', 'error', 'eotf', 'deItp'].includes(keyOf(item, 'concept') ?? '') ||
+      keyOf(item, 'stat') === 'max' ||
+      keyOf(item, 'house') !== undefined,
+  );
+}
