@@ -36,7 +36,12 @@ export interface ErrorModel {
 export function errorModelOf(unit: UnitEvidence, run: RunEvidence, prepared: PreparedRun): ErrorModel {
   const { points, conditions } = prepared;
   const { uLuminance, ux, uy, floor, xyFrom } = conditions.instrument;
-  const column = () => new Float64Array(points.count);
+  const room = new Float64Array(7 * points.count);
+  let taken = 0;
+  const column = () => {
+    taken += points.count;
+    return room.subarray(taken - points.count, taken);
+  };
   const model: ErrorModel = {
     s: commonShare * uLuminance,
     r: column(),

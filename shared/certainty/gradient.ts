@@ -63,7 +63,6 @@ export function gradientsOf(
 ): Gradient[] {
   const { found, hasXy } = run.points;
   const reach = plan.law === 'edged' ? 2 : 1;
-  const common = new Float64Array(ownFrom);
   let components: number[] = [];
   let steps: number[] = [];
   let square = 0;
@@ -141,6 +140,9 @@ export function gradientsOf(
   for (let i = 0; i < plan.axes.length; i += 1) gradients.push(gradientOf(i));
   return gradients;
 }
+
+/** Steps of what readings have in common, of the value at hand. */
+const common = new Float64Array(ownFrom);
 
 export function copyOf({ x, y, Y }: World): World {
   return { x: x.slice(), y: y.slice(), Y: Y.slice() };

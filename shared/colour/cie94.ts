@@ -1,4 +1,4 @@
-import { chroma, type Lab } from './lab.ts';
+import type { Lab } from './lab.ts';
 
 /** Parametric factors of CIE94. */
 export type Cie94Parameters = { readonly kL: number; readonly K1: number; readonly K2: number };
@@ -25,8 +25,13 @@ export function cie94(
   const deltaA = reference[1] - sample[1];
   const deltaB = reference[2] - sample[2];
   // Rounding can bring this a hair below 0 for two colours of equal hue.
-  const deltaHSquared = Math.max(0, deltaA ** 2 + deltaB ** 2 - deltaC ** 2);
+  const deltaHSquared = Math.max(0, deltaA * deltaA + deltaB * deltaB - deltaC * deltaC);
   const SC = 1 + parameters.K1 * referenceChroma;
   const SH = 1 + parameters.K2 * referenceChroma;
-  return Math.sqrt((deltaL / parameters.kL) ** 2 + (deltaC / SC) ** 2 + deltaHSquared / SH ** 2);
+  return Math.sqrt((deltaL / parameters.kL) ** 2 + (deltaC / SC) ** 2 + deltaHSquared / (SH * SH));
+}
+
+/** C*ab by a plain root, several times as fast as Math.hypot: this runs in draws. */
+function chroma([, a, b]: Lab): number {
+  return Math.sqrt(a * a + b * b);
 }

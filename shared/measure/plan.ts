@@ -92,7 +92,7 @@ const noLights: readonly number[] = [];
 /** Completes a draft: evaluates it on the found world and leaves out items that have no value there. */
 export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuantity {
   const { found } = run.points;
-  const all = new Float64Array(draft.items.length);
+  const all = roomFor(draft.items.length);
   let finite = 0;
   for (let index = 0; index < all.length; index += 1) {
     all[index] = withoutResidue(draft.value(found, index));
@@ -101,23 +101,40 @@ export function planOf(run: PreparedRun, draft: PlanDraft): Plan | UndefinedQuan
   const whole = finite === all.length;
   const kept = whole ? [] : [...all.keys()].filter((index) => Number.isFinite(all[index]));
   if (finite === 0) return undefinedQuantity(draft.id, draft.otherwise);
-  const items = whole ? draft.items : kept.map((index) => draft.items[index]!);
-  return {
+  const { axes, counts, inputs, lights } = columnsOf(
+    whole ? draft.items : kept.map((index) => draft.items[index]!),
+  );
+  const plan: Plan = {
     state: 'plan',
     id: draft.id,
     value: whole ? draft.value : (world, i) => draft.value(world, kept[i]!),
     found: whole ? all : all.filter(Number.isFinite),
-    ...columnsOf(items),
+    axes,
+    counts,
+    inputs,
+    lights,
     uses: draft.uses,
     law: draft.law,
-    ...(draft.inWorlds === undefined
-      ? {}
-      : { inWorlds: whole ? draft.inWorlds : keptWorlds(draft.inWorlds, kept) }),
-    ...(draft.from === undefined ? {} : { from: whole ? draft.from : keptOf(draft.from, kept) }),
     isSeries: draft.isSeries ?? true,
-    ...(draft.unit === undefined ? {} : { unit: draft.unit }),
     notes: draft.notes ?? [],
   };
+  if (draft.inWorlds) plan.inWorlds = whole ? draft.inWorlds : keptWorlds(draft.inWorlds, kept);
+  if (draft.from) plan.from = whole ? draft.from : keptOf(draft.from, kept);
+  if (draft.unit !== undefined) plan.unit = draft.unit;
+  return plan;
+}
+
+/** Values of many plans share one block: a block of memory for each would cost more than its values. */
+let block = new Float64Array(0);
+let free = 0;
+
+function roomFor(count: number): Float64Array {
+  if (free + count > block.length) {
+    block = new Float64Array(Math.max(1024, count));
+    free = 0;
+  }
+  free += count;
+  return block.subarray(free - count, free);
 }
 
 /** What rounding leaves of a difference of equals is no difference: it would vary from host to host. */

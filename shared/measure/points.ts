@@ -112,13 +112,11 @@ export function pointsOf(readings: readonly Reading[]): Points {
   }
   const sorted = [...groups.values()].sort((one, other) => (one.key < other.key ? -1 : 1));
   const count = sorted.length;
-  const world = (): World => ({
-    x: new Float64Array(count),
-    y: new Float64Array(count),
-    Y: new Float64Array(count),
-  });
-  const found = world();
-  const spread = world();
+  const room = new Float64Array(6 * count);
+  const column = (n: number) => room.subarray(n * count, (n + 1) * count);
+  const world = (from: number): World => ({ x: column(from), y: column(from + 1), Y: column(from + 2) });
+  const found = world(0);
+  const spread = world(3);
   const hasXy = new Uint8Array(count);
   const bySeries = new Map<SeriesName, number[]>();
   sorted.forEach(({ readings: repeats }, index) => {
@@ -126,6 +124,16 @@ export function pointsOf(readings: readonly Reading[]): Points {
     const members = bySeries.get(first.series);
     if (members) members.push(index);
     else bySeries.set(first.series, [index]);
+    if (repeats.length === 1 && first.series !== 'single' && first.Y !== null) {
+      found.Y[index] = first.Y;
+      if (first.x === null || first.y === null) return;
+      if (isPossible(first.x, first.y)) {
+        hasXy[index] = 1;
+        found.x[index] = first.x;
+        found.y[index] = first.y;
+      } else note(first.series, `impossible chromaticity left out: row ${first.row}`);
+      return;
+    }
     const luminance =
       first.series === 'single'
         ? repeats.map((r) => r.value ?? Number.NaN)

@@ -1,4 +1,4 @@
-import { deltaE2000Parts } from '../colour/deltaE2000.ts';
+import { weightedPart } from '../colour/deltaE2000Part.ts';
 import { hueAngle, hueDifference, type Lab } from '../colour/lab.ts';
 import { amplitudeOf } from './amplitude.ts';
 import { de2000, labOf } from './colourDifference.ts';
@@ -169,7 +169,6 @@ function plansOfHue(
 
   /** ΔL′/SL, ΔC′/SC and ΔH′/SH of CIEDE2000, reading minus target: what makes the error large. */
   function differenceParts(): Outcome[] {
-    const share = { L: ['deltaL', 'SL'], C: ['deltaC', 'SC'], H: ['deltaH', 'SH'] } as const;
     return (['L', 'C', 'H'] as const).map((part) =>
       planOf(run, {
         ...common,
@@ -177,8 +176,7 @@ function plansOfHue(
         law: 'smooth',
         value: (w, i) => {
           const [reading, target] = labs(w, i);
-          const parts = deltaE2000Parts(target, reading);
-          return parts[share[part][0]] / parts[share[part][1]];
+          return weightedPart(part, target, reading);
         },
       }),
     );
