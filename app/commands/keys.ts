@@ -14,6 +14,8 @@ export interface Press {
 
 /** Does a key press match `Mod+Shift+K`? On letters and digits Shift must be as named. */
 export function matches(key: string, press: Press, mac = onMac): boolean {
+  // Asked of every command at every letter typed: most are told apart by this alone.
+  if (!key.toLowerCase().endsWith(press.key.toLowerCase())) return false;
   const parts = key.split('+');
   const last = parts.pop() || '+';
   const wanted = new Set(parts.map((part) => (part === 'Mod' ? (mac ? 'Meta' : 'Control') : part)));

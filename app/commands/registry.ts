@@ -46,10 +46,10 @@ export function performCommand(id: string): boolean {
 /** Keys and the desktop host's menu both end here. Returns the way to stop listening. */
 export function listenForCommands(target: Window): () => void {
   const onKey = (event: KeyboardEvent) => {
-    // A sheet over the window has the keys to itself.
-    if (event.isComposing || document.querySelector('dialog[open]')) return;
+    if (event.isComposing) return;
     const command = commandFor(event, useCommands.getState().commands);
-    if (!command) return;
+    // A sheet over the window has the keys to itself; looked for last, since most keys are letters.
+    if (!command || document.querySelector('dialog[open]')) return;
     event.preventDefault();
     event.stopPropagation();
     perform(command);

@@ -6,8 +6,6 @@ import type { Standing } from '../theme/VerdictGlyph.tsx';
 export interface OutlineEntry {
   text: string;
   level: number;
-  /** Document position of the heading */
-  position: number;
   /** Problems under it, by standing, worst first */
   problems: readonly { standing: Standing; count: number }[];
 }

@@ -1,11 +1,11 @@
-import { useCallback, useEffect, useRef } from 'react';
+import { useCallback, useLayoutEffect, useRef } from 'react';
 import { createPortal } from 'react-dom';
 import { useSession } from '../currentSession.ts';
 import { useFoldPlaces } from '../proofs/foldPlugin.ts';
 import { useProofs } from '../proofs/proofStore.ts';
-import { layoutMargin, type MainHeights } from './layoutMargin.ts';
+import { keepMarginLaidOut, type MarginLayout } from './layoutMargin.ts';
 import { Proof } from './Proof.tsx';
-import { backToText } from './proofActions.ts';
+import { backToText, focusHead } from './proofActions.ts';
 
 /** Up and down from proof to proof of `.margin` or the text, Escape back to the words. */
 function onKeyDown(event: React.KeyboardEvent<HTMLElement>) {
@@ -21,7 +21,7 @@ function onKeyDown(event: React.KeyboardEvent<HTMLElement>) {
   const next = heads[heads.indexOf(target) + (event.key === 'ArrowDown' ? 1 : -1)];
   if (!next) return;
   event.preventDefault();
-  next.focus();
+  focusHead(next);
   next.click();
 }
 
@@ -31,51 +31,18 @@ export function Margin() {
   const focus = useProofs((state) => state.focus);
   const session = useSession((state) => state.session);
   const margin = useRef<HTMLElement>(null);
-  const frame = useRef(0);
-  const mains = useRef<MainHeights>(new Map());
+  const layout = useRef<MarginLayout>(null);
+  const onContent = useCallback((proof: HTMLElement) => layout.current?.changed(proof), []);
 
-  const layoutSoon = useCallback(() => {
-    if (frame.current || !margin.current) return;
-    frame.current = requestAnimationFrame(() => {
-      frame.current = 0;
-      const article = session?.view.dom;
-      if (article && margin.current)
-        layoutMargin(article, margin.current, useProofs.getState().focus, mains.current);
-    });
+  useLayoutEffect(() => {
+    if (!session || !margin.current) return;
+    const kept = keepMarginLaidOut(session.view, margin.current);
+    layout.current = kept;
+    return () => {
+      layout.current = null;
+      kept.stop();
+    };
   }, [session]);
-
-  const onContent = useCallback(
-    (key: string) => {
-      // Shown whole until it is measured again.
-      const proof = margin.current?.querySelector<HTMLElement>(`:scope > .proof[data-key="${key}"]`);
-      if (proof?.dataset.form === 'line') proof.dataset.form = 'brief';
-      layoutSoon();
-    },
-    [layoutSoon],
-  );
-
-  useEffect(() => {
-    const article = session?.view.dom;
-    if (!article || !margin.current) return;
-    let width = 0;
-    const observer = new ResizeObserver(() => {
-      const now = margin.current?.clientWidth ?? 0;
-      if (now !== width) {
-        width = now;
-        for (const proof of margin.current?.querySelectorAll<HTMLElement>('.proof[data-form="line"]') ?? []) {
-          proof.dataset.form = 'brief';
-        }
-      }
-      layoutSoon();
-    });
-    observer.observe(article);
-    observer.observe(margin.current);
-    void document.fonts.ready.then(layoutSoon);
-    return () => observer.disconnect();
-  }, [session, layoutSoon]);
-
-  // biome-ignore lint/correctness/useExhaustiveDependencies: new proofs or another focus need new places
-  useEffect(layoutSoon, [items, focus, layoutSoon]);
 
   const reachable = focus ?? items[0]?.key;
   return (

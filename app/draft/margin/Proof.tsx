@@ -1,4 +1,4 @@
-import { memo, useLayoutEffect, useMemo, useState } from 'react';
+import { memo, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { go } from '../../shell/route.ts';
 import { useArticle } from '../../stores/article.ts';
 import { useEvidence } from '../../stores/evidence.ts';
@@ -18,19 +18,26 @@ interface Props {
   focused: boolean;
   /** Takes part in the order of Tab: one proof at a time does. */
   reachable: boolean;
-  onContent?: (key: string) => void;
-  /** Where no margin places it: as much as is always shown */
-  form?: 'open' | 'brief';
+  onContent?: (proof: HTMLElement) => void;
+  /** Where no margin measures and places it: how much is shown */
+  form?: 'open' | 'brief' | 'unmeasured';
 }
 
 /** A sidenote: verdict, one sentence with the numbers, the picture, what was looked at, and what one can do. */
-export const Proof = memo(function Proof({ item, focused, reachable, onContent, form = 'brief' }: Props) {
+export const Proof = memo(function Proof({
+  item,
+  focused,
+  reachable,
+  onContent,
+  form = 'unmeasured',
+}: Props) {
   const standing = standingOf(item);
   const { judgement } = item.claim;
   const evidence = useEvidence((state) => state.evidence);
   const own = useArticle((state) => state.meta?.unit ?? '');
   const following = useArticle((state) => state.following);
   const [choosing, setChoosing] = useState(false);
+  const whole = useRef<HTMLDivElement>(null);
   // The first clause carries the numbers; what a reader must know besides follows in quiet type.
   const [clause = '', ...quiet] = judgement.reason.replace(/\.$/, '').split('; ');
   // Where two sentences contradict each other that is the finding; what was measured stands below it.
@@ -58,13 +65,14 @@ export const Proof = memo(function Proof({ item, focused, reachable, onContent, 
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: these change what is measured
   useLayoutEffect(() => {
-    onContent?.(item.key);
-  }, [judgement, focused, choosing, isChoice, reason]);
+    if (whole.current) onContent?.(whole.current);
+  }, [judgement, focused, choosing, isChoice, reason, following, evidence]);
 
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset is for forms; a section with a name would be a landmark
     <div
       role="group"
+      ref={whole}
       className={`proof ${standing}${focused ? ' focused' : ''}`}
       data-key={item.key}
       data-form={form}

@@ -108,7 +108,15 @@ export function goToProof(): void {
   if (!session) return;
   const { focus, items } = proofsOf(session.view.state);
   const key = focus ?? items[0]?.key;
-  document.querySelector<HTMLElement>(`.proof[data-key="${key}"] .proof-head`)?.focus();
+  const head = document.querySelector<HTMLElement>(`.proof[data-key="${key}"] .proof-head`);
+  if (head) focusHead(head);
+}
+
+/** Gives the keyboard to a proof, which may have been too far off to be drawn. */
+export function focusHead(head: HTMLElement): void {
+  const proof = head.closest<HTMLElement>('.proof');
+  if (proof) proof.hidden = false;
+  head.focus();
 }
 
 export function backToText(): void {

@@ -26,17 +26,18 @@ function goToHeading(index: number): void {
 /** The article's outline with its problems, and what the readings say that the article does not. */
 export function DraftNav() {
   const outline = useArticle((state) => state.outline);
-  const verdicts = useArticle((state) => state.verdicts);
+  const found = useArticle((state) => state.verdicts?.unsaid);
   const unitId = useArticle((state) => state.meta?.unit);
   const unit = useLibrary((state) => state.units.find((one) => one.id === unitId));
-  const unsaid = verdicts?.unsaid ?? [];
+  const unsaid = found ?? [];
   return (
     <InNav>
       <section aria-label="Outline">
         <h2>{unit ? unitName(unit) : 'Outline'}</h2>
         <ul>
           {outline.map((entry, index) => (
-            <li key={`${entry.position} ${entry.text}`}>
+            // biome-ignore lint/suspicious/noArrayIndexKey: two headings may be worded alike; their order names them
+            <li key={index}>
               <button
                 type="button"
                 className="nav-link"

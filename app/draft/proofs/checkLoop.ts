@@ -1,9 +1,10 @@
+import type { Node } from 'prosemirror-model';
 import type { EditorView } from 'prosemirror-view';
 import type { ArticleChecker, ArticleVerdicts } from '../../../shared/claims/index.ts';
 import type { JudgedClaim } from '../../../shared/contract/claim.ts';
 import { type OutlineEntry, useArticle } from '../../stores/article.ts';
 import type { Standing } from '../../theme/VerdictGlyph.tsx';
-import { textMapOf } from '../document/textMap.ts';
+import { type TextMap, textMapOf } from '../document/textMap.ts';
 import { isProblem, type ProofItem, placeClaims, standingOf } from './proofItem.ts';
 import { proofsOf, setProofs } from './proofPlugin.ts';
 import { storedClaimsOf } from './storedClaims.ts';
@@ -27,32 +28,63 @@ export function createCheckLoop(view: EditorView, checker: () => ArticleChecker 
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitingSince = 0;
 
-  function run(): void {
+  /** Half of a check: read and judged, not yet shown. */
+  let judged: { doc: Node; map: TextMap; verdicts: ArticleVerdicts } | null = null;
+
+  /** Reads and judges; false when there is nothing to show. */
+  function judge(): boolean {
     clearTimeout(timer);
     timer = undefined;
-    waitingSince = 0;
+    judged = null;
     const check = checker();
-    if (!check || view.isDestroyed) return;
-    if (view.composing) {
-      soon();
-      return;
+    if (!check || view.isDestroyed || view.composing) {
+      waitingSince = 0;
+      if (view.composing) soon();
+      return false;
     }
     const { doc } = view.state;
     const map = textMapOf(doc);
-    const verdicts = check.check(map.text, storedClaimsOf(doc, map));
+    judged = { doc, map, verdicts: check.check(map.text, storedClaimsOf(doc, map)) };
+    return true;
+  }
+
+  function show(): void {
+    const found = judged;
+    judged = null;
+    // A key in between has already asked for the next check; its text is not the one that was judged.
+    if (!found || view.isDestroyed || found.doc !== view.state.doc) return;
+    waitingSince = 0;
+    const { doc, map, verdicts } = found;
     const items = placeClaims(verdicts.claims, disagreementsOf(verdicts), map, proofsOf(view.state).items);
     setProofs(view, items);
-    useArticle.setState({ verdicts, outline: outlineOf(view, items), words: wordsOf(map.text.text) });
+    const known = useArticle.getState();
+    useArticle.setState({
+      verdicts: { ...verdicts, unsaid: kept(verdicts.unsaid, known.verdicts?.unsaid) },
+      outline: kept(outlineOf(doc, items), known.outline),
+      words: wordsOf(map.text.text),
+    });
+  }
+
+  function now(): void {
+    if (judge()) show();
   }
 
   function soon(): void {
     const time = performance.now();
     waitingSince ||= time;
     clearTimeout(timer);
-    timer = setTimeout(run, Math.max(0, Math.min(rest, waitingSince + longest - time)));
+    const due = Math.min(rest, waitingSince + longest - time);
+    timer = setTimeout(
+      () => {
+        // Steady typing that has come between twice does not get a third chance.
+        if (performance.now() - waitingSince > longest + 2 * rest) now();
+        else if (judge()) timer = setTimeout(show);
+      },
+      Math.max(0, due),
+    );
   }
 
-  return { soon, now: run, stop: () => clearTimeout(timer) };
+  return { soon, now, stop: () => clearTimeout(timer) };
 }
 
 /** For each claim, the sentences that say what it contradicts. */
@@ -76,23 +108,26 @@ function disagreementsOf(verdicts: ArticleVerdicts): Map<JudgedClaim, string[]> 
 }
 
 /** Headings with the problems between each and the next. */
-function outlineOf(view: EditorView, items: readonly ProofItem[]): OutlineEntry[] {
-  const headings: { text: string; level: number; position: number }[] = [];
-  view.state.doc.forEach((node, position) => {
+function outlineOf(doc: Node, items: readonly ProofItem[]): OutlineEntry[] {
+  const headings: { text: string; level: number; from: number }[] = [];
+  doc.forEach((node, from) => {
     if (node.type.name === 'heading' && node.attrs.level > 1) {
-      headings.push({ text: node.textContent, level: node.attrs.level as number, position });
+      headings.push({ text: node.textContent, level: node.attrs.level as number, from });
     }
   });
-  return headings.map((heading, index) => {
-    const end = headings[index + 1]?.position ?? view.state.doc.content.size;
-    const inside = items.filter(
-      (item) => item.from >= heading.position && item.from < end && isProblem(item),
-    );
+  return headings.map(({ text, level, from }, index) => {
+    const end = headings[index + 1]?.from ?? doc.content.size;
+    const inside = items.filter((item) => item.from >= from && item.from < end && isProblem(item));
     const problems = severity
       .map((standing) => ({ standing, count: inside.filter((item) => standingOf(item) === standing).length }))
       .filter(({ count }) => count > 0);
-    return { ...heading, problems };
+    return { text, level, problems };
   });
+}
+
+/** The list that is shown already where the new one says the same, so that nothing is drawn anew for it. */
+function kept<T>(list: readonly T[], known: readonly T[] = []): readonly T[] {
+  return list.length === known.length && JSON.stringify(list) === JSON.stringify(known) ? known : list;
 }
 
 /** Words as a person counts them: what stands between white space and holds a letter or a digit. */
@@ -104,7 +139,7 @@ export function wordsOf(text: string): number {
     const isSpace =
       code === 32 || code === 10 || code === 9 || code === 0xa0 || code === 0x2009 || code === 0x202f;
     if (isSpace) counted = false;
-    else if (!counted && (code > 0xbf ? letter.test(text[index]!) : /[A-Za-z0-9]/.test(text[index]!))) {
+    else if (!counted && (code > 0xbf ? letter.test(text[index]!) : isPlainLetterOrDigit(code))) {
       words += 1;
       counted = true;
     }
@@ -113,3 +148,7 @@ export function wordsOf(text: string): number {
 }
 
 const letter = /[\p{L}\p{N}\p{Cs}]/u;
+
+function isPlainLetterOrDigit(code: number): boolean {
+  return (code >= 97 && code <= 122) || (code >= 65 && code <= 90) || (code >= 48 && code <= 57);
+}

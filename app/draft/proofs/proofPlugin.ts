@@ -50,14 +50,12 @@ export function proofPlugin(byLine: HTMLElement, changed: (state: ProofState) =>
         if (focus !== null && !items.some((item) => item.key === focus)) focus = null;
         if (items === before.items && focus === before.focus && !transaction.docChanged) return before;
         const isTitleNew = transaction.docChanged && old.doc.firstChild!.type !== state.doc.firstChild!.type;
-        if ((meta && 'items' in meta) || isTitleNew) decorations = decorate(state.doc, items, focus);
+        if (isTitleNew) decorations = decorate(state.doc, items, focus);
         else {
           if (transaction.docChanged) decorations = decorations.map(transaction.mapping, state.doc);
-          if (focus !== before.focus) {
-            const tinted = items.filter((item) => item.key === focus).map(tint);
-            decorations = decorations
-              .remove(decorations.find(undefined, undefined, (spec) => spec.tint === true))
-              .add(state.doc, tinted);
+          if (meta && 'items' in meta) decorations = underlined(decorations, before.items, items, state.doc);
+          if (focus !== before.focus || (meta && 'items' in meta && focus !== null)) {
+            decorations = tinted(decorations, items, focus, state.doc);
           }
         }
         if ((meta && 'items' in meta) || focus !== before.focus || items.length !== before.items.length)
@@ -87,14 +85,55 @@ function byLineWidget(document: Node, element: HTMLElement): Decoration {
 }
 
 function underline(item: ProofItem): Decoration {
-  return Decoration.inline(item.from, item.to, {
-    class: `claim ${standingOf(item)}`,
-    'data-proof': item.key,
-  });
+  return Decoration.inline(
+    item.from,
+    item.to,
+    { class: `claim ${standingOf(item)}`, 'data-proof': item.key },
+    { proof: item.key },
+  );
+}
+
+/** The same set where only some claims changed: the editor draws again the paragraphs of those and no others. */
+function underlined(
+  decorations: DecorationSet,
+  before: readonly ProofItem[],
+  items: readonly ProofItem[],
+  document: Node,
+): DecorationSet {
+  const look = (item: ProofItem) => `${item.key} ${item.from} ${item.to} ${standingOf(item)}`;
+  const old = new Set(before.map(look));
+  const now = new Set(items.map(look));
+  const gone = before.filter((item) => !now.has(look(item)));
+  const come = items.filter((item) => !old.has(look(item)));
+  if (gone.length === 0 && come.length === 0) return decorations;
+  const removed = gone.flatMap((item) =>
+    decorations.find(item.from, item.to, (spec) => spec.proof === item.key),
+  );
+  return decorations.remove(removed).add(document, come.map(underline));
 }
 
 function tint(item: ProofItem): Decoration {
-  return Decoration.inline(item.from, item.to, { class: `here ${standingOf(item)}` }, { tint: true });
+  return Decoration.inline(
+    item.from,
+    item.to,
+    { class: `here ${standingOf(item)}` },
+    { tint: standingOf(item) },
+  );
+}
+
+/** The tint moved to the claim in focus; the same set where it is there already. */
+function tinted(
+  decorations: DecorationSet,
+  items: readonly ProofItem[],
+  focus: string | null,
+  document: Node,
+): DecorationSet {
+  const old = decorations.find(undefined, undefined, (spec) => spec.tint !== undefined);
+  const item = items.find(({ key }) => key === focus);
+  const [first] = old;
+  if (item && first?.from === item.from && first.to === item.to && first.spec.tint === standingOf(item))
+    return decorations;
+  return decorations.remove(old).add(document, item ? [tint(item)] : []);
 }
 
 function mapped(items: readonly ProofItem[], transaction: Transaction): ProofItem[] {
