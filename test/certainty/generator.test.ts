@@ -78,8 +78,11 @@ test('normal numbers are made of the uniform ones by the polar method, pair by p
     const scale = Math.sqrt((-2 * Math.log(square)) / square);
     expected.push(v * scale, w * scale);
   }
-  const found = fillNormal(seededUniform('polar'), new Float64Array(501));
-  found.forEach((value, i) => {
-    expect(value).toBeCloseTo(expected[i]!, 12);
-  });
+  for (const size of [0, 1, 2, 3, 500, 501]) {
+    const found = fillNormal(seededUniform('polar'), new Float64Array(size));
+    expect(found).toHaveLength(size);
+    found.forEach((value, i) => {
+      expect(value, `${i} of ${size}`).toBeCloseTo(expected[i]!, 12);
+    });
+  }
 });

@@ -231,6 +231,12 @@ test('cells stand row by row whatever their order, also in a grid beyond nine; o
 test('black cells under twice the floor are undefined', () => {
   const found = measure(cells('black', [0.05, 0.06, 0.05, 0.003, 0.05, 0.06, 0.05, 0.04, 0.05]));
   expect(reasonOf(found.get('uniformity.black'))).toBe("cells are under twice the instrument's floor");
+  const faint = (Y: number) =>
+    measure(cells('black', [0.008, 0.007, 0.006, 0.008, Y, 0.006, 0.008, 0.007, 0.006]));
+  expect(scalar(faint(0.004), 'uniformity.black')).toBeCloseTo(50, 9);
+  expect(reasonOf(faint(0.0039).get('uniformity.black'))).toBe(
+    "cells are under twice the instrument's floor",
+  );
   expect(reasonOf(measure(cells('white', [200])).get('uniformity.white'))).toBe('one cell has no evenness');
   const noCentre = cells('white', [200, 199, 198, 200, 0, 201, 200, 199, 190]).filter(({ Y }) => Y !== 0);
   expect(reasonOf(measure(noCentre).get('uniformity.white.cell'))).toBe('no centre cell');
