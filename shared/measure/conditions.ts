@@ -3,7 +3,7 @@ import { invert3, type Matrix3, type Primaries, rgbToXyzMatrix } from '../colour
 import { isWhiteName, whiteXy } from '../colour/whites.ts';
 import type { Xy } from '../colour/xyz.ts';
 import type { Dimming, Run } from '../contract/run.ts';
-import { defaultInstrument, defaultSource } from '../contract/run.ts';
+import { defaultInstrument, defaultSource } from '../contract/runDefaults.ts';
 
 /** The tone curve a run is held against. */
 export type TargetEotf =

@@ -1,4 +1,5 @@
-import { type FactStatement, factStatements, type Unit } from '../../contract/unit.ts';
+import { factStatements } from '../../contract/factStatements.ts';
+import type { FactStatement, Unit } from '../../contract/unit.ts';
 
 /**
  * Every statement about one key of a unit, or of another size of it: that size's facts only.
