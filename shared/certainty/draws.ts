@@ -108,7 +108,10 @@ function agrees({ run, worlds, world }: Drawing, plan: Plan, i: number, column: 
 
 /** Perturbs x, y and Y of the value's points and computes it anew, in every world. */
 function recompute({ run, worlds, world }: Drawing, plan: Plan, i: number, column: Float64Array): void {
-  if (plan.inWorlds) return plan.inWorlds(worlds.at, i, column);
+  if (plan.inWorlds) {
+    plan.inWorlds(worlds.at, i, column);
+    return;
+  }
   const inputs = plan.inputs[i]!;
   const lights = plan.lights[i]!;
   const reads = readsOf[plan.uses];

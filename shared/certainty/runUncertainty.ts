@@ -96,7 +96,7 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
       if (deviations[i] === undefined) deviations[i] = deviationOf(column(i));
       return deviations[i];
     };
-    const counting = plan.counts.flatMap((counts, i) => (counts ? [i] : []));
+    const counting = once(() => [...plan.counts.keys()].filter((i) => plan.counts[i]));
     /** u of a difference; where only draws tell, no less than it can be. */
     const apart = (i: number, j: number) => {
       const [one, other] = [gradients()?.[i], gradients()?.[j]];
@@ -106,7 +106,7 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
     const extreme = (which: 'max' | 'min') =>
       once(() =>
         drawn(() => {
-          const contenders = contendersOf(plan.found, counting, which, apart);
+          const contenders = contendersOf(plan.found, counting(), which, apart);
           // The extreme of several values that may each be it is never linear.
           return contenders.length === 1
             ? uAt(contenders[0]!)
@@ -124,9 +124,9 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
       },
       average: once(() => {
         const linear = gradients();
-        return linear && counting.every((i) => linear[i]!.linear)
+        return linear?.every(({ linear: each }, i) => each || !plan.counts[i])
           ? averageU(linear, plan.counts, prepared.points.count)
-          : drawn(() => deviationOf(meanColumn(counting.map(column), workspace.take())));
+          : drawn(() => deviationOf(meanColumn(counting().map(column), workspace.take())));
       }),
       max: extreme('max'),
       min: extreme('min'),

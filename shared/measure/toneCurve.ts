@@ -4,7 +4,7 @@ import { type Outcome, planOf, scalarPlan, undefinedQuantity } from './plan.ts';
 import type { World } from './points.ts';
 import { type PreparedRun, seriesNotes } from './prepare.ts';
 
-type Level = { stimulus: number; V: number; point: number };
+type Level = { stimulus: number; V: number; logV: number; point: number };
 
 /** Gamma, EOTF error and roll-off: luminance of the greyscale against its target. */
 export function planToneCurve(run: PreparedRun): Outcome[] {
@@ -14,6 +14,7 @@ export function planToneCurve(run: PreparedRun): Outcome[] {
     point,
     stimulus: greys.stimulus[i]!,
     V: greys.stimulus[i]! / 100,
+    logV: Math.log(greys.stimulus[i]! / 100),
   }));
   const absolute = conditions.eotf.kind === 'PQ' || conditions.eotf.kind === 'HLG';
   return [
@@ -36,8 +37,8 @@ function gammaPlans(run: PreparedRun, levels: readonly Level[]): Outcome[] {
   if (!(Y[white]! > 0)) return ids.map((id) => undefinedQuantity(id, 'the 100 % level has no luminance'));
   const inside = levels.filter(({ V, point }) => V > 0 && V < 1 && Y[point]! > 0);
   const notes = [...seriesNotes(run, 'greyscale'), ...run.greys.notes];
-  const gammaAt = (w: World, { V, point }: Level) =>
-    Math.log(Math.max(w.Y[point]!, 1e-9) / w.Y[white]!) / Math.log(V);
+  const gammaAt = (w: World, { logV, point }: Level) =>
+    Math.log(Math.max(w.Y[point]!, 1e-9) / w.Y[white]!) / logV;
   const middle = inside.filter(
     ({ stimulus, point }) => stimulus >= 10 && stimulus <= 90 && bright(run, point),
   );
@@ -77,19 +78,14 @@ function gammaPlans(run: PreparedRun, levels: readonly Level[]): Outcome[] {
 
 /** Least squares of ln Y on ln V. */
 function slopeOf(levels: readonly Level[], w: World): number {
-  const n = levels.length;
   let meanV = 0;
-  let meanY = 0;
-  const logs = levels.map(({ V, point }) => [Math.log(V), Math.log(Math.max(w.Y[point]!, 1e-9))] as const);
-  for (const [v, y] of logs) {
-    meanV += v / n;
-    meanY += y / n;
-  }
+  for (const { logV } of levels) meanV += logV / levels.length;
   let product = 0;
   let square = 0;
-  for (const [v, y] of logs) {
-    product += (v - meanV) * (y - meanY);
-    square += (v - meanV) ** 2;
+  for (const { logV, point } of levels) {
+    // Deviations from the mean sum to 0, so that of ln Y need not be taken off.
+    product += (logV - meanV) * Math.log(Math.max(w.Y[point]!, 1e-9));
+    square += (logV - meanV) ** 2;
   }
   return product / square;
 }
