@@ -1,6 +1,7 @@
 import { type FormEvent, useState } from 'react';
 import type { UnitEvidence } from '../../shared/contract/evidence.ts';
-import { type FactStatement, factStatements } from '../../shared/contract/unit.ts';
+import { factStatements } from '../../shared/contract/factStatements.ts';
+import type { FactStatement } from '../../shared/contract/unit.ts';
 import {
   factLabel,
   factSourceText,

@@ -55,5 +55,3 @@ export const unitSchema = z.looseObject({
   variants: z.array(variantSchema).optional(),
 });
 export type Unit = z.infer<typeof unitSchema>;
-
-export { factStatements } from './factStatements.ts';
