@@ -28,10 +28,20 @@ const tolerance = 1e-9;
 /** The levels of a series; a series over angles is folded to unsigned angles unless the sentence names a side. */
 export function levelsOf(series: MeasuredSeries, conditions: StatedConditions, selector: Selector): Levels {
   const signed = typeof selector.at === 'number' && selector.at < 0;
-  if (!series.id.startsWith('angle.') || signed) {
+  if (series.id.startsWith('angle.') && !signed) return foldedLevels(series, conditions);
+  let known = plainLevels.get(series);
+  if (!known) {
     const levels = series.values.map((value, i) => ({ ...value, axis: value.axis, members: [i] }));
-    return { levels, fold: 'one', valueOf: (level, read) => read(level.members[0]!) };
+    known = { levels, fold: 'one', valueOf: (level, read) => read(level.members[0]!) };
+    plainLevels.set(series, known);
   }
+  return known;
+}
+
+/** Series are never changed once measured. */
+const plainLevels = new WeakMap<MeasuredSeries, Levels>();
+
+function foldedLevels(series: MeasuredSeries, conditions: StatedConditions): Levels {
   const fold = directionOf(series.id) === 'higher' ? 'min' : 'max';
   const worst = Math[fold];
   const { side } = conditions;

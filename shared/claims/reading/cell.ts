@@ -1,4 +1,4 @@
-import { isWord, keyOf } from './items.ts';
+import { isOneOf, isWord, keyOf } from './items.ts';
 import type { Scene } from './scene.ts';
 import { type Subject, settled } from './settled.ts';
 
@@ -38,7 +38,7 @@ export function spreadOf(scene: Scene): Subject | undefined {
 
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
 export function cellOf(scene: Scene): Subject | undefined {
-  const corner = scene.items.find((item) => isWord(item, ...placeNouns));
+  const corner = scene.items.find((item) => isOneOf(item, placeNouns));
   if (
     !corner ||
     !scene.items.some(

@@ -53,6 +53,7 @@ function isEndedByColon(sentence: readonly Item[], clause: readonly Item[], item
 export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
   return clause.some((item) => {
     if (item.type === 'mark') return false;
+    if (!opening.has(item.text) && !guesses.has(item.text)) return false;
     if (isPassing(sentence, item.index)) return false;
     if (opening.has(item.text)) return true;
     return (

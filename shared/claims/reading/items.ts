@@ -146,3 +146,8 @@ export function isWord(item: Item | undefined, ..._words: readonly string[]): bo
   for (let at = 1; at < arguments.length; at++) if (arguments[at] === text) return true;
   return false;
 }
+
+/** Is it one of the words of a list? */
+export function isOneOf(item: Item | undefined, words: readonly string[]): boolean {
+  return item !== undefined && words.includes(item.text);
+}

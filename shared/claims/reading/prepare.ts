@@ -286,7 +286,7 @@ export function scenesOf(
   const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
   const scenes: Scene[] = [];
   for (const clause of clausesOf(items)) {
-    const inClause = new Set(clause);
+    const inClause = new Set(axes.length > 0 ? clause : []);
     const previous = scenes[scenes.length - 1] ?? null;
     const scene: Scene = {
       context,

@@ -1,4 +1,4 @@
-import { type Item, isWord, keyOf } from './items.ts';
+import { type Item, isOneOf, isWord, keyOf } from './items.ts';
 
 const parts: Readonly<Record<string, number>> = { half: 50, quarter: 25, threeQuarters: 75 };
 const places = [
@@ -35,7 +35,7 @@ export function settleScaleParts(items: readonly Item[]): undefined {
     const before = isWord(items[at - 1], 'the', 'a') ? items[at - 2] : items[at - 1];
     const after = items[at + 1];
     const leads =
-      before !== undefined && (isWord(before, ...places) || keyOf(before, 'comparator') !== undefined);
+      before !== undefined && (isOneOf(before, places) || keyOf(before, 'comparator') !== undefined);
     if (!leads) continue;
     const share = parts[keyOf(item, 'multiple') ?? ''];
     if (

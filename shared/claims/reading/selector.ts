@@ -1,13 +1,13 @@
 import type { Selector } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { placeNouns } from './cell.ts';
-import { type Item, isWord, keyOf } from './items.ts';
+import { type Item, isOneOf, isWord, keyOf } from './items.ts';
 import type { Quantity } from './quantity.ts';
 import { nearestAxis, type Scene } from './scene.ts';
 
 /** Where the corner lies, in words; the darkest or the corners in general: the lowest cell. */
 export function cellSelector(scene: Scene): Selector {
-  const place = scene.items.find((item) => isWord(item, ...placeNouns));
+  const place = scene.items.find((item) => isOneOf(item, placeNouns));
   const words = scene.items
     .filter(
       (item) =>

@@ -4,7 +4,7 @@ import { placeNouns } from './cell.ts';
 import type { Finding, Findings } from './finding.ts';
 import { handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
-import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
+import { type Item, isOneOf, isWord, keyOf, type MeaningKind } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
 import { scenesOf } from './prepare.ts';
 import { readAdjusting } from './rules/adjusting.ts';
@@ -74,7 +74,7 @@ function resolveDoubtfulAxes(scene: Scene): undefined {
           'blueBalance',
         ].includes(keyOf(item, 'concept') ?? '') ||
         keyOf(item, 'gamut') ||
-        isWord(item, ...placeNouns),
+        isOneOf(item, placeNouns),
     );
     const carried = scene.concept ?? carriedConcept(scene.carry);
     if (

@@ -1,6 +1,6 @@
 import type { Check } from '../../../contract/check.ts';
 import { type Findings, propose } from '../finding.ts';
-import { type Item, isWord, keyOf } from '../items.ts';
+import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { factConditions } from './factCheck.ts';
 
@@ -96,7 +96,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     !topical &&
     !verb &&
     !(
-      scene.previous?.items.some((item) => isWord(item, ...supporting)) &&
+      scene.previous?.items.some((item) => isOneOf(item, supporting)) &&
       scene.items.some((item) => keyOf(item, 'negation'))
     )
   )

@@ -1,6 +1,6 @@
 import type { StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isOneOf, isWord, keyOf, meaningOf } from '../items.ts';
 import { conditionsFor } from '../operand.ts';
 import type { Scene } from '../scene.ts';
 
@@ -117,7 +117,7 @@ function severityOf(
   if (negations.length > 0) return { range: [0, 0], items: negations };
   const verb = scene.items.find(
     (item) =>
-      isWord(item, ...existential) ||
+      isOneOf(item, existential) ||
       keyOf(item, 'house') === 'visible' ||
       (item.type === 'word' && existential.includes(item.text)),
   );

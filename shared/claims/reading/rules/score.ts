@@ -1,6 +1,6 @@
 import type { ScoreCheck } from '../../../contract/check.ts';
 import { type Findings, propose } from '../finding.ts';
-import { type Item, isWord, keyOf } from '../items.ts';
+import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
 import { factConditions } from './factCheck.ts';
@@ -37,7 +37,7 @@ export function readScores(scene: Scene, findings: Findings): undefined {
 function readOwnScores(scene: Scene, findings: Findings): undefined {
   const noun = firstWith(scene, 'concept', 'score');
   const awardNoun = firstWith(scene, 'concept', 'award');
-  const verb = scene.items.find((item) => isWord(item, ...verbs));
+  const verb = scene.items.find((item) => isOneOf(item, verbs));
   const criterion = firstWith(scene, 'criterion');
   for (const item of scene.items) {
     const number = item.number;
