@@ -15,9 +15,27 @@ const marksByLanguage: Readonly<Record<string, { decimal: string; thousands: str
   sv: { decimal: ',', thousands: '\u00a0' },
 };
 
+/** English as it is written on the Continent has the marks of the place (CLDR, from memory). */
+const languageOfRegion: Readonly<Record<string, string>> = {
+  de: 'de',
+  at: 'de',
+  nl: 'nl',
+  be: 'nl',
+  dk: 'de',
+  si: 'de',
+  es: 'es',
+  it: 'it',
+  fr: 'fr',
+  se: 'sv',
+  fi: 'sv',
+};
+
 /** Decimal and thousands marks of a BCP 47 locale; unknown languages write as English does. */
 export function numberMarks(locale: string): { decimal: string; thousands: string } {
-  if (/^de-(ch|li)/i.test(locale)) return { decimal: '.', thousands: '’' };
+  if (/^(?:de|en)-(?:ch|li)/i.test(locale)) return { decimal: '.', thousands: '’' };
+  const region = /^en-([a-z]{2})\b/i.exec(locale)?.[1]?.toLowerCase();
+  const neighbour = region === undefined ? undefined : languageOfRegion[region];
+  if (neighbour !== undefined) return marksByLanguage[neighbour]!;
   return marksByLanguage[locale.slice(0, 2).toLowerCase()] ?? marksByLanguage.en!;
 }
 

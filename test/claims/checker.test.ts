@@ -118,7 +118,7 @@ describe('accepted proofs', () => {
   });
 
   it('turn stale when the house words change', () => {
-    const house = { ...bench.house, version: 1 };
+    const house = { ...bench.house, version: bench.house.version + 1 };
     const [kept] = createChecker(benchOf([], { house })).check(plain, [stored]).claims;
     expect(kept!.judgement).toMatchObject({ verdict: 'stale', now: 'holds' });
   });

@@ -3,7 +3,15 @@ export const topics: Record<string, string[]> = {
   banding: ['banding', 'bands', 'banded', 'colour banding', 'contouring', 'posterisation', 'posterization'],
   blooming: ['blooming', 'bloom', 'blooms', 'light bloom'],
   haloes: ['haloes', 'halos', 'halo', 'haloing'],
-  clouding: ['clouding', 'cloudiness', 'cloudy patches', 'flashlighting', 'backlight bleed'],
+  clouding: [
+    'clouding',
+    'cloudiness',
+    'cloudy patches',
+    'clouds in the corners',
+    'cloudy corners',
+    'flashlighting',
+    'backlight bleed',
+  ],
   'dirty-screen': [
     'dirty screen',
     'dirty screen effect',

@@ -224,6 +224,7 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     if (bare && !noun) return null;
     return span({ to: x }, left, right, bothWays);
   }
+  if (isWord(before, 'up to and including')) return span({ to: x }, left, right);
   if (comparator === '<=' && (noun || degrees)) return span({ to: x }, left, right);
   if (comparator === '>=' && (noun || degrees)) return span({ from: x }, left, right);
   if (noun || degrees) {

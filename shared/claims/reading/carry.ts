@@ -13,7 +13,7 @@ export interface CarriedConditions {
 /** What one sentence leaves for the next. Plain data, so that it can be compared and kept. */
 export interface Carry {
   /** Conditions of the headings in force, outermost first */
-  headings: { level: number; conditions: CarriedConditions; concept?: string }[];
+  headings: { level: number; conditions: CarriedConditions; concept?: string; unit?: string }[];
   /** Named in this paragraph */
   paragraph: CarriedConditions;
   /** The quantity concept that "the average" and "it" speak of in this paragraph */
@@ -73,6 +73,13 @@ export function carriedConditions(carry: Carry): CarriedConditions {
   const result: CarriedConditions = {};
   for (const heading of carry.headings) Object.assign(result, heading.conditions);
   return Object.assign(result, carry.paragraph);
+}
+
+/** The set that the innermost heading with a set's name speaks of ("## The Oboe"); `own` included. */
+export function sectionUnit(carry: Carry): string | undefined {
+  for (let at = carry.headings.length - 1; at >= 0; at -= 1)
+    if (carry.headings[at]!.unit !== undefined) return carry.headings[at]!.unit;
+  return undefined;
 }
 
 /** The concept in force: the paragraph's, else the innermost heading's. */

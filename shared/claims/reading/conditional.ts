@@ -1,7 +1,7 @@
 import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 
-const opening = new Set(['if', 'unless', 'supposing', 'provided', 'imagine']);
+const opening = new Set(['whether', 'if', 'unless', 'supposing', 'provided', 'imagine']);
 const guesses = new Set([
   'would',
   'could',
@@ -49,6 +49,19 @@ function isEndedByColon(sentence: readonly Item[], clause: readonly Item[], item
   );
 }
 
+/** "No level is above 1, so even side by side you would not know": the guess follows from what is stated. */
+function followsStatement(clause: readonly Item[], guess: Item): boolean {
+  const joiner = clause.find(
+    (item) =>
+      item.index < guess.index && isWord(item, 'so', 'because', 'since') && item.meanings.length === 0,
+  );
+  return (
+    joiner !== undefined &&
+    clause.some((item) => item.index < joiner.index && isAnchor(item)) &&
+    !clause.some((item) => item.index > joiner.index && isAnchor(item))
+  );
+}
+
 /** Does a condition or a guess govern the clause, so that it says nothing of what was measured? */
 export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
   return clause.some((item) => {
@@ -60,7 +73,8 @@ export function isConditional(sentence: readonly Item[], clause: readonly Item[]
       guesses.has(item.text) &&
       !(item.text === 'may' && sentence[item.index + 1]?.number) &&
       !(item.text === 'should' && clause.some((other) => keyOf(other, 'house'))) &&
-      !isEndedByColon(sentence, clause, item)
+      !isEndedByColon(sentence, clause, item) &&
+      !followsStatement(clause, item)
     );
   });
 }

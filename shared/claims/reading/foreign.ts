@@ -15,7 +15,7 @@ function speaksOfSet(item: Item): boolean {
     keyOf(item, 'maker') !== undefined ||
     keyOf(item, 'pronoun') !== undefined ||
     item.number?.role === 'size' ||
-    isWord(item, 'set', 'television', 'tv', 'telly', 'model')
+    isWord(item, 'television', 'televisions', 'tv', 'tvs', 'telly', 'model', 'models', 'rival', 'rivals')
   );
 }
 
@@ -40,7 +40,11 @@ export function pricedThing(scene: Scene, amount: Item): Item | undefined {
   const lead = scene.items.filter((item) => item.index < amount.index);
   const accessory = accessoryBefore(scene, amount);
   if (accessory) return accessory;
-  if (lead.some((item) => speaksOfSet(item) || keyOf(item, 'concept') === 'price')) return undefined;
+  // "No other set under £1,100", but not "cables will set you back $25".
+  const set = lead.some(
+    (item, at) => isWord(item, 'set', 'sets') && !isWord(lead[at + 1], 'you', 'me', 'us', 'back', 'up'),
+  );
+  if (set || lead.some((item) => speaksOfSet(item) || keyOf(item, 'concept') === 'price')) return undefined;
   return lead.find(
     (item) => item.type === 'word' && item.meanings.length === 0 && !plainBeforeAmount.test(item.text),
   );

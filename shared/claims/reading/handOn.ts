@@ -101,6 +101,39 @@ function contrastsOwn(scenes: readonly Scene[]): boolean {
   );
 }
 
+/** "If you want the brightest: Kasulind Oboe 65" opens a section on that set; "Against the Kasulind" does not. */
+function unitOfHeading(scenes: readonly Scene[], context: ReadingContext): string | undefined {
+  const mentions = scenes.flatMap(({ units }) => units).filter(({ role }) => role !== 'maker');
+  const [mention] = mentions;
+  if (
+    mentions.length !== 1 ||
+    !mention ||
+    mention.id.includes('|') ||
+    !context.units.some(({ id }) => id === mention.id)
+  )
+    return undefined;
+  const before = scenes.flatMap(({ items }) => items).filter((item) => item.index < mention.item.index);
+  const compares = before.some((item) =>
+    isWord(
+      item,
+      'against',
+      'versus',
+      'vs',
+      'than',
+      'beside',
+      'with',
+      'and',
+      'or',
+      'from',
+      'like',
+      'unlike',
+      'over',
+      'compared',
+    ),
+  );
+  return compares ? undefined : mention.id;
+}
+
 /** What a sentence leaves for the next: its unit, quantity, statistic and topic. */
 export function handOn(
   scenes: readonly Scene[],
@@ -152,6 +185,7 @@ export function handOn(
       level: 0,
       conditions,
       ...(carry.concept && { concept: carry.concept }),
+      ...(unitOfHeading(scenes, context) && { unit: unitOfHeading(scenes, context)! }),
     };
     carry.paragraph = {};
     delete carry.concept;

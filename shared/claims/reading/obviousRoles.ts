@@ -50,6 +50,23 @@ const namePrefixes = new Set([
   'row',
   'line',
   'column',
+  'annex',
+  'annexe',
+  'page',
+  'pages',
+  'numbered',
+  'room',
+  'platform',
+  'flat',
+  'gate',
+  'bus',
+  'route',
+  'seat',
+  'stage',
+  'track',
+  'lesson',
+  'act',
+  'scene',
   'build',
   'revision',
 ]);
@@ -78,6 +95,10 @@ const yearPrefixes = new Set([
   'its',
   'last',
 ]);
+
+function isDigits(item: Item | undefined): boolean {
+  return item?.number !== undefined && item.number.dimension === '' && /^\d{3,}$/.test(item.text);
+}
 
 /** Numbers that are no measurements by where they stand: dates, years, times, figure numbers, names. */
 export function settleObviousRoles(items: Item[]): void {
@@ -116,6 +137,34 @@ export function settleObviousRoles(items: Item[]): void {
       items[item.index - 2]!.meanings = [];
       continue;
     }
+    // Telephone and serial numbers: a leading zero, several numbers in a row, or a call to ring.
+    if (
+      bare &&
+      !number.spelled &&
+      (/^0\d{2,}$/.test(item.text) ||
+        /^\d{3}-\d{3,}$/.test(item.text) ||
+        (/^\d{3,}$/.test(item.text) && (isDigits(before) || isDigits(after))) ||
+        (/^\d{3,}/.test(item.text) &&
+          items.some((entry) => isWord(entry, 'ring', 'phone', 'dial', 'telephone', 'extension'))))
+    ) {
+      number.role = 'ignored';
+      continue;
+    }
+    // "a 4–3 win", "it ended 2–1": the score of a match.
+    if (
+      bare &&
+      number.to !== undefined &&
+      number.x < 20 &&
+      items.some((entry) =>
+        /^(?:win|won|wins|lost|loss|draw|drew|victory|defeat|beat|score|goals?|match|matches|game|football|cup|league|final|ended|finished|penalties|set piece)$/.test(
+          entry.text,
+        ),
+      ) &&
+      !items.some((entry) => keyOf(entry, 'concept') !== undefined)
+    ) {
+      number.role = 'ignored';
+      continue;
+    }
     if (bare && isWord(before, 'hdmi') && number.place < 1) {
       number.role = 'name';
       continue;
@@ -143,7 +192,22 @@ export function settleObviousRoles(items: Item[]): void {
       bare &&
       !number.spelled &&
       Number.isInteger(number.x) &&
-      number.x >= 1990 &&
+      number.x >=
+        (isWord(
+          before,
+          'in',
+          'since',
+          'from',
+          'until',
+          'during',
+          'of',
+          'summer',
+          'spring',
+          'autumn',
+          'winter',
+        )
+          ? 1850
+          : 1990) &&
       number.x <= 2060 &&
       number.place === 1 &&
       !item.text.includes(',') &&

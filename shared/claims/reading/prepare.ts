@@ -6,6 +6,7 @@ import { clausesOf } from './clauses.ts';
 import { isConditional } from './conditional.ts';
 import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
 import { issueAt, modeAt } from './modeName.ts';
+import { speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
@@ -52,7 +53,10 @@ function isHalfScreen(items: readonly Item[], at: number): boolean {
   return (
     isWord(items[at], 'half', 'half the', 'half of', 'half of the') &&
     items.slice(at + 1, at + 3).some((item) => isWord(item, 'screen', 'the screen', 'panel', 'the panel')) &&
-    items.slice(at + 2, at + 5).some((item) => isWord(item, 'lit', 'white', 'filled', 'in white'))
+    (items.slice(at + 2, at + 5).some((item) => isWord(item, 'lit', 'white', 'filled', 'in white')) ||
+      items
+        .slice(Math.max(0, at - 3), at)
+        .some((item) => isWord(item, 'light', 'lit', 'light up', 'lights up', 'fill')))
   );
 }
 
@@ -102,7 +106,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const format = keyOf(item, 'format');
     const signal =
       keyOf(item, 'signal') ??
-      (format === 'HLG' && keyOf(scene.items[at + 1], 'concept') !== undefined ? format : undefined);
+      (format === 'HLG' &&
+      (keyOf(scene.items[at + 1], 'concept') !== undefined || keyOf(scene.items[at + 1], 'verb') === 'reach')
+        ? format
+        : undefined);
     if (signal) {
       if (origin.signal === 'named' && conditions.signal !== signal)
         conditions.unmatched = 'in both signals at once';
@@ -110,7 +117,12 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
       named.signal = signal;
     }
     const concept = keyOf(item, 'concept');
-    if (concept === 'sdrWhite' || (concept && /\bsdr\b/.test(item.text))) set('signal', 'SDR', item);
+    const inHdr = conditions.signal !== undefined && conditions.signal !== 'SDR';
+    if (
+      concept &&
+      (/\bsdr\b/.test(item.text) || (concept === 'sdrWhite' && !(inHdr && keyOf(item, 'fullScreen'))))
+    )
+      set('signal', 'SDR', item);
     // "HDR brightness" under a heading on SDR.
     else if (
       concept &&
@@ -158,6 +170,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   }
   for (const axis of scene.axes)
     if (axis.kind === 'angle' && axis.at !== undefined) set('angle', axis.at, axis.items[0]!);
+  if (speaksOfThePast(scene.items)) conditions.unmatched ??= 'at the earlier time that the words name';
   if (origin.window === 'carried' && speaksOfAnyWindow(scene.items)) {
     delete conditions.window;
     delete origin.window;

@@ -175,10 +175,23 @@ export function readSentence(
     const topic = items.map((item) => keyOf(item, 'topic')).find((key) => key !== undefined);
     if (topic !== undefined && items.length <= 4) carry.asked = topic;
     else delete carry.asked;
+    // "And gamma? 2.39.", "Magenta? On target."
+    if (items.length <= 4) {
+      const concept = items.map((item) => keyOf(item, 'concept')).find((key) => key !== undefined);
+      const hue = items.map((item) => keyOf(item, 'hue')).find((key) => key !== undefined);
+      const gamut = items.map((item) => keyOf(item, 'gamut')).find((key) => key !== undefined);
+      if (concept ?? gamut) carry.concept = concept ?? 'coverage';
+      if (hue !== undefined) carry.hue = hue;
+      if (gamut !== undefined) carry.gamut = gamut;
+    }
     return [];
   }
   if (isSecondHand(items)) return [];
   const scenes = scenesOf(items, context, carry, angleTalk);
+  if (carry.hue !== undefined && scenes[0]) scenes[0].hue = carry.hue;
+  if (carry.gamut !== undefined && scenes[0]) scenes[0].gamut = carry.gamut;
+  delete carry.hue;
+  delete carry.gamut;
   for (const scene of scenes) {
     for (const mark of scene.conditionItems)
       if (

@@ -107,7 +107,11 @@ function luminanceSubject(
     return { problem: 'no quantity stands for the luminance at that moment' };
   // After adjustment plain "luminance" is SDR white, as only SDR is adjusted by a fixed target (`judging.md`: all others → SDR).
   const plain = concept === 'luminance' && signal === undefined && scene.conditions.window === undefined;
-  if (concept === 'sdrWhite' || signal === 'SDR' || (plain && scene.conditions.stage === 'adjusted'))
+  if (
+    (concept === 'sdrWhite' && (signal === undefined || signal === 'SDR')) ||
+    signal === 'SDR' ||
+    (plain && scene.conditions.stage === 'adjusted')
+  )
     return settled('white', 'sdrWhite', [item]);
   return settled('peak', 'peak', [item]);
 }
@@ -158,6 +162,13 @@ function byConcept(
         return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, dimension);
       if (isOffAxis(scene) && (dimension === '' || dimension === 'de'))
         return settled('angle.de2000', 'angle', [item]);
+      // A distance is small: "White drops to 158" is its luminance, "white is warm: 6,280" its temperature.
+      if (dimension === '' && (scene.focus?.number?.x ?? 0) >= 1500)
+        return settled('white.cct', 'cct', [item]);
+      if (dimension === '' && (scene.focus?.number?.x ?? 0) >= 20)
+        return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, 'luminance');
+      if (dimension === '' && (scene.focus?.number?.x ?? 0) >= 1)
+        return { problem: 'the words do not say which quantity is meant' };
       return settled('white.distance', concept, [item]);
     case 'coverage':
     case 'area': {
@@ -267,7 +278,13 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     if (concept === 'whitePoint' && dimension === undefined && isOffAxis(scene))
       return settled('angle.de2000', 'angle', [item]);
     // Distances of a white are small: a greater number beside the word is something else's.
-    if (concept === 'whitePoint' && dimension === '' && !isOffAxis(scene) && (near?.number?.x ?? 0) >= 1)
+    if (
+      concept === 'whitePoint' &&
+      dimension === '' &&
+      !isOffAxis(scene) &&
+      (near?.number?.x ?? 0) >= 1 &&
+      ((near?.number?.x ?? 0) < 20 || near?.number?.spelled)
+    )
       continue;
     return byConcept(scene, concept, item, dimension);
   }
@@ -288,6 +305,21 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.
   const carried = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
   if (carried && fits(carried, dimension)) return byConcept(scene, carried, undefined, dimension);
+  if (
+    dimension === '' &&
+    near?.number &&
+    !near.number.spelled &&
+    near.number.x >= 20 &&
+    near.number.outOf === undefined &&
+    !own &&
+    ['peak', 'luminance', 'sdrWhite', 'sustained'].includes(carried ?? '') &&
+    (scene.conditions.window !== undefined ||
+      hasKey(scene, 'verb', 'reach', 'fall', 'rise', 'stay', 'keep') ||
+      scene.items.some((item) =>
+        isWord(item, 'got', 'get', 'measured', 'remain', 'more', 'less', 'was', 'is'),
+      ))
+  )
+    return luminanceSubject(scene, carried!, undefined, 'luminance');
   if (
     dimension === '' &&
     near !== undefined &&

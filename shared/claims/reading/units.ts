@@ -1,5 +1,5 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
-import type { Carry } from './carry.ts';
+import { type Carry, sectionUnit } from './carry.ts';
 import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
@@ -31,6 +31,7 @@ const comparedAfter = new Set([
   'from',
   'above',
   'below',
+  'what',
 ]);
 const barring = new Set(['bar', 'except', 'excluding', 'barring', 'save', 'besides']);
 
@@ -220,7 +221,10 @@ function sizeNamed(items: readonly Item[]): { inches: number; item: Item } | und
 export function settleUnit(scene: Scene): void {
   const { context, carry, previous } = scene;
   const subject = scene.units.find((mention) => mention.role === 'subject');
-  const earlier = previous ? previous.unit : carry.unit;
+  const named = sectionUnit(carry);
+  const section = named === context.own ? undefined : named;
+  const earlier = previous ? previous.unit : (carry.unit ?? section);
+  const inSection = section !== undefined && earlier === section;
   const size = sizeNamed(scene.items);
   const pronoun = scene.items.find((item) => keyOf(item, 'pronoun') && keyOf(item, 'pronoun') !== 'rival');
   const pronounKey = keyOf(pronoun, 'pronoun');
@@ -243,8 +247,10 @@ export function settleUnit(scene: Scene): void {
   } else if (pronounKey === 'it') {
     scene.unitNamed = true;
     scene.unit = earlier;
-    if (!previous && carry.unitIsOld && earlier !== undefined)
+    if (!previous && carry.unitIsOld && earlier !== undefined && !inSection)
       scene.unitProblem = 'the set was named two sentences before, and a pronoun reaches no further than one';
+  } else if (inSection) {
+    scene.unit = earlier;
   } else if (earlier !== undefined) {
     if (previous && !previous.unitNamed && previous.unitProblem === undefined) scene.unit = earlier;
     else if (previous) scene.unit = startsWithVerb(scene.items) ? earlier : earlier;

@@ -696,6 +696,7 @@ export const sentences: readonly (readonly [sentence: string, ...says: string[]]
   [
     "With local dimming switched off, the panel's native contrast works out at 3,260:1, roughly double what the Kasulind manages.",
     'value contrast.native {dimming off} = 3260 [3255, 3265]',
+    'ratio contrast.native {dimming off} : contrast.native {dimming off, kasulind} = 2 [1.8, 2.2]',
   ],
   ['Nowhere does the greyscale stray beyond 3.', 'bound grey.de2000 max <= 3'],
   ['None of the greyscale steps exceeds 3.', 'bound grey.de2000 max <= 3'],

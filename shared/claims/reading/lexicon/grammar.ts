@@ -98,6 +98,12 @@ export const multipleWords: Readonly<
     low: 1.8,
     high: 2.2,
   },
+  halfAgain: {
+    phrases: `half again; half again as; half as much again; half as bright again; half as much again as; one and a half times`,
+    x: 1.5,
+    low: 1.35,
+    high: 1.65,
+  },
   third: { phrases: `a third; one third; a third of; third of`, x: 1 / 3, low: 0.3, high: 1.1 / 3 },
   quarter: {
     phrases: `a quarter; one quarter; a quarter of; quarter of; a fourth; one fourth`,

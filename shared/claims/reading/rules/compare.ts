@@ -379,6 +379,10 @@ function subjectQuantity(scene: Scene): Quantity | { problem: string } {
     return quantityById('fact:price');
   const fact = comparedFact(scene);
   if (fact) return quantityById(fact);
+  // "A three-year warranty, which is three times what Tamarick gives you"
+  const said = scene.items.some((item) => keyOf(item, 'concept')) ? undefined : scene.previous?.said?.at(-1);
+  if (said?.kind === 'fact' && typeof said.x === 'number' && !said.by)
+    return quantityById(`fact:${said.key}`);
   const subject = subjectOf(scene, undefined);
   return isSettled(subject) ? subject.quantity : { problem: subject.problem };
 }

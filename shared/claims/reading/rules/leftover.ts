@@ -20,7 +20,11 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
         number.spelled &&
         number.dimension === '' &&
         number.outOf === undefined &&
-        (number.x <= 1 || next === undefined || tellingNouns.test(next.text) || next.type === 'mark')
+        (number.x <= 1 ||
+          next === undefined ||
+          tellingNouns.test(next.text) ||
+          countsThings(next) ||
+          next.type === 'mark')
       )
         continue;
       if (isYearOrAge(scene, item)) continue;
@@ -85,6 +89,18 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
   }
 }
 
+/** "Two apartments", "twelve letters": a plural that nobody measures. */
+function countsThings(noun: Item): boolean {
+  return (
+    noun.type === 'word' &&
+    noun.meanings.length === 0 &&
+    /[a-z]{3}s$/.test(noun.text) &&
+    !/^(?:ports?|inputs?|sockets?|outputs?|connectors?|levels?|steps?|patches|zones?|batteries|speakers?|tuners?|watts?|fifths|tenths|sixths|eighths|ninths|modes?|presets?|stops?)$/.test(
+      noun.text,
+    )
+  );
+}
+
 /** "My 1998 portable", "our daughter is 12": nothing of the set. */
 function isYearOrAge(scene: Scene, item: Item): boolean {
   const { dimension, outOf } = item.number!;
@@ -139,6 +155,7 @@ function isPredicate(scene: Scene, item: Item): boolean {
       'sounds',
       'appears',
       'remains',
+      "'s",
     ),
   );
 }

@@ -1,6 +1,6 @@
 import type { BoundOp } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf, type NumberPhrase } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
@@ -48,7 +48,13 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         refuse(findings, scene, 'maker', 'the words do not say what the maker’s number is of', words);
         continue;
       }
-      const stated = statedOf(number, subject.quantity.family);
+      // "A little more than the 1,000 that Nocthale advertises": the hedge is the writer's.
+      const spokenFor = (participle ?? saying)?.index ?? 0;
+      const quoted =
+        item.index < spokenFor && number.hedge
+          ? { ...number, hedge: undefined, hedgeText: undefined }
+          : number;
+      const stated = statedOf(quoted as NumberPhrase, subject.quantity.family);
       const unit = number.unit || subject.quantity.unit;
       propose(
         findings,

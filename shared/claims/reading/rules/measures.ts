@@ -75,6 +75,17 @@ function readYearOfWarranty(scene: Scene, findings: Findings): undefined {
   );
 }
 
+function comparedDimension(scene: Scene, dimension: string): string | undefined {
+  for (const item of scene.items) {
+    const entry = (meaningOf(item, 'comparative') ?? meaningOf(item, 'superlative'))?.data as
+      | { concept: string }
+      | undefined;
+    if (dimension === 'length' && entry?.concept === 'fact:depth') return 'depth';
+    if (dimension === 'length' && isWord(item, 'thickest point', 'slim', 'thickest')) return 'depth';
+  }
+  return undefined;
+}
+
 /** "71 mm deep", "weighs 17.4 kg", "a refresh rate of 120 Hz", "two years of warranty". */
 export function readMeasures(scene: Scene, findings: Findings): undefined {
   readSides(scene, findings);
@@ -97,7 +108,7 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       continue;
     }
     const comparative = scene.items.find((entry) => keyOf(entry, 'comparative'));
-    if (comparative && isWord(scene.items[scene.items.indexOf(comparative) + 1], 'than')) continue;
+    if (comparative && scene.items.indexOf(item) + 1 === scene.items.indexOf(comparative)) continue;
     const candidates = scene.items.filter((entry) => {
       const meaning = meaningOf(entry, 'fact');
       return meaning !== undefined && unitDimension[meaning.data as FactWord['unit']] === dimension;
@@ -116,6 +127,8 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
           ? 'refresh'
           : undefined;
     if (stand && (key === 'width' || key === undefined) && dimension === 'length') key = 'stand.width';
+    // "At 63 mm it is fatter than the Gannet": the comparing word names the dimension.
+    if (!key) key = comparedDimension(scene, dimension);
     if (!key) {
       refuse(findings, scene, 'fact', 'the words do not say which dimension is meant', [item]);
       continue;

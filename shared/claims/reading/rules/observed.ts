@@ -51,6 +51,9 @@ const existential = [
   'become',
   'gets',
   'bothers',
+  'bothered',
+  'disturbed',
+  'annoyed',
   'disturbs',
   'distracts',
   'occasional',
@@ -63,6 +66,10 @@ function severityOf(
   topic: Item,
   usedBefore: ReadonlySet<Item>,
 ): { range: [number, number]; items: Item[] } | undefined {
+  const zero = scene.items.find(
+    (item) => item.number?.spelled && item.number.x === 0 && item.index === topic.index - 1,
+  );
+  if (zero) return { range: [0, 0], items: [zero] };
   const negations = scene.items.filter(
     (item) =>
       (keyOf(item, 'negation') !== undefined ||
@@ -150,6 +157,14 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
+    // "Near-black noise: not assessed" says that nobody looked.
+    if (
+      scene.items.some(
+        (entry, at) =>
+          isWord(entry, 'assessed', 'tested', 'judged', 'checked') && keyOf(scene.items[at - 1], 'negation'),
+      )
+    )
+      continue;
     const vague = scene.items.find((entry) =>
       isWord(
         entry,
@@ -218,7 +233,12 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
     : new Set<string>(scene.carry.topic ? [scene.carry.topic] : []);
   const pronoun = scene.items.find((item) => isWord(item, 'it'));
   const severity = scene.items.find((item) => keyOf(item, 'severity') !== undefined && !scene.used.has(item));
-  if (topics.size !== 1 || !pronoun || !severity || pronoun.index > severity.index) return;
+  // "Blooming: visible on axis, distracting at 45°": the severity opens the clause and needs no pronoun.
+  const opens =
+    severity !== undefined &&
+    scene.previous !== null &&
+    severity === scene.items.find((item) => item.type !== 'mark' && !isWord(item, 'and', 'but'));
+  if (topics.size !== 1 || !severity || (!opens && (!pronoun || pronoun.index > severity.index))) return;
   if (scene.items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'comparative'))) return;
   const found = severityOf(scene, severity, scene.used);
   if (!found) return;

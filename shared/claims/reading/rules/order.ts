@@ -9,34 +9,9 @@ import type { ComparativeEntry } from './comparativeEntry.ts';
 import { comparedQuantity, otherMention } from './compare.ts';
 import { betterDirection, concepts, denialOfList, namesNoSet, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
+import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readExtreme, readNeither } from './standAlone.ts';
 import { readBeats, readBetween, readEquals, readRanks } from './standing.ts';
-
-const sizeWords = [
-  'considerably',
-  'slightly',
-  'barely',
-  'clearly',
-  'much',
-  'far',
-  'marginally',
-  'somewhat',
-  'notably',
-  'noticeably',
-  'significantly',
-  'visibly',
-  'markedly',
-  'substantially',
-  'decidedly',
-  'even',
-  'vastly',
-  'distinctly',
-];
-
-function sizeWordOf(scene: Scene, item: Item): { sizeWord?: string; item?: Item } {
-  const before = scene.items[scene.items.indexOf(item) - 1];
-  return before && sizeWords.includes(before.text) ? { sizeWord: before.text, item: before } : {};
-}
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
@@ -335,7 +310,37 @@ function readComparative(
     return;
   }
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, other.item]);
-  if (nobody && keyOf(nobody, 'stat') === 'none' && !negated(scene, item).negated)
+  const best = nobody && keyOf(nobody, 'stat') === 'none' && !negated(scene, item).negated;
+  const rivalless =
+    best &&
+    isWord(
+      scene.items[scene.items.indexOf(nobody) + 1],
+      'set',
+      'other',
+      'television',
+      'tv',
+      'screen',
+      'model',
+    );
+  const bestId = rivalless ? resolveMention(other, scene.carry, scene.context) : undefined;
+  const bestWay = bestId === undefined ? undefined : betterDirection(entry, key, quantity);
+  // "No set has a lower average error than the Flint": the Flint is the best of all.
+  if (bestId !== undefined && bestWay) {
+    const { unit: _unit, ...rest } = scene.conditions;
+    const conditions =
+      bestId === scene.context.own
+        ? rest
+        : { ...rest, unit: splitVariant(bestId).unit!, origin: { ...rest.origin, unit: 'named' as const } };
+    const of = { ...scene, conditions };
+    return propose(
+      findings,
+      scene,
+      'order',
+      orderCheck(of, quantity, bestWay, { type: 'best' }, cohortOf(scene).cohort, more),
+      [nobody, item, other.item, ...concepts(scene)],
+    );
+  }
+  if (best)
     return refuse(findings, scene, 'order', 'the words do not say which set is ahead', [item, other.item]);
   const direction = betterDirection(entry, key, quantity);
   if (!direction)

@@ -59,7 +59,7 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
           'model',
         ),
     );
-    if (limit && others) {
+    if (limit && others && !superlative) {
       refuse(findings, scene, 'fact', 'the words do not say in what the sets are compared', [others, item]);
       continue;
     }

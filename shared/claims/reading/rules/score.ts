@@ -210,6 +210,7 @@ function partOf(scene: Scene, item: Item): string | undefined {
   const link = after.findIndex((entry) => isWord(entry, 'for', 'on', 'in'));
   const named =
     link < 0 ? undefined : after.slice(link + 1).find((entry) => !isWord(entry, 'its', 'the', 'our'));
+  if (keyOf(named, 'unit') ?? keyOf(named, 'maker') ?? keyOf(named, 'pronoun')) return undefined;
   if (named && named.type !== 'mark' && !isWord(named, 'overall', 'all', 'this', 'us', 'total'))
     return parts.test(named.text) || isWord(after[link], 'for') ? named.text : undefined;
   const first = scene.items

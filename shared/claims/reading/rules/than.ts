@@ -2,13 +2,14 @@ import type { StatedConditions } from '../../../contract/check.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
+import { isLedByBy } from './ratioNumber.ts';
 
 /** "11 nits above the Kasulind's": the preposition compares. */
 export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {
   const verb = scene.items.find((item) =>
     isWord(item, 'beats', 'beat', 'exceeds', 'surpasses', 'leads', 'tops', 'trails', 'betters', 'outdoes'),
   );
-  const by = verb && scene.items.some((item, at) => isWord(scene.items[at - 1], 'by') && item.number);
+  const by = verb && scene.items.some((item) => item.number && isLedByBy(scene, item));
   if (verb && by && scene.units.some(({ item }) => item.index > verb.index))
     return { item: verb, concept: '', direction: isWord(verb, 'trails') ? 'lower' : 'higher' };
   for (const [at, item] of scene.items.entries()) {
