@@ -7,7 +7,7 @@ import { drawnWorldsOf } from './drawnWorlds.ts';
 import { columnOf, quantityDraws } from './draws.ts';
 import { errorModelOf } from './errorModel.ts';
 import { averageU, copyOf, differenceU, gradientsOf } from './gradient.ts';
-import { contendersOf, deviationOf, extremeColumn, meanColumn } from './spread.ts';
+import { contendersOf, deviationOf, deviationOfExtreme, extremeColumn, meanColumn } from './spread.ts';
 import { streamsOf } from './streams.ts';
 import { createWorkspace } from './workspace.ts';
 
@@ -108,9 +108,9 @@ export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncer
         drawn(() => {
           const contenders = contendersOf(plan.found, counting(), which, apart);
           // The extreme of several values that may each be it is never linear.
-          return contenders.length === 1
-            ? uAt(contenders[0]!)
-            : deviationOf(extremeColumn(contenders.map(column), which, workspace.take()));
+          if (contenders.length === 1) return uAt(contenders[0]!);
+          const among = contenders.map(column);
+          return deviationOfExtreme(extremeColumn(among, which, workspace.take()), among);
         }),
       );
     return {

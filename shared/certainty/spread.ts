@@ -9,6 +9,26 @@ const longTail = 8;
  * whose divisor may be 0. Null when hardly a draw has a value.
  */
 export function deviationOf(column: Float64Array): number | null {
+  const spread = spreadOf(column);
+  if (!spread) return deviationOfFinite(column);
+  if (column.length < 2) return null;
+  return spread.hasLongTail ? halfCentral(column) : spread.deviation;
+}
+
+/**
+ * {@link deviationOf} an extreme. A value that leads in few worlds gives it a long tail too, and there the plain standard
+ * deviation is right: the interval would say that such worlds do not exist. Only where one of the values itself has a
+ * long tail does the interval stand.
+ */
+export function deviationOfExtreme(extreme: Float64Array, columns: readonly Float64Array[]): number | null {
+  const spread = spreadOf(extreme);
+  if (!spread?.hasLongTail || columns.some((column) => spreadOf(column)?.hasLongTail ?? true))
+    return deviationOf(extreme);
+  return spread.deviation;
+}
+
+/** Plain standard deviation, and whether a few draws decide it; undefined where not every square is finite. */
+function spreadOf(column: Float64Array): { deviation: number; hasLongTail: boolean } | undefined {
   // Counted from one of the draws, so that squares of a large value do not swallow a small spread.
   const from = column[0]!;
   let sum = 0;
@@ -22,13 +42,10 @@ export function deviationOf(column: Float64Array): number | null {
     if (value < least) least = value;
     if (value > most) most = value;
   }
-  const n = column.length;
-  if (!Number.isFinite(squares)) return deviationOfFinite(column);
-  if (n < 2) return null;
-  const mean = sum / n;
-  const deviation = Math.sqrt(Math.max(squares - sum * mean, 0) / (n - 1));
-  if (Math.max(most - mean, mean - least) <= longTail * deviation) return deviation;
-  return halfCentral(column);
+  if (!Number.isFinite(squares)) return undefined;
+  const mean = sum / column.length;
+  const deviation = Math.sqrt(Math.max(squares - sum * mean, 0) / (column.length - 1));
+  return { deviation, hasLongTail: Math.max(most - mean, mean - least) > longTail * deviation };
 }
 
 /** The same where some draws have no value, or values are too large to be squared. */
