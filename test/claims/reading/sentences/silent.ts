@@ -1,0 +1,8 @@
+import type { SentenceRow } from './row.ts';
+
+/** Sentences that claim nothing. */
+export const silent: readonly SentenceRow[] = [
+  ['There is a hint of red in the logo.'],
+  ['It is made for bright rooms.'],
+  ['I carried it up two flights of stairs.'],
+];
