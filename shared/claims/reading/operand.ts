@@ -6,12 +6,9 @@ const windowed = new Set(['peak', 'peak.sustained', 'peak.hold', 'white']);
 
 /** Conditions that matter for this quantity; an angle says nothing about input lag. */
 export function conditionsFor(scene: Scene, quantity: Quantity | undefined): StatedConditions {
-  const result: StatedConditions & Record<string, unknown> = { ...scene.conditions, origin: {} };
-  const origin: Record<string, 'named' | 'carried' | 'article'> = { ...scene.conditions.origin };
-  const drop = (key: string) => {
-    delete result[key];
-    delete origin[key];
-  };
+  const { origin, ...given } = scene.conditions;
+  const dropped = new Set<string>();
+  const drop = (key: string) => dropped.add(key);
   const id = quantity?.id ?? '';
   if (!windowed.has(id)) drop('window');
   if (quantity && !id.startsWith('angle.')) {
@@ -23,9 +20,14 @@ export function conditionsFor(scene: Scene, quantity: Quantity | undefined): Sta
   if (quantity) drop('room');
   // Standby and noise know no signal; a heading's does not bind them.
   if ((id === 'standby' || id === 'noise') && origin.signal === 'carried') drop('signal');
-  if (id.startsWith('contrast.native') && result.dimming === undefined) drop('dimming');
-  result.origin = origin;
-  return result;
+  if (id.startsWith('contrast.native') && given.dimming === undefined) drop('dimming');
+  return { ...without(given, dropped), origin: without(origin, dropped) };
+}
+
+function without<T extends object>(members: T, dropped: ReadonlySet<string>): T {
+  const kept: Record<string, unknown> = {};
+  for (const [key, value] of Object.entries(members)) if (!dropped.has(key)) kept[key] = value;
+  return kept as T;
 }
 
 export function operandOf(

@@ -322,6 +322,7 @@ export function scenesOf(
       hue: previous?.hue,
       gamut: previous?.gamut,
       focus: undefined,
+      said: undefined,
       stat: undefined,
     };
     settleUnit(scene);
