@@ -22,7 +22,7 @@ export const stepWords: Readonly<Record<TourStep, StepWords>> = {
     did: 'Problem found',
   },
   proof: {
-    ask: 'Read its proof in the margin.',
+    ask: 'Read its proof.',
     how: '`draft.to-proof` goes from the sentence to its proof, Escape back to the words.',
     did: 'Proof read',
   },
