@@ -40,10 +40,14 @@ export function greyLevelsOf(conditions: ResolvedConditions, points: Points): Gr
   if (needsBlack(eotf) && black === undefined && levels.length > 0)
     notes.push('no 0 % level: the target takes black as 0');
   const noTarget = targetFault();
+  // The signal that was sent defines the target where it differs from the level's name.
+  const sent = new Map(
+    levels.flatMap(({ stimulus, signal }) => (signal === stimulus ? [] : [[stimulus, signal]])),
+  );
   const target = (world: World, percent: number) =>
     targetLuminance(
       eotf,
-      percent / 100,
+      (sent.size === 0 ? percent : (sent.get(percent) ?? percent)) / 100,
       white === undefined ? 0 : world.Y[white]!,
       black === undefined ? 0 : world.Y[black]!,
     );
@@ -64,18 +68,21 @@ export function greyLevelsOf(conditions: ResolvedConditions, points: Points): Gr
   }
 }
 
-type Level = { stimulus: number; point: number };
+/** A level by its name in %, and the signal in % that was sent for it. */
+type Level = { stimulus: number; signal: number; point: number };
 
 /** Levels by stimulus. Where greys were measured in several windows, those of the window with most levels. */
 function levelsOf(points: Points, notes: string[]): Level[] {
   const byWindow = new Map<number | undefined, Level[]>();
   for (const point of points.bySeries.get('greyscale') ?? []) {
     const reading = points.at[point]!;
-    const stimulus = reading.stimulus ?? neutralSignal(reading.signal);
+    const neutral = neutralSignal(reading.signal);
+    const stimulus = reading.stimulus ?? neutral;
     if (stimulus === undefined || !Number.isFinite(stimulus)) continue;
+    const level = { stimulus, signal: neutral ?? stimulus, point };
     const members = byWindow.get(reading.window);
-    if (members) members.push({ stimulus, point });
-    else byWindow.set(reading.window, [{ stimulus, point }]);
+    if (members) members.push(level);
+    else byWindow.set(reading.window, [level]);
   }
   const windows = [...byWindow].sort(
     (one, other) => other[1].length - one[1].length || (one[0] ?? 0) - (other[0] ?? 0),

@@ -106,10 +106,11 @@ function errorPlans(
     const reason = dark ? 'the reference white has no luminance' : noReference;
     outcomes.push(...differences.map((id) => undefinedQuantity(id, reason)));
   } else {
+    const items = itemsOf(greys, reference);
     outcomes.push(
       planOf(run, {
         id: 'grey.de2000',
-        items: itemsOf(greys, reference),
+        items,
         value: (w, i) => {
           const p = greys[i]!.point;
           return de2000OfGrey(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!, w.Y[p]!);
@@ -124,7 +125,7 @@ function errorPlans(
       ...oldDifferencePlans(
         run,
         'grey',
-        itemsOf(greys, reference),
+        items,
         (w, i) => {
           const p = greys[i]!.point;
           const reading = labOf(colours, w.Y[reference]!, w.x[p]!, w.y[p]!, w.Y[p]!);
@@ -203,11 +204,12 @@ function balancePlans(
   greys: readonly Grey[],
   notes: string[],
 ): Outcome[] {
+  const items = itemsOf(greys);
   return channels.map((channel, row) => {
     const [X, Y, Z] = colours.toRgb[row]!;
     return planOf(run, {
       id: `grey.balance.${channel}`,
-      items: itemsOf(greys),
+      items,
       value: (w, i) => {
         const x = w.x[greys[i]!.point]!;
         const y = w.y[greys[i]!.point]!;

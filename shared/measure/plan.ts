@@ -130,7 +130,7 @@ let free = 0;
 
 function roomFor(count: number): Float64Array {
   if (free + count > block.length) {
-    block = new Float64Array(Math.max(1024, count));
+    block = new Float64Array(Math.max(4096, count));
     free = 0;
   }
   free += count;
@@ -147,17 +147,27 @@ const knownColumns = new WeakMap<readonly Item[], ItemColumns>();
 
 /** Plans of one series are made from the same items, so their columns are made once. */
 function columnsOf(items: readonly Item[]): ItemColumns {
-  let columns = knownColumns.get(items);
+  let columns = items.length > 1 ? knownColumns.get(items) : undefined;
   if (!columns) {
-    columns = {
-      axes: items.map((item) => item.axis),
-      counts: items.map((item) => item.counts ?? true),
-      inputs: items.map((item) => item.inputs),
-      lights: items.map((item) => item.lights ?? noLights),
-    };
-    knownColumns.set(items, columns);
+    columns = makeColumns(items);
+    // A scalar's one item is its own; nothing else is made from it.
+    if (items.length > 1) knownColumns.set(items, columns);
   }
   return columns;
+}
+
+function makeColumns(items: readonly Item[]): ItemColumns {
+  const axes: (Axis | undefined)[] = [];
+  const counts: boolean[] = [];
+  const inputs: (readonly number[])[] = [];
+  const lights: (readonly number[])[] = [];
+  for (const item of items) {
+    axes.push(item.axis);
+    counts.push(item.counts ?? true);
+    inputs.push(item.inputs);
+    lights.push(item.lights ?? noLights);
+  }
+  return { axes, counts, inputs, lights };
 }
 
 function keptWorlds(inWorlds: InWorlds, kept: readonly number[]): InWorlds {

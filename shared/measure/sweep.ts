@@ -104,14 +104,19 @@ function plansOfHue(
     inputs: [point],
     lights: shared.filter((other, i) => other !== point && shared.indexOf(other) === i),
   }));
+  const targets: { scale: number; Yt: number; lab: Lab }[] = [];
   /** Reading and target as L*a*b*: as they are, or both at the reading's luminance. */
   const labs = (w: World, i: number) => {
     const { point: p, target } = steps[i]!;
     const Yt = anchored ? target.luminance(whiteOf(w)) : w.Y[p]!;
-    return [
-      labOf(colours, scaleOf(w, p), w.x[p]!, w.y[p]!, w.Y[p]!),
-      labOf(colours, scaleOf(w, p), target.x, target.y, Yt),
-    ] as const;
+    const scale = scaleOf(w, p);
+    // The target stays while only the reading moves, which is half of the time.
+    let known = targets[i];
+    if (known?.scale !== scale || known.Yt !== Yt) {
+      known = { scale, Yt, lab: labOf(colours, scale, target.x, target.y, Yt) };
+      targets[i] = known;
+    }
+    return [labOf(colours, scale, w.x[p]!, w.y[p]!, w.Y[p]!), known.lab] as const;
   };
   const common = { items, uses: 'both', notes, otherwise } as const;
   const reasonWithout = hasLuminance ? 'no white in this run to scale L*' : 'no white in this run';

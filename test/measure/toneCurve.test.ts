@@ -77,6 +77,22 @@ test('without a 0 % level black counts as 0, and the notes say so', () => {
   expect(notes).toContain('no 0 % level: the target takes black as 0');
 });
 
+test('the signal that was sent defines the target, the stimulus names the level', () => {
+  const row = (stimulus: number, sent: number, Y: number): Draft => ({
+    series: 'greyscale',
+    stimulus,
+    signal: [sent, sent, sent],
+    Y,
+  });
+  const { unit, run } = evidenceOf(
+    readingsOf(row(0, 0, 0.1), row(50, 50.4, 30), row(75, 75, 70), row(100, 100, 100)),
+  );
+  expectValues(pairs(measureRun(unit, run), 'eotf.error').slice(1, 3), [
+    [50, 100 * (30 / bt1886(0.504, 100, 0.1) - 1)],
+    [75, 100 * (70 / bt1886(0.75, 100, 0.1) - 1)],
+  ]);
+});
+
 test('power laws and sRGB are anchored at the measured white', () => {
   const power = { ...sdrConditions, target: { ...sdrConditions.target, eotf: 'gamma 2.2' } };
   expectValues(
