@@ -96,7 +96,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     if (
       keyOf(item, 'verb') ||
       keyOf(item, 'comparative') ||
-      isWord(item, 'is', 'are', 'was', 'were', 'has', 'beats', 'matches', 'trails')
+      isWord(item, 'is', 'are', 'was', 'were', 'has', 'beats', 'matches', 'trails', 'it')
     )
       verbSeen = true;
     const unit = keyOf(item, 'unit');

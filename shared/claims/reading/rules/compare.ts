@@ -235,8 +235,10 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const anchor = number ?? multiple!.item;
   const words: (Item | undefined)[] = [comparative ?? equative, anchor];
   if ('problem' in quantity) return refuse(findings, scene, 'ratio', quantity.problem, words);
+  const undercut = comparative?.text === 'undercuts' ? comparative : undefined;
   const unsure =
-    comparative?.text === 'undercuts' && scene.items.find((item) => keyOf(item, 'negation') === 'not');
+    undercut &&
+    scene.items.find((item) => keyOf(item, 'negation') === 'not' && item.index > undercut.index - 3);
   if (unsure)
     return refuse(findings, scene, 'difference', 'the words leave open what is denied', [...words, unsure]);
   let other = otherOperand(scene, quantity);
@@ -280,7 +282,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       priceOthers.has(quantity.id) ? 'price' : quantity.family,
     );
     const [first, second] = lower ? [b, a] : [a, b];
-    const denial = denialOf(scene, anchor);
+    const denial = undercut ? undefined : denialOf(scene, anchor);
     const limit = limitOperator(phrase.comparator, denial !== undefined);
     if (limit && limit.scale !== 1)
       return refuse(findings, scene, 'difference', 'the words give no limit that can be checked', words);
@@ -308,7 +310,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     );
   const stated = ratioStated(number, multiple, hedgeItem, comparative !== undefined, lower);
   if (!stated) return;
-  const denial = denialOf(scene, anchor);
+  const denial = undercut ? undefined : denialOf(scene, anchor);
   // "Not half as bright" means less than half, "hardly twice" leaves it open.
   const isLoose = !number || number.number?.dimension === 'times';
   const hasLimit = limitOn(scene, number, multiple, { comparative: false, lower: false, denied: false });

@@ -13,11 +13,16 @@ export function opOf(item: Item): BoundOp | '=' {
 
 /** "does not have four ports": the denial before a number, or undefined. */
 export function denialBefore(scene: Scene, item: Item): Item | undefined {
+  const lead = scene.items[scene.items.indexOf(item) - 1];
+  // "It isn't cheap at £1,039" denies the adjective, "not only does it cost £1,039" nothing.
+  const preposition = isWord(lead, 'at', 'for', 'with') ? lead! : undefined;
   return scene.items.find(
     (entry) =>
       entry.index < item.index &&
       item.index - entry.index <= 6 &&
       keyOf(entry, 'negation') === 'not' &&
+      !(preposition && entry.index < preposition.index - 1) &&
+      !isWord(scene.items[scene.items.indexOf(entry) + 1], 'only', 'merely') &&
       keyOf(entry, 'hedge') === undefined &&
       keyOf(entry, 'comparator') === undefined &&
       !isWord(entry, 'hardly', 'barely', 'scarcely') &&

@@ -116,11 +116,20 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
     };
     number.role = 'value';
     const comparatorItem = scene.items[scene.items.indexOf(item) - 1];
+    // "The price isn't high at £799": the denial amid these words is not of the amount.
+    const parted =
+      verb !== undefined &&
+      scene.items.some(
+        (entry) =>
+          keyOf(entry, 'negation') !== undefined &&
+          entry !== denial &&
+          (entry.index - verb.index) * (entry.index - item.index) < 0,
+      );
     // "For £899 you would expect …": the guess is about what it buys, not about the price.
     const buys = scene.conditional && isWord(comparatorItem, 'for', 'at') && scene.items.indexOf(item) <= 2;
     propose(findings, buys ? { ...scene, conditional: false } : scene, 'fact', check, [
       item,
-      verb,
+      parted ? undefined : verb,
       keyOf(comparatorItem, 'comparator') ? comparatorItem : undefined,
       denial,
     ]);
