@@ -76,9 +76,21 @@ function isJoined(text: string, { start, end }: Span, { prefix, suffix }: Stored
   return joinsBefore || joinsAfter;
 }
 
+/** How many characters may be other than in the quote, for something to be what became of it. */
+export function mayErr({ exact }: StoredAnchor): number {
+  return Math.min(Math.floor(exact.length * 0.4), 60);
+}
+
+/** Is there anything in the text that could be the quote or what became of it, whatever stands around it? */
+export function resembles(text: string, anchor: StoredAnchor): boolean {
+  if (text.includes(anchor.exact)) return true;
+  const allowed = mayErr(anchor);
+  return allowed > 0 && search(text, anchor.exact, allowed).length > 0;
+}
+
 function anchorApproximately(text: string, anchor: StoredAnchor): AnchorResult | null {
   const { exact } = anchor;
-  const allowed = Math.min(Math.floor(exact.length * 0.4), 60);
+  const allowed = mayErr(anchor);
   if (allowed === 0) return null;
   const found = search(text, exact, allowed).map(({ start, end, errors }) => ({
     ...withContext(text, anchor, { start, end }),

@@ -11,6 +11,7 @@ import type {
 } from '../contract/claim.ts';
 import type { StoredClaim } from '../contract/storedClaim.ts';
 import { createAgreement } from './agreement.ts';
+import { createAnchoring } from './anchoring.ts';
 import type { JudgingBench } from './checking/index.ts';
 import { readingContextOf } from './context.ts';
 import { createJudgingMemo } from './memo.ts';
@@ -58,6 +59,7 @@ export function createChecker(first: JudgingBench, options: CheckerOptions = {})
   let findings: Finding[] | null = options.unsaid === false ? [] : null;
   const readingMemo = createReadingMemo();
   const memo = createJudgingMemo(bench);
+  const anchoring = createAnchoring();
   const staleness = createStaleness();
   const agreement = createAgreement();
   const unsaid = createUnsaid();
@@ -85,10 +87,11 @@ export function createChecker(first: JudgingBench, options: CheckerOptions = {})
     check(text, stored = []) {
       const reading = readArticle(text, context, readingMemo);
       const { sentences, proposals } = reading;
+      anchoring.enter(text.text);
       const standing: Claim[] = [];
       const lost: JudgedClaim[] = [];
       for (const one of stored) {
-        const claim = placeStored(one, text, sentences);
+        const claim = placeStored(one, anchoring.find(one.anchor), text, sentences);
         if (claim.anchor === 'lost') lost.push({ ...claim, judgement: lostJudgement(claim) });
         else standing.push(claim);
       }

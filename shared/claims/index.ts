@@ -1,7 +1,7 @@
 /**
  * Claims: from an article's text and the evidence to verdicts. Reading order: reading/ (sentence to checks),
- * checking/ (check and evidence to verdict), memo (each judged once), anchors and staleness (what edits do to
- * accepted proofs), agreement, unsaid, checker (all of it for one article), report (what leaves the house).
+ * checking/ (check and evidence to verdict), memo (each judged once), anchors, anchoring, placing and staleness (what
+ * edits do to accepted proofs), agreement, unsaid, checker (all of it for one article), report (what leaves the house).
  */
 export { agreementOf } from './agreement.ts';
 export { type AnchorResult, anchorClaim, describeAnchor } from './anchors.ts';

@@ -1,13 +1,17 @@
 import type { ArticleText } from '../contract/articleText.ts';
 import type { Claim, Proposal, Sentence, Span } from '../contract/claim.ts';
 import type { StoredClaim } from '../contract/storedClaim.ts';
-import { anchorClaim } from './anchors.ts';
+import type { AnchorResult } from './anchors.ts';
 import { statementKey } from './digests.ts';
 
 /** A stored claim at the place where its words stand now. */
-export function placeStored(stored: StoredClaim, text: ArticleText, sentences: readonly Sentence[]): Claim {
+export function placeStored(
+  stored: StoredClaim,
+  anchored: AnchorResult,
+  text: ArticleText,
+  sentences: readonly Sentence[],
+): Claim {
   const { anchor } = stored;
-  const anchored = anchorClaim(text.text, anchor);
   const { start, end } = anchored.span ?? anchor;
   const sentence = anchored.span ? sentenceAt(sentences, start) : undefined;
   // A copy, not a literal, for the reason given in reading/index.ts.
