@@ -63,8 +63,7 @@ export function gradientsOf(
 ): Gradient[] {
   const { found, hasXy } = run.points;
   const reach = plan.law === 'edged' ? 2 : 1;
-  let components: number[] = [];
-  let steps: number[] = [];
+  let size = 0;
   let square = 0;
   let bend = 0;
 
@@ -83,8 +82,9 @@ export function gradientsOf(
 
   function own(component: number, step: number): void {
     if (step === 0) return;
-    components.push(component);
-    steps.push(step);
+    gathered.components[size] = component;
+    gathered.steps[size] = step;
+    size += 1;
     square += step * step;
   }
 
@@ -109,8 +109,7 @@ export function gradientsOf(
   }
 
   function gradientOf(i: number): Gradient {
-    components = [];
-    steps = [];
+    size = 0;
     square = 0;
     bend = 0;
     common.fill(0);
@@ -126,8 +125,8 @@ export function gradientsOf(
     const u = Math.sqrt(square);
     const rounding = 1e-9 * Math.max(1, Math.abs(centre));
     return {
-      components,
-      steps,
+      components: gathered.components.slice(0, size),
+      steps: gathered.steps.slice(0, size),
       u: u < rounding ? 0 : u,
       linear:
         Number.isFinite(u) &&
@@ -140,6 +139,9 @@ export function gradientsOf(
   for (let i = 0; i < plan.axes.length; i += 1) gradients.push(gradientOf(i));
   return gradients;
 }
+
+/** Components and steps of the value at hand, in room that is used again. */
+const gathered: { components: number[]; steps: number[] } = { components: [], steps: [] };
 
 /** Steps of what readings have in common, of the value at hand. */
 const common = new Float64Array(ownFrom);
