@@ -73,6 +73,8 @@ test('the sent signal, clipped or not, defines the target', () => {
 
 test('patches stand in the order of their numbers', () => {
   expect(['10', '9', 'B', '1', 'A'].sort(comparePatches)).toEqual(['1', '9', '10', 'A', 'B']);
+  expect([comparePatches('A', 'A'), comparePatches('7', '7')]).toEqual([0, 0]);
+  expect([comparePatches('01', '1'), comparePatches('1', '01')]).toEqual([-1, 1]);
 });
 
 test('without a white the chart is undefined; PQ signals need only a scale for L*', () => {
