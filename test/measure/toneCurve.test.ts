@@ -233,6 +233,25 @@ test('above target.peak falling short is no error and does not count', () => {
   ]);
 });
 
+test('a roll-off that begins above target.peak says that it is no error', () => {
+  const notes = (peak: number | undefined) =>
+    measured(
+      measure(
+        [
+          [50, pq(0.5)],
+          [70, 300],
+          [80, 310],
+        ],
+        peak === undefined ? hdrConditions : { ...hdrConditions, target: { ...hdrConditions.target, peak } },
+      ),
+      'eotf.rolloff',
+    ).notes.filter((note) => note.includes('no error'));
+  // 70 % of PQ is 621 cd/m².
+  expect(notes(600)).toEqual(["it begins above the target's peak of 600 cd/m² and is no error"]);
+  expect(notes(1000)).toEqual([]);
+  expect(notes(undefined)).toEqual([]);
+});
+
 test('at target.peak itself falling short still counts', () => {
   const conditions = { ...hdrConditions, target: { ...hdrConditions.target, peak: 10_000 } };
   const found = measure(
