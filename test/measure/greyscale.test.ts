@@ -234,6 +234,7 @@ test('of greys in several windows those of the window with most levels are used,
     [30, 100],
     'greys were measured in 2 window sizes: those of no stated size are used',
   ]);
+  expect(used(...at(undefined, 30, 100), ...at(0.5, 20, 100))[0]).toEqual([30, 100]);
 });
 
 test('a grey given by its sent signal stands at that level; a signal that is no grey is none', () => {

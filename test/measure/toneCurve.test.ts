@@ -296,11 +296,13 @@ test('luminance counts from twice the instrument floor', () => {
   const found = measure([
     [0, 0.001],
     [5, 0.0039],
+    [7, 0.004],
     [10, 0.5],
     [100, 200],
   ]);
   expect(measured(found, 'gamma').values.map(({ axis, counts }) => [axis, counts])).toEqual([
     [5, false],
+    [7, true],
     [10, true],
   ]);
 });
