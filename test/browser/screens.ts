@@ -34,6 +34,7 @@ for (const theme of ['light', 'dark'] as const) {
       await page.evaluate(() => document.fonts.ready);
       // Draws come from a worker: a picture is taken once no verdict is still being worked out.
       await page.waitForTimeout(2500);
+      await page.waitForFunction(() => document.querySelector('.proof.working, .galley .working') === null);
       const size = folder === undefined ? '' : `-${width}`;
       await page.screenshot({ path: join(target, `${name}-${theme}${size}.png`) });
       await page.context().close();
