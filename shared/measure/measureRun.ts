@@ -2,6 +2,7 @@ import { type RunUncertainty, uncertaintyOfRun } from '../certainty/runUncertain
 import type { RunEvidence, UnitEvidence } from '../contract/evidence.ts';
 import type {
   Axis,
+  Extreme,
   MeasuredSeries,
   MeasuredValue,
   Measurement,
@@ -44,21 +45,93 @@ function unitOf(id: string): string {
 
 /** What few readers ask for (a row of evidence, an uncertainty) is made when it is first read. */
 function seriesOf(run: RunUncertainty, plan: Plan): MeasuredSeries {
-  let values: readonly MeasuredValue[] | undefined;
-  const series = {
-    state: 'measured',
-    id: plan.id,
-    unit: plan.unit ?? unitOf(plan.id),
-    get values() {
-      values ??= valuesOf(run, plan);
-      return values;
-    },
-    notes: plan.notes,
-  } as const;
+  const series = new LazySeries(run, plan);
   if (!plan.isSeries) return series;
   const average = meanOfCounting(plan.found, plan.counts);
-  return average === undefined ? series : withStatistics(run, plan, series, average);
+  if (average === undefined) return series;
+  const { max, min } = extremesOf(plan.found, plan.counts);
+  series.average = new LazyEstimate(run, plan, 'average', average, undefined);
+  series.max = new LazyEstimate(run, plan, 'max', plan.found[max]!, plan.axes[max]);
+  series.min = new LazyEstimate(run, plan, 'min', plan.found[min]!, plan.axes[min]);
+  return series;
 }
+
+/*
+ * Own properties, so that copies and messages carry them; and one getter for all objects of a kind, because an engine
+ * keeps a layout of its own for each object with getters of its own.
+ */
+
+class LazySeries implements MeasuredSeries {
+  readonly state = 'measured';
+  declare readonly id: string;
+  declare readonly unit: string;
+  declare readonly values: readonly MeasuredValue[];
+  declare readonly notes: readonly string[];
+  declare average?: LazyEstimate;
+  declare max?: LazyEstimate;
+  declare min?: LazyEstimate;
+  readonly #run: RunUncertainty;
+  readonly #plan: Plan;
+  #values: readonly MeasuredValue[] | undefined;
+
+  constructor(run: RunUncertainty, plan: Plan) {
+    this.#run = run;
+    this.#plan = plan;
+    this.id = plan.id;
+    this.unit = plan.unit ?? unitOf(plan.id);
+    Object.defineProperty(this, 'values', valuesProperty);
+    this.notes = plan.notes;
+  }
+
+  static valuesOf(series: LazySeries): readonly MeasuredValue[] {
+    series.#values ??= valuesOf(series.#run, series.#plan);
+    return series.#values;
+  }
+}
+
+const valuesProperty = {
+  enumerable: true,
+  configurable: true,
+  get(this: LazySeries) {
+    return LazySeries.valuesOf(this);
+  },
+};
+
+class LazyEstimate implements Extreme {
+  declare axis?: Axis;
+  declare readonly value: number;
+  declare readonly u: number | null;
+  readonly #run: RunUncertainty;
+  readonly #plan: Plan;
+  readonly #name: 'average' | 'max' | 'min';
+
+  constructor(
+    run: RunUncertainty,
+    plan: Plan,
+    name: 'average' | 'max' | 'min',
+    value: number,
+    axis: Axis | undefined,
+  ) {
+    this.#run = run;
+    this.#plan = plan;
+    this.#name = name;
+    if (axis !== undefined) this.axis = axis;
+    this.value = value;
+    Object.defineProperty(this, 'u', uProperty);
+  }
+
+  static uOf(estimate: LazyEstimate): number | null {
+    return estimate.#run.uOf(estimate.#plan)[estimate.#name]();
+  }
+}
+
+const uProperty = {
+  enumerable: true,
+  configurable: true,
+  get(this: LazyEstimate) {
+    return LazyEstimate.uOf(this);
+  },
+};
 
 function axisOf(plan: Plan, i: number): { axis?: Axis } {
   const axis = plan.axes[i];
@@ -81,32 +154,5 @@ function valuesOf(run: RunUncertainty, plan: Plan): MeasuredValue[] {
         return rows;
       },
     };
-  });
-}
-
-/** Adds average, max and min in place: copying would read what is made on demand. */
-function withStatistics(
-  run: RunUncertainty,
-  plan: Plan,
-  series: MeasuredSeries,
-  average: number,
-): MeasuredSeries {
-  const { max, min } = extremesOf(plan.found, plan.counts);
-  const extreme = (name: 'max' | 'min', i: number) => ({
-    ...axisOf(plan, i),
-    value: plan.found[i]!,
-    get u() {
-      return run.uOf(plan)[name]();
-    },
-  });
-  return Object.assign(series, {
-    average: {
-      value: average,
-      get u() {
-        return run.uOf(plan).average();
-      },
-    },
-    max: extreme('max', max),
-    min: extreme('min', min),
   });
 }
