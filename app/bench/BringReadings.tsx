@@ -48,7 +48,14 @@ export function BringReadings({
     if (!file) return;
     const id = crypto.randomUUID();
     job.current = id;
-    setStanding({ state: 'running', job: id, file: file.name, sentence: 'Reading', done: 0, total: 0 });
+    setStanding({
+      state: 'running',
+      job: id,
+      file: file.name,
+      sentence: `Reading ${file.name}`,
+      done: 0,
+      total: 0,
+    });
     const reply = await door.ask('readings.bring', {
       unit: unit.id,
       run: run.id,
@@ -80,9 +87,7 @@ export function BringReadings({
     >
       {standing.state === 'running' ? (
         <div role="status">
-          <p>
-            {standing.sentence} {standing.file}
-          </p>
+          <p>{standing.sentence}</p>
           <progress
             {...(standing.total > 0 ? { value: standing.done, max: standing.total } : {})}
             aria-label={`Bringing in ${standing.file}`}

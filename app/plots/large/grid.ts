@@ -4,8 +4,7 @@ import type { InkColours } from '../inkColours.ts';
 import { signedText } from '../numberText.ts';
 import { cellPairs, sharesGrid } from '../pairs.ts';
 import { otherKey, spotsOf } from '../pointText.ts';
-import { baseLayout } from './layout.ts';
-import type { LargeDrawing } from './traces.ts';
+import { baseLayout, type LargeDrawing } from './layout.ts';
 
 interface Screen {
   title: string;

@@ -1,5 +1,11 @@
-import type { Layout, Shape } from 'plotly.js-dist-min';
+import type { Data, Layout, Shape } from 'plotly.js-dist-min';
 import type { InkColours } from '../inkColours.ts';
+
+/** What the drawing library is given. */
+export interface LargeDrawing {
+  data: Data[];
+  layout: Partial<Layout>;
+}
 
 export const dashes = { solid: 'solid', dashed: 'dash', dotted: 'dot', none: 'solid' } as const;
 

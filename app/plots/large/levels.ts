@@ -3,8 +3,7 @@ import type { FigureLine, LevelsFigure, Mark } from '../figure.ts';
 import type { InkColours } from '../inkColours.ts';
 import { levelText } from '../pointText.ts';
 import { spreadLabels } from '../spreadLabels.ts';
-import { baseLayout, dashes, limitLabel, limitShape, see } from './layout.ts';
-import type { LargeDrawing } from './traces.ts';
+import { baseLayout, dashes, type LargeDrawing, limitLabel, limitShape, see } from './layout.ts';
 
 const symbols = {
   disc: 'circle',

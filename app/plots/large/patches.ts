@@ -3,8 +3,7 @@ import type { Patch, PatchesFigure } from '../figure.ts';
 import type { InkColours } from '../inkColours.ts';
 import { patchPairs } from '../pairs.ts';
 import { otherKey, spotsOf } from '../pointText.ts';
-import { baseLayout, limitLabel, limitShape } from './layout.ts';
-import type { LargeDrawing } from './traces.ts';
+import { baseLayout, type LargeDrawing, limitLabel, limitShape } from './layout.ts';
 
 /** One bar for each patch; a run laid over stands beside it, hollow, so that the pair reads without colour. */
 export function patchesTraces(figure: PatchesFigure, ink: InkColours): LargeDrawing {

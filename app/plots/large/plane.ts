@@ -2,8 +2,7 @@ import type { Data } from 'plotly.js-dist-min';
 import type { PlaneFigure } from '../figure.ts';
 import type { InkColours } from '../inkColours.ts';
 import { spotsOf } from '../pointText.ts';
-import { baseLayout, dashes } from './layout.ts';
-import type { LargeDrawing } from './traces.ts';
+import { baseLayout, dashes, type LargeDrawing } from './layout.ts';
 
 /** Triangles on the chromaticity diagram, both axes to one scale. */
 export function planeTraces(figure: PlaneFigure, ink: InkColours): LargeDrawing {

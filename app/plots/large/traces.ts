@@ -1,16 +1,10 @@
-import type { Data, Layout } from 'plotly.js-dist-min';
 import type { Figure } from '../figure.ts';
 import type { InkColours } from '../inkColours.ts';
 import { gridTraces } from './grid.ts';
+import type { LargeDrawing } from './layout.ts';
 import { levelsTraces } from './levels.ts';
 import { patchesTraces } from './patches.ts';
 import { planeTraces } from './plane.ts';
-
-/** What the drawing library is given. */
-export interface LargeDrawing {
-  data: Data[];
-  layout: Partial<Layout>;
-}
 
 /** A figure for the large plot: the same numbers, marks and titles, with `customdata` naming each mark's spot. */
 export function largeTraces(figure: Figure, ink: InkColours): LargeDrawing {
