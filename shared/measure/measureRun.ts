@@ -133,26 +133,56 @@ const uProperty = {
   },
 };
 
-function axisOf(plan: Plan, i: number): { axis?: Axis } {
-  const axis = plan.axes[i];
-  return axis === undefined ? {} : { axis };
+function valuesOf(run: RunUncertainty, plan: Plan): MeasuredValue[] {
+  return Array.from(plan.found, (_, i) => new LazyValue(run, plan, i));
 }
 
-function valuesOf(run: RunUncertainty, plan: Plan): MeasuredValue[] {
-  const u = run.uOf(plan);
-  return Array.from(plan.found, (value, i) => {
-    let rows: readonly number[] | undefined;
-    return {
-      ...axisOf(plan, i),
-      value,
-      get u() {
-        return u.of(i);
-      },
-      counts: plan.counts[i]!,
-      get rows() {
-        rows ??= rowsOf(run.prepared.points, plan.inputs[i]!, plan.lights[i]);
-        return rows;
-      },
-    };
-  });
+class LazyValue implements MeasuredValue {
+  declare axis?: Axis;
+  declare readonly value: number;
+  declare readonly u: number | null;
+  declare readonly counts: boolean;
+  declare readonly rows: readonly number[];
+  readonly #run: RunUncertainty;
+  readonly #plan: Plan;
+  readonly #i: number;
+  #rows: readonly number[] | undefined;
+
+  constructor(run: RunUncertainty, plan: Plan, i: number) {
+    this.#run = run;
+    this.#plan = plan;
+    this.#i = i;
+    const axis = plan.axes[i];
+    if (axis !== undefined) this.axis = axis;
+    this.value = plan.found[i]!;
+    this.counts = plan.counts[i]!;
+    Object.defineProperties(this, valueProperties);
+  }
+
+  static uOf(value: LazyValue): number | null {
+    return value.#run.uOf(value.#plan).of(value.#i);
+  }
+
+  static rowsOf(value: LazyValue): readonly number[] {
+    const { inputs, lights } = value.#plan;
+    value.#rows ??= rowsOf(value.#run.prepared.points, inputs[value.#i]!, lights[value.#i]);
+    return value.#rows;
+  }
 }
+
+const valueProperties = {
+  u: {
+    enumerable: true,
+    configurable: true,
+    get(this: LazyValue) {
+      return LazyValue.uOf(this);
+    },
+  },
+  rows: {
+    enumerable: true,
+    configurable: true,
+    get(this: LazyValue) {
+      return LazyValue.rowsOf(this);
+    },
+  },
+};
