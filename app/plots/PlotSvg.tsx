@@ -27,7 +27,7 @@ export function PlotSvg({
       className="plot-svg"
       viewBox={`0 0 ${width} ${height}`}
       style={{ width: `${width / 16}rem`, height: `${height / 16}rem` }}
-      role={spots.live ? 'group' : 'img'}
+      role="group"
       aria-label={figure.title}
     >
       {figure.form === 'levels' && <LevelsPlot figure={figure} {...shared} />}

@@ -2,23 +2,12 @@ import type { KeyboardEvent, ReactNode } from 'react';
 
 /** How a plot treats its marks: which is picked, which takes the Tab key, what pressing and pointing do. */
 export interface SpotHandling {
-  /** False: a picture only, no mark takes focus or clicks. */
-  live: boolean;
   tabKey: string | null;
   pickedKeys: ReadonlySet<string>;
   onPoint: (key: string | null) => void;
   onPick: (key: string) => void;
   onKey: (event: KeyboardEvent, key: string) => void;
 }
-
-export const still: SpotHandling = {
-  live: false,
-  tabKey: null,
-  pickedKeys: new Set(),
-  onPoint: () => {},
-  onPick: () => {},
-  onKey: () => {},
-};
 
 /** One measured mark: shows its value when pointed at, and stands for its readings when pressed. */
 export function SpotMark({
@@ -40,24 +29,6 @@ export function SpotMark({
   children: ReactNode;
 }) {
   const transform = `translate(${at[0].toFixed(2)} ${at[1].toFixed(2)})`;
-  const inner = (
-    <>
-      {whisker && (
-        <line
-          className="plot-whisker"
-          y1={(whisker[0] - at[1]).toFixed(2)}
-          y2={(whisker[1] - at[1]).toFixed(2)}
-        />
-      )}
-      {children}
-    </>
-  );
-  if (!handling.live)
-    return (
-      <g className={`plot-spot plot-${tone}`} transform={transform}>
-        {inner}
-      </g>
-    );
   const picked = handling.pickedKeys.has(spotKey);
   return (
     // biome-ignore lint/a11y/useSemanticElements: an HTML button cannot stand inside SVG
@@ -77,7 +48,14 @@ export function SpotMark({
       onKeyDown={(event) => handling.onKey(event, spotKey)}
     >
       <circle className="plot-reach" r={9} />
-      {inner}
+      {whisker && (
+        <line
+          className="plot-whisker"
+          y1={(whisker[0] - at[1]).toFixed(2)}
+          y2={(whisker[1] - at[1]).toFixed(2)}
+        />
+      )}
+      {children}
     </g>
   );
 }

@@ -50,7 +50,6 @@ export function useSpots(
   return {
     pointed: pointedKey === null ? null : (byKey.get(pointedKey) ?? null),
     spots: {
-      live: true,
       tabKey: tabKey !== null && byKey.has(tabKey) ? tabKey : (list[0]?.key ?? null),
       pickedKeys,
       onPoint: setPointed,

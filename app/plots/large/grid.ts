@@ -117,7 +117,7 @@ function screensOf(figure: GridFigure): Screen[] {
     lead,
     second,
     {
-      title: `${other.label} less ${other.lead}`,
+      title: `${other.label} minus ${other.lead}`,
       cells: differences,
       keys: differences.map(({ key }) => key),
       texts: differences.map(

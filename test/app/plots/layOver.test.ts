@@ -117,7 +117,7 @@ describe('two runs laid over each other', () => {
     expect(layout.annotations?.map(({ text }) => text)).toEqual([
       'as delivered',
       'adjusted',
-      'adjusted less as delivered',
+      'adjusted minus as delivered',
     ]);
   });
 
