@@ -165,7 +165,7 @@ describe('a unit’s notebook page', () => {
     const page = await bench(unit);
     await page.locator('.step-out-of-date').first().waitFor();
     expect(await page.locator('.step-out-of-date').first().innerText()).toContain(
-      'of firmware 3.1.7; the set now runs 3.2.0',
+      'Measured on firmware 3.1.7; the set now runs 3.2.0',
     );
   });
 
@@ -176,7 +176,7 @@ describe('a unit’s notebook page', () => {
     await page.getByRole('button', { name: 'Log it' }).click();
     await page.waitForURL(/#\/bench\/tamarick-alder-43/);
     await page.getByRole('heading', { name: 'Tamarick Alder 43', level: 1 }).waitFor();
-    await page.getByRole('button', { name: 'Begin another run' }).click();
+    await page.getByRole('button', { name: /^Begin (another|the first) run$/ }).click();
     await page.getByLabel('Picture mode').fill('Theatre');
     await page.getByRole('button', { name: 'Begin the run' }).click();
     const entry = page.locator('#run-sdr-theatre-delivered');
