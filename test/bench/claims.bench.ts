@@ -150,7 +150,7 @@ console.log(
 );
 
 const gc = (globalThis as { gc?: () => void }).gc;
-let small = plainTextOfMarkdown(reviewOf(250, 3));
+let small = plainTextOfMarkdown(reviewOf(150, 3));
 let kept = marksOf(small);
 const long = createChecker(bench);
 const smallKeys = burstsOf(long.check(small).claims, () => small.text.length, seeded(9));
