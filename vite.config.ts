@@ -1,12 +1,19 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
+const beginning =
+  /node_modules\/(react|zustand)\/|vite\/preload-helper|rolldown\/runtime|app\/(begin\.ts|door\/|stores\/(news|library|evidence|article|articleAhead)\.ts|shell\/(route|roomParts|Fetched)\.tsx?|theme\/\w+\.css|shell\/shell\.css)/;
+const frame =
+  /node_modules\/(react-dom|scheduler|sonner|cmdk|@radix-ui|react-remove-scroll|react-remove-scroll-bar|react-style-singleton|use-sidecar|use-callback-ref|aria-hidden|get-nonce|tslib)\/|app\/(main\.tsx|theme\/|commands\/|tour\/|shell\/(?!SearchSheet\.tsx))|app\/draft\/proofs\/(proofStore|proofItem)\.ts|contract\/(faultLine|claim)\.ts/;
+
 /** The window: built to `dist/app`, which every host serves as plain files under a strict policy. */
 export default defineConfig({
   root: 'app',
   base: './',
   plugins: [react()],
   worker: { format: 'es' },
+  // The editor's Markdown reader brings a tokenizer of its own, of which only a default is made that nothing uses.
+  resolve: { dedupe: ['markdown-it'] },
   build: {
     outDir: '../dist/app',
     emptyOutDir: true,
@@ -15,5 +22,32 @@ export default defineConfig({
     assetsInlineLimit: 0,
     sourcemap: false,
     chunkSizeWarningLimit: 5000,
+    rolldownOptions: {
+      // Making a schema does nothing else: what a room never parses with need not come with it.
+      treeshake: {
+        manualPureFunctions: ['z'],
+        moduleSideEffects: [{ test: /\/shared\/contract\//, sideEffects: false }],
+      },
+      // What every window begins with comes in two pieces: what asks for the rest, and the frame around the room.
+      output: {
+        codeSplitting: {
+          includeDependenciesRecursively: false,
+          groups: [
+            { name: 'begin', test: beginning, priority: 3 },
+            { name: 'frame', test: frame, priority: 2 },
+            {
+              name: 'measure',
+              test: /shared\/(measure|certainty|colour)\/|contract\/runDefaults|app\/stores\/measurements/,
+              priority: 1,
+            },
+            {
+              name: 'editor',
+              test: /node_modules\/(prosemirror|orderedmap|w3c-keyname|rope-sequence)|app\/draft\/document\//,
+              priority: 1,
+            },
+          ],
+        },
+      },
+    },
   },
 });

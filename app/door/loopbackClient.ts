@@ -1,10 +1,4 @@
-import {
-  type DoorClient,
-  type DoorEvent,
-  eventSchema,
-  type Reply,
-  type RequestName,
-} from '../../shared/contract/door.ts';
+import type { DoorClient, DoorEvent, Reply, RequestName } from '../../shared/contract/door.ts';
 
 /** What a lost session means for the window: the door is shut until the one-time link is opened again. */
 export type Refused = (status: number) => void;
@@ -31,13 +25,15 @@ export function createLoopbackClient(refused: Refused): DoorClient {
 
   function listen() {
     source = new EventSource('/events');
-    source.onmessage = (message) => {
+    source.onmessage = async (message) => {
       let raw: unknown;
       try {
         raw = JSON.parse(message.data as string);
       } catch {
         return;
       }
+      // The schema is fetched with the first news; nothing that a window begins with needs it.
+      const { eventSchema } = await import('../../shared/contract/door.ts');
       const event = eventSchema.safeParse(raw);
       if (event.success) for (const listener of listeners) listener(event.data);
     };

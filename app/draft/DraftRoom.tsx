@@ -2,11 +2,11 @@ import { useEffect, useRef, useState } from 'react';
 import type { ArticleDocument } from '../../shared/contract/door.ts';
 import { type Fault, faultLine } from '../../shared/contract/fault.ts';
 import { registerCommands } from '../commands/registry.ts';
-import { door } from '../door/door.ts';
 import { useRoute } from '../shell/route.ts';
 import { InNav } from '../shell/Slots.tsx';
 import { openSheet, useSheet } from '../shell/sheets.ts';
 import { useArticle } from '../stores/article.ts';
+import { readArticle } from '../stores/articleAhead.ts';
 import { useLibrary } from '../stores/library.ts';
 import { blockCommands } from './blockCommands.ts';
 import { useSession } from './currentSession.ts';
@@ -80,7 +80,7 @@ function OpenArticle({ id, at }: { id: string; at: string | undefined }) {
 
   useEffect(() => {
     let gone = false;
-    void door.ask('article.read', { article: id }).then((reply) => {
+    void readArticle(id).then((reply) => {
       if (gone) return;
       if (reply.ok) setDocument(reply.value);
       else setFaults(reply.faults);

@@ -21,13 +21,15 @@ function ticketOf(unit: UnitEvidence, run: RunEvidence, quantity: string): strin
  * answers, so that claims shown as working are judged again.
  */
 export function createDrawsSource(arrived: () => void): DrawsSource {
-  const worker = new Worker(new URL('./drawsWorker.ts', import.meta.url), { type: 'module' });
+  // Begun with the first question: an article that asks for no draws costs none.
+  let worker: Worker | null = null;
+  let closed = false;
   const known = new Map<string, QuantityDraws | null>();
   const asked = new Set<string>();
   const sent = new Map<string, UnitEvidence>();
   let announcing = false;
 
-  worker.onmessage = ({ data }: MessageEvent<DrawsReply>) => {
+  const onReply = ({ data }: MessageEvent<DrawsReply>) => {
     known.set(data.ticket, data.draws);
     asked.delete(data.ticket);
     if (announcing) return;
@@ -38,7 +40,14 @@ export function createDrawsSource(arrived: () => void): DrawsSource {
     }, 0);
   };
 
-  const send = (message: DrawsRequest) => worker.postMessage(message);
+  function send(message: DrawsRequest): void {
+    if (closed) return;
+    if (!worker) {
+      worker = new Worker(new URL('./drawsWorker.ts', import.meta.url), { type: 'module' });
+      worker.onmessage = onReply;
+    }
+    worker.postMessage(message);
+  }
 
   return {
     draws(unit, run, quantity) {
@@ -73,6 +82,9 @@ export function createDrawsSource(arrived: () => void): DrawsSource {
       for (const claim of claims) judge(claim, asking);
       if (tickets.size > 0) send({ type: 'prefer', tickets: [...tickets] });
     },
-    close: () => worker.terminate(),
+    close() {
+      closed = true;
+      worker?.terminate();
+    },
   };
 }

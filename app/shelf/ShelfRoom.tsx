@@ -9,6 +9,7 @@ import { EmptyShelf } from './EmptyShelf.tsx';
 import { ShelfFilterLine } from './ShelfFilterLine.tsx';
 import { ShelfTable } from './ShelfTable.tsx';
 import { fits, type ShelfFilter, type SortKey, shelfEntries, sorted } from './shelfEntries.ts';
+import { useMeasuredEvidence } from './useMeasuredEvidence.ts';
 import './shelf.css';
 
 /** The Shelf: every set, past and new, one line each; `#/shelf?beside=a,b` places sets side by side. */
@@ -24,7 +25,8 @@ export function ShelfRoom() {
     if (evidence && house && articles.length > 0) void useCitations.getState().gather();
   }, [evidence, house, articles]);
   const beside = (route.query.beside ?? '').split(',').filter(Boolean);
-  const entries = useMemo(() => shelfEntries(units, articles, evidence), [units, articles, evidence]);
+  const measured = useMeasuredEvidence(evidence);
+  const entries = useMemo(() => shelfEntries(units, articles, measured), [units, articles, measured]);
   const shown = useMemo(
     () =>
       sorted(

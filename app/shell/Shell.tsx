@@ -1,33 +1,34 @@
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Toaster } from 'sonner';
 import { listenForCommands, registerCommands } from '../commands/registry.ts';
 import { onRefused } from '../door/door.ts';
-import { NewArticleSheet } from '../draft/panels/NewArticleSheet.tsx';
-import { useEvidence } from '../stores/evidence.ts';
 import { useLibrary } from '../stores/library.ts';
-import { followNews } from '../stores/news.ts';
 import { VerdictSymbols } from '../theme/VerdictGlyph.tsx';
 import { TourLine } from '../tour/TourLine.tsx';
 import { tourCommands } from '../tour/tourCommands.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
+import { Fetched, fetchedPart } from './Fetched.tsx';
 import { HelpSheet } from './HelpSheet.tsx';
 import { NameSheet } from './NameSheet.tsx';
 import { Palette } from './Palette.tsx';
-import { hashOf, type Room, roomNames, rooms, useRoute } from './route.ts';
+import { roomParts } from './roomParts.ts';
+import { hashOf, roomNames, rooms, useRoute } from './route.ts';
 import { ShutDoorPage, UnreadableLibraryPage } from './ShutDoorPage.tsx';
 import { SlotContext } from './Slots.tsx';
 import { useSheet } from './sheets.ts';
 import { shellCommands } from './shellCommands.ts';
 import { refuseStrayDrops } from './strayDrops.ts';
 
-const roomViews: Record<Room, ReturnType<typeof lazy>> = {
-  shelf: lazy(async () => ({ default: (await import('../shelf/ShelfRoom.tsx')).ShelfRoom })),
-  bench: lazy(async () => ({ default: (await import('../bench/BenchRoom.tsx')).BenchRoom })),
-  draft: lazy(async () => ({ default: (await import('../draft/DraftRoom.tsx')).DraftRoom })),
-  score: lazy(async () => ({ default: (await import('../rooms/ScoreRoom.tsx')).ScoreRoom })),
-  desk: lazy(async () => ({ default: (await import('../rooms/DeskRoom.tsx')).DeskRoom })),
-  release: lazy(async () => ({ default: (await import('../rooms/ReleaseRoom.tsx')).ReleaseRoom })),
-};
+/** It measures, which nothing else of the frame does. */
+const newArticle = fetchedPart(
+  async () => (await import('../draft/panels/NewArticleSheet.tsx')).NewArticleSheet,
+);
+
+/** Fetched once the first room is there, so that the sheet opens at a key. */
+function fetchLater(): () => void {
+  const timer = setTimeout(() => void newArticle.fetch(), 2000);
+  return () => clearTimeout(timer);
+}
 
 /** The window's frame: rooms at the left, the room on show, the status line. */
 export function Shell() {
@@ -43,11 +44,9 @@ export function Shell() {
       onRefused(() => setShut(true)),
       registerCommands([...shellCommands, ...tourCommands]),
       listenForCommands(window),
-      followNews(),
       refuseStrayDrops(window),
+      fetchLater(),
     ];
-    void useLibrary.getState().load();
-    void useEvidence.getState().load();
     return () => {
       for (const stop of stops) stop();
     };
@@ -60,7 +59,6 @@ export function Shell() {
   if (shut) return <ShutDoorPage />;
   if (library.state === 'failed') return <UnreadableLibraryPage faults={library.faults} />;
 
-  const View = roomViews[route.room];
   return (
     <SlotContext value={{ nav, status }}>
       <VerdictSymbols />
@@ -81,9 +79,7 @@ export function Shell() {
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a page of nothing but text is scrolled by keyboard too */}
         <main className="room" id="room" tabIndex={0}>
           <ErrorBoundary key={route.room} part={`The ${roomNames[route.room]}`}>
-            <Suspense fallback={null}>
-              <View />
-            </Suspense>
+            <Fetched from={roomParts[route.room]} />
           </ErrorBoundary>
         </main>
         <TourLine />
@@ -96,7 +92,7 @@ export function Shell() {
       {sheet === 'palette' ? <Palette /> : null}
       {sheet === 'name' ? <NameSheet /> : null}
       {sheet === 'help' ? <HelpSheet /> : null}
-      {sheet === 'new-article' ? <NewArticleSheet /> : null}
+      {sheet === 'new-article' ? <Fetched from={newArticle} /> : null}
     </SlotContext>
   );
 }

@@ -24,22 +24,20 @@ export const useEvidence = create<EvidenceStore>((set, get) => ({
   scoreSheet: null,
   faults: [],
   async load() {
-    const [evidence, house, scoreSheet] = await Promise.all([
-      door.ask('evidence.read', {}),
-      door.ask('house.read', {}),
-      door.ask('scoresheet.read', {}),
-    ]);
-    if (!evidence.ok) return set({ faults: evidence.faults });
+    // The house's rules are small and enough to begin with; they do not wait for the evidence.
+    const rules = Promise.all([door.ask('house.read', {}), door.ask('scoresheet.read', {})]);
+    const reading = door.ask('evidence.read', {});
+    const [house, scoreSheet] = await rules;
     if (!house.ok) return set({ faults: house.faults });
     if (!scoreSheet.ok) return set({ faults: scoreSheet.faults });
+    set({ house: house.value, scoreSheet: scoreSheet.value, faults: [] });
+    const evidence = await reading;
+    if (!evidence.ok) return set({ faults: evidence.faults });
     set({
       evidence: {
         units: new Map(evidence.value.units.map((unit) => [unit.id, unit])),
         articles: evidence.value.articles,
       },
-      house: house.value,
-      scoreSheet: scoreSheet.value,
-      faults: [],
     });
   },
   async reloadUnit(unit) {
