@@ -144,9 +144,9 @@ function Line({
               <Tiny entry={entry} column={column.key} limits={limits} />
               {value ? (
                 headlineText(shelfHeadlines[column.key].headline, value)
-              ) : (
+              ) : entry.unit ? (
                 <span className="quiet">no run</span>
-              )}
+              ) : null}
             </td>
           );
         })}
