@@ -3,7 +3,7 @@ import type { Scene } from './scene.ts';
 
 /** Things that come with a set or stand around it: their prices, weights and sockets are not the set's. */
 const accessories =
-  /^(?:brackets?|mounts?|sound ?bars?|subwoofers?|remotes?|controllers?|handsets?|players?|consoles?|receivers?|amplifiers?|projectors?|headphones|cables?|leads?|adaptors?|adapters?|boxes|cartons?|packaging|sideboards?|tables?|sofas?|couch|phones?|tablets?|laptops?|discs?|films?|movies?|episodes?|subscriptions?|services?|channels?|deliver(?:y|ies)|couriers?|postage|batter(?:y|ies)|lamps?|cameras?|generators?|meters?|colorimeters?|licen[cs]es?|upgrades?|repairs?|engineers?|fitters?|fitting|installation|stickers?|cats?|dogs?|matches|match|games?|teams?|tickets?|dinners?|pizzas?|books?)$/;
+  /^(?:brackets?|mounts?|sound ?bars?|subwoofers?|remotes?|controllers?|handsets?|players?|consoles?|receivers?|amplifiers?|projectors?|headphones|cables?|leads?|adaptors?|adapters?|boxes|cartons?|packaging|sideboards?|tables?|sofas?|couch|phones?|tablets?|laptops?|discs?|films?|movies?|episodes?|subscriptions?|services?|channels?|deliver(?:y|ies)|couriers?|postage|batter(?:y|ies)|lamps?|cameras?|generators?|meters?|colorimeters?|licen[cs]es?|upgrades?|repairs?|engineers?|fitters?|fitting|installation|stickers?|cats?|dogs?|matches|match|games?|teams?|tickets?|dinners?|rooms?|walls?|gardens?|halls?|garages?|towers?|mountains?|hero|heroine|cars?|ships?|rockets?|stadiums?|chairs?|kitchens?|pizzas?|books?)$/;
 
 /** Words that may stand before an amount without naming what it is the price of. */
 const plainBeforeAmount =

@@ -142,7 +142,7 @@ export function settleObviousRoles(items: Item[]): void {
       bare &&
       !number.spelled &&
       (/^0\d{2,}$/.test(item.text) ||
-        /^\d{3}-\d{3,}$/.test(item.text) ||
+        /^\d{3}\D+0\d+$/.test(item.text) ||
         (/^\d{3,}$/.test(item.text) && (isDigits(before) || isDigits(after))) ||
         (/^\d{3,}/.test(item.text) &&
           items.some((entry) => isWord(entry, 'ring', 'phone', 'dial', 'telephone', 'extension'))))
@@ -163,6 +163,31 @@ export function settleObviousRoles(items: Item[]): void {
       !items.some((entry) => keyOf(entry, 'concept') !== undefined)
     ) {
       number.role = 'ignored';
+      continue;
+    }
+    // "Call between 9 and 5", "who is 81", "the best year was 2019"
+    const hours =
+      bare &&
+      number.rangeWord === 'between' &&
+      number.x <= 24 &&
+      items.some((entry) => isWord(entry, 'call', 'ring', 'open', 'office', 'shop', 'phone'));
+    const age =
+      bare &&
+      ((isWord(before, 'is', 'was') && isWord(items[item.index - 2], 'who')) ||
+        isWord(before, 'turns', 'turned', 'aged'));
+    const year =
+      bare &&
+      /^(?:19|20)\d\d$/.test(item.text) &&
+      isWord(before, 'is', 'was') &&
+      isWord(items[item.index - 2], 'year');
+    if (hours || age || year) {
+      number.role = 'ignored';
+      continue;
+    }
+    // "ten past seven"
+    if (bare && isWord(after, 'past') && items[item.index + 2]?.number?.dimension === '' && number.x <= 30) {
+      number.role = 'time';
+      items[item.index + 2]!.number!.role = 'time';
       continue;
     }
     if (bare && isWord(before, 'hdmi') && number.place < 1) {

@@ -1,5 +1,8 @@
 import { type Item, isWord } from './items.ts';
 
+/** The condition that such words name, and that no run answers to. */
+export const earlierTime = 'at the earlier time that the words name';
+
 /** "The worst level used to be off by 8.1", "with the old firmware it averaged 3.8": not what the set does now. */
 export function speaksOfThePast(items: readonly Item[]): boolean {
   return items.some((item, at) => {

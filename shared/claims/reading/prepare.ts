@@ -6,7 +6,7 @@ import { clausesOf } from './clauses.ts';
 import { isConditional } from './conditional.ts';
 import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
 import { issueAt, modeAt } from './modeName.ts';
-import { speaksOfThePast } from './past.ts';
+import { earlierTime, speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
@@ -170,7 +170,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   }
   for (const axis of scene.axes)
     if (axis.kind === 'angle' && axis.at !== undefined) set('angle', axis.at, axis.items[0]!);
-  if (speaksOfThePast(scene.items)) conditions.unmatched ??= 'at the earlier time that the words name';
+  const before =
+    scene.previous?.conditions.unmatched === earlierTime &&
+    !scene.items.some((item) => isWord(item, 'now', 'today'));
+  if (before || speaksOfThePast(scene.items)) conditions.unmatched ??= earlierTime;
   if (origin.window === 'carried' && speaksOfAnyWindow(scene.items)) {
     delete conditions.window;
     delete origin.window;

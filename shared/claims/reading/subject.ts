@@ -2,6 +2,7 @@ import { carriedConcept } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
 import { fits } from './conceptFit.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
 import { powerId } from './powerName.ts';
 import { quantityById } from './quantity.ts';
@@ -21,12 +22,6 @@ function conceptsFor(scene: Scene, dimension: string | undefined, near: Item | u
   const cost = (item: Item) =>
     item.index < near.index ? near.index - item.index : (item.index - near.index) * 2.5;
   return found.sort((a, b) => cost(a) - cost(b));
-}
-
-function hueOf(scene: Scene): { hue: string; item?: Item } | undefined {
-  const own = scene.items.filter((item) => keyOf(item, 'hue'));
-  if (own.length > 0) return { hue: keyOf(own[0], 'hue')!, item: own[0]! };
-  return undefined;
 }
 
 export function gamutOf(scene: Scene): { gamut: string; item?: Item } | undefined {
@@ -51,75 +46,6 @@ function errorSubject(scene: Scene, concept: string, item: Item | undefined): Su
   if (total) return settled('grey.de2000.total', concept, [item, total]);
   if (concept === 'chartError') return settled('chart.de2000', concept, [item]);
   return settled('grey.de2000', concept === 'error' ? 'greyError' : concept, [item]);
-}
-
-function luminanceSubject(
-  scene: Scene,
-  concept: string,
-  item: Item | undefined,
-  dimension: string | undefined,
-): Subject {
-  const signal = scene.conditions.signal;
-  const hue = hueOf(scene);
-  if (dimension === 'percent') {
-    if (isOffAxis(scene))
-      return settled(
-        scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance',
-        'luminance',
-        [item],
-      );
-    if (hue) return settled(`sweep.${hue.hue}.luminance`, 'luminance', [item, hue.item]);
-    const later = scene.items.find(
-      (entry) => entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120,
-    );
-    if (later) return settled('peak.hold', 'hold', [item, later]);
-    if (firstWith(scene, 'direction', 'over', 'under')) return settled('eotf.error', 'eotf', [item]);
-    return { problem: 'the words do not say what the percentage of luminance is taken of' };
-  }
-  if (dimension === undefined && isOffAxis(scene) && concept === 'luminance')
-    return settled(
-      scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance',
-      'luminance',
-      [item],
-    );
-  if (dimension === 'luminance' && isOffAxis(scene))
-    return {
-      problem: 'luminance to the side is kept as a percentage of the luminance in front, not in cd/m²',
-    };
-  const minutes = scene.items.find(
-    (entry) => entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120,
-  );
-  const shortTime = scene.items.find(
-    (entry) =>
-      entry.number?.role === 'seconds' &&
-      entry.number.x * entry.number.factor > 10 &&
-      entry.number.x * entry.number.factor < 120,
-  );
-  if (concept === 'sustained' || (minutes && concept !== 'black'))
-    return settled('peak.sustained', 'sustained', [item, minutes]);
-  const wordedTime = scene.items.some(
-    (entry, at) =>
-      entry.number === undefined &&
-      /\b(?:seconds?|minutes?|hours?)$/.test(entry.text) &&
-      isWord(scene.items[at - 1], 'after', 'for', 'within'),
-  );
-  if ((shortTime || wordedTime) && concept !== 'black')
-    return { problem: 'no quantity stands for the luminance at that moment' };
-  // After adjustment plain "luminance" is SDR white, as only SDR is adjusted by a fixed target (`judging.md`: all others → SDR).
-  const plain = concept === 'luminance' && signal === undefined && scene.conditions.window === undefined;
-  if (
-    (concept === 'sdrWhite' && (signal === undefined || signal === 'SDR')) ||
-    signal === 'SDR' ||
-    (plain && scene.conditions.stage === 'adjusted')
-  )
-    return settled('white', 'sdrWhite', [item]);
-  return settled('peak', 'peak', [item]);
-}
-
-/** "White reaches 142 nits": the 100 % grey, unless a window or an HDR signal makes it a peak. */
-function isSdrWhite(scene: Scene): boolean {
-  const { signal, window } = scene.conditions;
-  return (signal === undefined || signal === 'SDR') && window === undefined;
 }
 
 function byConcept(
@@ -304,6 +230,14 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   });
   // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.
   const carried = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
+  // After a word on blacks, "in a 1 % window it reaches 700 nits" is not about black.
+  if (
+    carried === 'black' &&
+    dimension === 'luminance' &&
+    (scene.conditions.origin.window === 'named' || hasKey(scene, 'verb', 'reach')) &&
+    (near?.number?.x ?? 0) >= 20
+  )
+    return luminanceSubject(scene, 'luminance', undefined, dimension);
   if (carried && fits(carried, dimension)) return byConcept(scene, carried, undefined, dimension);
   if (
     dimension === '' &&

@@ -81,7 +81,7 @@ function comparedFact(scene: Scene): string | undefined {
   }
   if (scene.items.some((item) => keyOf(item, 'concept'))) return undefined;
   const noun = scene.items.find((item) =>
-    ['count', 'months', 'frequency'].includes(String(meaningOf(item, 'fact')?.data)),
+    ['count', 'months', 'frequency', 'mass', 'length'].includes(String(meaningOf(item, 'fact')?.data)),
   );
   if (noun) return `fact:${keyOf(noun, 'fact')}`;
   return undefined;
@@ -352,8 +352,8 @@ function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   while (keyOf(scene.items[left], 'hedge') !== undefined || isWord(scene.items[left], 'just', 'only'))
     left -= 1;
   const verb = scene.items[left];
-  const after = isWord(scene.items[at + 1], 'the') ? scene.items[at + 2] : scene.items[at + 1];
-  const led = isWord(scene.items[at + 1], 'the') || / the$/.test(multiple.text);
+  const after = isWord(scene.items[at + 1], 'the', 'its') ? scene.items[at + 2] : scene.items[at + 1];
+  const led = isWord(scene.items[at + 1], 'the', 'its') || / the$/.test(multiple.text);
   return (
     led &&
     keyOf(after, 'concept') !== undefined &&

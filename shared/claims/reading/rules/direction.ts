@@ -5,6 +5,7 @@ import { isOffAxis } from '../offAxis.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
 import { quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
+import { statOf } from '../selector.ts';
 
 function intensityOf(scene: Scene, near: Item): { size?: DirectionCheck['size']; item?: Item } {
   const candidates = scene.items.filter(
@@ -67,6 +68,38 @@ function emit(
       ...(negation && { negated: true }),
     },
     [main, ...words, sizeItem, negation, ...axisItems],
+  );
+}
+
+/** "Red is oversaturated at every step": not the average, but the level nearest to the target is past the limit. */
+function emitEvery(
+  scene: Scene,
+  findings: Findings,
+  id: string,
+  key: 'over' | 'under',
+  item: Item,
+  hue: Item,
+): undefined {
+  const quantity = quantityById(id);
+  const limit = scene.context.house.limits.saturationPercent;
+  const { stat: _stat, ...part } = region(scene, {});
+  const over = key === 'over';
+  propose(
+    findings,
+    scene,
+    'direction',
+    {
+      kind: 'bound',
+      bounds: [
+        {
+          operand: operandOf(scene, quantity, { ...part, stat: over ? 'min' : 'max' }),
+          op: over ? '>' : '<',
+          x: over ? limit : -limit,
+          unit: quantity.unit,
+        },
+      ],
+    },
+    [item, hue, ...scene.items.filter((entry) => keyOf(entry, 'stat') === 'all')],
   );
 }
 
@@ -283,6 +316,15 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
       const denied = negationBefore(scene, item);
       for (const hue of hues) {
         const id = `sweep.${keyOf(hue, 'hue')}.${measure}`;
+        const every =
+          statOf(scene) === 'all' &&
+          measure === 'saturation' &&
+          (key === 'over' || key === 'under') &&
+          !denied;
+        if (every) {
+          emitEvery(scene, findings, id, key, item, hue);
+          continue;
+        }
         emit(scene, findings, id, key, region(scene, {}), item, [hue], undefined, denied);
       }
       continue;

@@ -1,5 +1,6 @@
 import { type Findings, opine, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { countsThings, isPlainNumber } from '../plainTalk.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { isSettled } from '../settled.ts';
 import { subjectOf } from '../subject.ts';
@@ -27,7 +28,7 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
           next.type === 'mark')
       )
         continue;
-      if (isYearOrAge(scene, item)) continue;
+      if (isYearOrAge(scene, item) || isPlainNumber(scene.sentence, item)) continue;
       if (
         number.role === 'axisOrValue' &&
         findings.list.some((finding) =>
@@ -87,18 +88,6 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     if (keyOf(item, 'opinion') === undefined || scene.used.has(item) || !isPredicate(scene, item)) continue;
     opine(findings, scene, 'opinion', [item]);
   }
-}
-
-/** "Two apartments", "twelve letters": a plural that nobody measures. */
-function countsThings(noun: Item): boolean {
-  return (
-    noun.type === 'word' &&
-    noun.meanings.length === 0 &&
-    /[a-z]{3}s$/.test(noun.text) &&
-    !/^(?:ports?|inputs?|sockets?|outputs?|connectors?|levels?|steps?|patches|zones?|batteries|speakers?|tuners?|watts?|fifths|tenths|sixths|eighths|ninths|modes?|presets?|stops?)$/.test(
-      noun.text,
-    )
-  );
 }
 
 /** "My 1998 portable", "our daughter is 12": nothing of the set. */

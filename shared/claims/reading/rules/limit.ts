@@ -3,6 +3,7 @@ import type { AxisSpan } from '../axis.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
+import { isPlainNumber } from '../plainTalk.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
 import { selectorOf, statOf } from '../selector.ts';
@@ -257,6 +258,10 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     if (!found) continue;
     const number = item.number!;
     if (number.dimension === 'points' || number.dimension === 'times' || number.outOf !== undefined) continue;
+    if (number.dimension === '' && isPlainNumber(scene.sentence, item)) {
+      number.role = 'ignored';
+      continue;
+    }
     scene.focus = item;
     const subject = subjectOf(scene, number.dimension, item);
     const words = [item, ...found.items];

@@ -109,6 +109,17 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     }
   }
   if (readNearMiss(scene, findings)) return;
+  const claimedBefore = scene.carry.claimed;
+  const refersBack = scene.items.some((item) =>
+    isWord(item, 'promise', 'claim', 'that', 'it', 'figure', 'target', 'promised', 'claimed'),
+  );
+  if (
+    claimedBefore &&
+    refersBack &&
+    !scene.said &&
+    scene.items.some((item) => /^(?:short|shy|comes up|short of)$/.test(item.text))
+  )
+    readShortfall(scene, findings, claimedBefore, false);
   const answer =
     makerItem &&
     scene.items.find(

@@ -3,6 +3,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { FactWord } from '../lexicon/facts.ts';
+import { speaksOfSets } from '../plainTalk.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedOf } from '../stated.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
@@ -26,6 +27,10 @@ function readSides(scene: Scene, findings: Findings): undefined {
       sides.length = 0;
     }
     sides.push(item);
+  }
+  if (sides[0] && accessoryBefore(scene, sides[0])) {
+    for (const side of sides) side.number!.role = 'ignored';
+    return;
   }
   const unit = sides.find((item) => item.number!.dimension === 'length')?.number;
   if (!unit || sides.length < 2 || sides.length > 3) return;
@@ -129,6 +134,10 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     if (stand && (key === 'width' || key === undefined) && dimension === 'length') key = 'stand.width';
     // "At 63 mm it is fatter than the Gannet": the comparing word names the dimension.
     if (!key) key = comparedDimension(scene, dimension);
+    if (!key && !speaksOfSets(scene.sentence)) {
+      number.role = 'ignored';
+      continue;
+    }
     if (!key) {
       refuse(findings, scene, 'fact', 'the words do not say which dimension is meant', [item]);
       continue;

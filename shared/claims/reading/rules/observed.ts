@@ -282,7 +282,9 @@ function observedConditions(scene: Scene): StatedConditions {
     origin.angle = 'named';
   }
   const offAxis = scene.items.some(
-    (entry, at) => isWord(entry, 'axis', 'centre') && isWord(scene.items[at - 1], 'off'),
+    (entry, at) =>
+      (isWord(entry, 'axis', 'centre') && isWord(scene.items[at - 1], 'off')) ||
+      (isWord(entry, 'side') && isWord(scene.items[at - 1], 'the') && isWord(scene.items[at - 2], 'from')),
   );
   if (offAxis && conditions.angle === undefined)
     conditions.unmatched = 'off axis at an angle that is not stated';

@@ -2,6 +2,7 @@ import type { OrderCheck } from '../../../contract/check.ts';
 import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { speaksOfSets } from '../plainTalk.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention, splitVariant } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
@@ -306,6 +307,11 @@ function readComparative(
         'an order between two runs of one set is stated without a number',
         [item, last],
       );
+    // "The kettle is louder than the traffic": neither side is a set.
+    if (!speaksOfSets(scene.sentence.filter((word) => !(isWord(word, 'it') && word.index > item.index)))) {
+      scene.used.add(item);
+      return;
+    }
     if (!generic) refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item]);
     return;
   }

@@ -67,9 +67,25 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
     const lead = scene.items.slice(Math.max(0, scene.items.indexOf(item) - 3), scene.items.indexOf(item));
     if (
       isLedByBy(scene, item) ||
+      isWord(scene.items[scene.items.indexOf(item) + 1], 'between') ||
       (isWord(lead.at(-1), 'not') && scene.previous?.said?.some(({ kind }) => kind === 'difference')) ||
       scene.items.some((entry) =>
-        isWord(entry, 'gap', 'difference', 'premium', 'saving', 'savings', 'discount', 'surcharge', 'extra'),
+        isWord(
+          entry,
+          'saves',
+          'save',
+          'saved',
+          'separate',
+          'separates',
+          'gap',
+          'difference',
+          'premium',
+          'saving',
+          'savings',
+          'discount',
+          'surcharge',
+          'extra',
+        ),
       )
     )
       continue;

@@ -16,8 +16,9 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | un
     const before = scene.items[at - 1];
     if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') continue;
     const key = keyOf(item, 'comparator');
-    const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on');
-    const down = key === '<' || isWord(item, 'behind', 'short of', 'down on');
+    const on = isWord(scene.items[at + 1], 'on');
+    const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on') || (on && isWord(item, 'up'));
+    const down = key === '<' || isWord(item, 'behind', 'short of', 'down on') || (on && isWord(item, 'down'));
     if (!up && !down) continue;
     const near = scene.units.some(
       (mention) =>

@@ -11,6 +11,7 @@ import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { readFromTo } from './fromTo.ts';
 import { complementOf } from './limit.ts';
 import { conditionsOfOwner, ownedByOther } from './owner.ts';
+import { isLedByBy } from './ratioNumber.ts';
 import { complemented, readShares } from './share.ts';
 import { hueSide, signOf } from './sign.ts';
 
@@ -208,6 +209,16 @@ function valueProblem(
     isWord(last, 'rather than')
   )
     return { why: 'the number names what should be, not what was measured', alone: true };
+  if (!quantity.signed && isWord(next, 'short', 'short of', 'shy', 'adrift'))
+    return { why: 'the number says how far it lies from another, not what was measured', alone: true };
+  if (
+    ['luminance', 'de', 'temperature', 'time', 'power'].includes(number.dimension) &&
+    isLedByBy(scene, item) &&
+    hasKey(scene, 'verb', 'fall', 'rise', 'lose', 'cut')
+  )
+    return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
+  if (isWord(last, 'of') && isWord(second, 'difference', 'gap', 'gain', 'drop', 'rise', 'margin', 'lead'))
+    return { why: 'the number is a difference, and the words do not say of what', alone: true };
   if (number.hedge === 'nowhereNear' || number.hedge === 'vague')
     return { why: 'the words give no number that can be checked' };
   if (quantity.id.startsWith('contrast.') && number.to !== undefined && number.to.x * 10 < number.x)

@@ -1,0 +1,81 @@
+import { type Item, isWord, keyOf } from './items.ts';
+import { isOffAxis } from './offAxis.ts';
+import { firstWith, type Scene } from './scene.ts';
+import { type Subject, settled } from './settled.ts';
+
+/** The hue that the clause itself names. */
+export function hueOf(scene: Scene): { hue: string; item?: Item } | undefined {
+  const own = scene.items.filter((item) => keyOf(item, 'hue'));
+  if (own.length > 0) return { hue: keyOf(own[0], 'hue')!, item: own[0]! };
+  return undefined;
+}
+
+/** Light as cd/m² or as a share: the peak, SDR white, what is held, what is left off axis. */
+export function luminanceSubject(
+  scene: Scene,
+  concept: string,
+  item: Item | undefined,
+  dimension: string | undefined,
+): Subject {
+  const signal = scene.conditions.signal;
+  const hue = hueOf(scene);
+  if (dimension === 'percent') {
+    if (isOffAxis(scene))
+      return settled(
+        scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance',
+        'luminance',
+        [item],
+      );
+    if (hue) return settled(`sweep.${hue.hue}.luminance`, 'luminance', [item, hue.item]);
+    const later = scene.items.find(
+      (entry) => entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120,
+    );
+    if (later) return settled('peak.hold', 'hold', [item, later]);
+    if (firstWith(scene, 'direction', 'over', 'under')) return settled('eotf.error', 'eotf', [item]);
+    return { problem: 'the words do not say what the percentage of luminance is taken of' };
+  }
+  if (dimension === undefined && isOffAxis(scene) && concept === 'luminance')
+    return settled(
+      scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance',
+      'luminance',
+      [item],
+    );
+  if (dimension === 'luminance' && isOffAxis(scene))
+    return {
+      problem: 'luminance to the side is kept as a percentage of the luminance in front, not in cd/m²',
+    };
+  const minutes = scene.items.find(
+    (entry) => entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120,
+  );
+  const shortTime = scene.items.find(
+    (entry) =>
+      entry.number?.role === 'seconds' &&
+      entry.number.x * entry.number.factor > 10 &&
+      entry.number.x * entry.number.factor < 120,
+  );
+  if (concept === 'sustained' || (minutes && concept !== 'black'))
+    return settled('peak.sustained', 'sustained', [item, minutes]);
+  const wordedTime = scene.items.some(
+    (entry, at) =>
+      entry.number === undefined &&
+      /\b(?:seconds?|minutes?|hours?)$/.test(entry.text) &&
+      isWord(scene.items[at - 1], 'after', 'for', 'within'),
+  );
+  if ((shortTime || wordedTime) && concept !== 'black')
+    return { problem: 'no quantity stands for the luminance at that moment' };
+  // After adjustment plain "luminance" is SDR white, as only SDR is adjusted by a fixed target (`judging.md`: all others → SDR).
+  const plain = concept === 'luminance' && signal === undefined && scene.conditions.window === undefined;
+  if (
+    (concept === 'sdrWhite' && (signal === undefined || signal === 'SDR')) ||
+    signal === 'SDR' ||
+    (plain && scene.conditions.stage === 'adjusted')
+  )
+    return settled('white', 'sdrWhite', [item]);
+  return settled('peak', 'peak', [item]);
+}
+
+/** "White reaches 142 nits": the 100 % grey, unless a window or an HDR signal makes it a peak. */
+export function isSdrWhite(scene: Scene): boolean {
+  const { signal, window } = scene.conditions;
+  return (signal === undefined || signal === 'SDR') && window === undefined;
+}
