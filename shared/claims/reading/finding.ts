@@ -21,6 +21,12 @@ export interface Findings {
   list: Finding[];
 }
 
+/** Ends of the span where the words' hull would take in another claim's number. */
+interface Part {
+  start?: number;
+  end?: number;
+}
+
 function hull(items: readonly Item[]): { start: number; end: number } {
   let start = Number.POSITIVE_INFINITY;
   let end = 0;
@@ -36,6 +42,7 @@ function record(
   scene: Scene,
   items: readonly (Item | undefined)[],
   finding: Omit<Finding, 'start' | 'end' | 'words'>,
+  part: Part = {},
 ): undefined {
   const own = items.filter((item): item is Item => item !== undefined);
   if (own.length === 0) return;
@@ -49,7 +56,8 @@ function record(
     scene.said ??= [];
     scene.said.push(finding.check);
   }
-  findings.list.push({ ...finding, ...span, words: own.map(({ start, end }) => ({ start, end })) });
+  const place = { ...span, ...part };
+  findings.list.push({ ...finding, ...place, words: own.map(({ start, end }) => ({ start, end })) });
 }
 
 /** "priced at £1,189 in 2024": not today's price. */
@@ -70,6 +78,7 @@ export function propose(
   rule: string,
   check: Check,
   items: readonly (Item | undefined)[],
+  part: Part = {},
 ): undefined {
   if (scene.conditional)
     return refuse(
@@ -85,7 +94,7 @@ export function propose(
     return refuse(findings, scene, rule, 'the price of another year is not kept', items);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
-  record(findings, scene, items, { check, rule });
+  record(findings, scene, items, { check, rule }, part);
 }
 
 /** A claim that no check covers, with the reason. */

@@ -67,7 +67,9 @@ export interface NumberPhrase {
   x: number;
   place: number;
   /** Second number of a range "30 to 70 %" */
-  to?: { x: number; place: number };
+  to?: { x: number; place: number; start?: number; end?: number };
+  /** Where the first number of a range ends, so that each of two states has words of its own */
+  firstEnd?: number;
   /** The range was written with "between", "from … to" or a dash. */
   rangeWord?: 'between' | 'from' | 'dash' | 'to';
   /** "from 3.2 down to 0.5": two states, not the ends of a range */

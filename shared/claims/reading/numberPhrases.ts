@@ -244,7 +244,9 @@ export function readNumberPhrase(
     const secondCurrency = currencyOf(tokens[at + 1]);
     const second = bareNumber(tokens, secondCurrency ? at + 2 : at + 1);
     if (second) {
-      number.to = { x: second.x, place: second.place };
+      const [opens, closes] = [tokens[secondCurrency ? at + 2 : at + 1]!, tokens[second.next - 1]!];
+      number.to = { x: second.x, place: second.place, start: opens.start, end: closes.end };
+      number.firstEnd = tokens[at - 1]!.end;
       number.rangeWord =
         link === 'and' ? 'between' : before === 'from' ? 'from' : link === 'to' ? 'to' : 'dash';
       const hadUnit = number.dimension !== '';

@@ -134,6 +134,7 @@ export function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): b
     'fromTo',
     { kind: 'value', operand: operandOf(scene, quantity, selector, first), stated: before },
     words,
+    number.firstEnd === undefined ? {} : { end: number.firstEnd },
   );
   propose(
     findings,
@@ -141,6 +142,7 @@ export function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): b
     'fromTo',
     { kind: 'value', operand: operandOf(scene, quantity, selector, conditions), stated: after },
     words,
+    { ...(number.to!.start !== undefined && { start: number.to!.start }) },
   );
   return true;
 }
