@@ -1,0 +1,68 @@
+import type { Locator, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { openNotebook, patient } from './benchWindow.ts';
+import { type Sitting, sitDown } from './harness.ts';
+
+let sitting: Sitting;
+beforeAll(async () => {
+  sitting = await sitDown();
+});
+afterAll(() => sitting.close());
+
+const windows: Page[] = [];
+afterEach(async () => {
+  for (const page of windows.splice(0)) await page.context().close();
+});
+
+const run = 'sdr-calm-delivered-firmware-3-2';
+
+async function laidOver(other: string): Promise<{ page: Page; entry: Locator }> {
+  const page = await openNotebook(sitting, `orrinvale-hearth-55/${run}`);
+  windows.push(page);
+  const entry = page.locator(`#run-${run}`);
+  await entry.getByLabel('Lay over').selectOption(other);
+  return { page, entry };
+}
+
+describe('two units laid over each other', () => {
+  it('each have their say in every title, and leave in every form', async () => {
+    const { page, entry } = await laidOver('kasulind-vane-50/sdr-studio-delivered');
+    await expect.poll(() => entry.locator('.plot-title').nth(1).innerText(), patient).toMatch(/Vane 50/);
+    const titles = await entry.locator('.plot-title').allInnerTexts();
+    expect(titles.filter((title) => !/Vane 50/.test(title))).toEqual([]);
+    const plot = entry.getByRole('figure', { name: 'Which colours of the chart are off?' });
+    await plot.hover();
+    const [csv] = await Promise.all([
+      page.waitForEvent('download'),
+      plot.getByRole('button', { name: 'CSV' }).click(),
+    ]);
+    const chunks: Buffer[] = [];
+    for await (const chunk of await csv.createReadStream()) chunks.push(chunk as Buffer);
+    const lines = Buffer.concat(chunks).toString().trimEnd().split('\n');
+    expect(lines[0]).toBe(
+      'patch,error (ΔE2000),U = 2u,readings,Vane 50 (ΔE2000),"U = 2u, Vane 50","readings, Vane 50"',
+    );
+    expect(lines).toHaveLength(25);
+    expect(lines[1]).toMatch(
+      /^\d\d,[\d.]+,[\d.]+,sdr-calm-delivered-firmware-3-2#\d+,[\d.]+,[\d.]+,sdr-studio-delivered#\d+$/,
+    );
+  });
+});
+
+it('every plot can be read as a table whose readings can be picked', async () => {
+  const page = await openNotebook(sitting, `orrinvale-hearth-55/${run}`);
+  windows.push(page);
+  const entry = page.locator(`#run-${run}`);
+  await entry.locator('figure.plot').nth(5).waitFor();
+  const count = await entry.locator('figure.plot').count();
+  expect(count).toBeGreaterThan(12);
+  for (let index = 0; index < count; index += 1) {
+    const plot = entry.locator('figure.plot').nth(index);
+    await plot.hover();
+    await plot.getByRole('button', { name: 'Numbers' }).click();
+    expect(await plot.getByRole('row').count()).toBeGreaterThan(3);
+    expect(await plot.locator('td button').count()).toBeGreaterThan(0);
+  }
+  await entry.locator('td button').first().click();
+  await entry.locator('.picked').waitFor();
+});
