@@ -330,6 +330,16 @@ test('a level within 0.02 % of 0 or 100 %, as code values may leave it, is black
   ).toBe('no full black pattern and no 0 % level');
 });
 
+test('a level that is no number is none', () => {
+  const found = measure([
+    [Number.NaN, 30],
+    [Number.POSITIVE_INFINITY, 40],
+    [50, 50],
+    [100, 200],
+  ]);
+  expect(pairs(found, 'eotf.error').map(([axis]) => axis)).toEqual([50, 100]);
+});
+
 test('each impossible input gives its reason', () => {
   const reason = (levels: [number, number][], id: string) => reasonOf(measure(levels).get(id));
   expect(reason([[50, 40]], 'gamma')).toBe('no 100 % level');

@@ -200,6 +200,7 @@ test('between points the curve is the cubic of Fritsch and Carlson, its slopes h
     expect(crossingOf(x, y, third)).toBeCloseTo(x[i]! + width / 3, 6);
   }
   expect(crossingOf(x, y, 0.1)).toBe(1);
+  expect(crossingOf([0, 1, 2], [0, 1, 2], 0.25)).toBeCloseTo(0.25, 9);
   expect(crossingOf(x, y, 3.3)).toBeUndefined();
   // A flat piece stays flat, and the crossing after it is not pulled before it.
   expect(crossingOf([0, 1, 2], [1, 1, 0], 0.5)).toBeGreaterThan(1);
