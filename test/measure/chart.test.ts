@@ -144,3 +144,20 @@ test('at equal luminance only colour is compared; the older formulas compare lum
     6,
   );
 });
+
+test('a reference brighter than white is outside the target gamut, but for a printed digit', () => {
+  const patch = (name: string, Y: number): Draft => ({
+    series: 'chart',
+    patch: name,
+    referencexyY: [0.3127, 0.329, Y],
+    x: 0.3127,
+    y: 0.329,
+    Y: 190,
+  });
+  const { values, notes } = measured(
+    measure([patch('1', 1.0005), patch('2', 1.002), patch('3', 1.5), white]),
+    'chart.de2000',
+  );
+  expect(values.map(({ axis }) => axis)).toEqual(['1']);
+  expect(notes).toContain('patches 2, 3 outside the target gamut, left out');
+});
