@@ -184,7 +184,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       (['percent', 'times', 'points'].includes(item.number.dimension) ||
         // "1.5 lower than": a bare number beside the comparing word.
         (item.number.dimension === '' &&
-          !item.number.spelled &&
+          (!item.number.spelled || scene.items.some((entry) => meaningOf(entry, 'fact')?.data === 'count')) &&
           comparative !== undefined &&
           keyOf(comparative, 'comparative') !== undefined &&
           scene.items[scene.items.indexOf(item) + 1] === comparative) ||

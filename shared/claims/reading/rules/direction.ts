@@ -55,7 +55,9 @@ function emit(
   const quantity = quantityById(id);
   const { size, item: sizeItem } = name === 'none' || name === 'on-target' ? {} : intensityOf(scene, main);
   const negation = denied ?? negationBefore(scene, main);
-  const axisItems = scene.axes.filter((axis) => axis.kind === 'stimulus').flatMap((axis) => axis.items);
+  // The level of a roll-off is a claim of its own.
+  const axes = id === 'eotf.rolloff' ? [] : scene.axes.filter((axis) => axis.kind === 'stimulus');
+  const axisItems = axes.flatMap((axis) => axis.items);
   propose(
     findings,
     scene,

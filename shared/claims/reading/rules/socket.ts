@@ -107,6 +107,13 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
           isWord(entry, 'single', 'both', 'lone') ||
           (keyOf(entry, 'multiple') === 'twice' && false),
       );
+    // "Two more USB ports than the Cello" compares.
+    if (
+      count?.number &&
+      (keyOf(scene.items[scene.items.indexOf(count) + 1], 'comparative') ||
+        (keyOf(scene.items[at + 1], 'comparative') && isWord(scene.items[at + 2], 'than')))
+    )
+      continue;
     const negated = count && (keyOf(count, 'stat') === 'none' || keyOf(count, 'negation'));
     const after = scene.items.slice(at + 1, at + 5);
     const ofThem = scene.items.find(

@@ -182,7 +182,10 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         }),
         ...(negation && { negated: true }),
       },
-      [...words, stat, negation, ...window, ...axisItems, firstWith(scene, 'verb')],
+      // "Three times the Kasulind's 4,400:1": beside the ratio the other's number stands alone.
+      ownedByOther(scene, item) && scene.said?.some(({ kind }) => kind === 'ratio')
+        ? [item]
+        : [...words, stat, negation, ...window, ...axisItems, firstWith(scene, 'verb')],
     );
   }
   readShares(scene, findings);
