@@ -26,7 +26,7 @@ export default defineConfig({
       // Making a schema does nothing else: what a room never parses with need not come with it.
       treeshake: {
         manualPureFunctions: ['z'],
-        moduleSideEffects: [{ test: /\/shared\/contract\//, sideEffects: false }],
+        moduleSideEffects: [{ test: /\/shared\//, sideEffects: false }],
       },
       // What every window begins with comes in two pieces: what asks for the rest, and the frame around the room.
       output: {
@@ -35,6 +35,8 @@ export default defineConfig({
           groups: [
             { name: 'begin', test: beginning, priority: 3 },
             { name: 'frame', test: frame, priority: 2 },
+            // What quantities are called and counted in, for rooms that show them before anything is measured.
+            { name: 'catalogue', test: /shared\/measure\/catalogue/, priority: 2 },
             {
               name: 'measure',
               test: /shared\/(measure|certainty|colour)\/|contract\/runDefaults|app\/stores\/measurements/,
