@@ -1,23 +1,29 @@
 /*
  * What the window costs: typing in a long article against a bare editor, the first usable Shelf and Draft against a
  * page with as much script, and memory after many switches and openings.
- * Run: npm run build:app, then npm run bench window; `typing`, `first` or `leaks` after node's file name picks one.
+ * Run: npm run build:app, then npm run bench window; `typing`, `first` or `leaks` after node's file name picks one;
+ * `switches=250 openings=2500` after `leaks` makes it shorter.
  */
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { build } from 'vite';
 import { type Sitting, sitDown } from '../browser/harness.ts';
-import { goTo, proofsAtRest } from '../browser/rooms.ts';
+import { proofsAtRest } from '../browser/rooms.ts';
+import { comeToRest, type Kept, keptBy, openProofs, switchArticles } from './window/leaks.ts';
 import { longArticle } from './window/longArticle.ts';
 import { sameSizeScript } from './window/sameSizeScript.ts';
 import { median, quantile } from './window/statistics.ts';
 import { createTypist, placeCursor, type Typist } from './window/typing.ts';
 
 const assets = join(import.meta.dirname, '..', '..', 'dist', 'app', 'assets');
-const chosen = process.argv.slice(2);
+const options = process.argv.slice(2);
+const chosen = options.filter((option) => !option.includes('='));
 const wanted = (name: string) => chosen.length === 0 || chosen.includes(name);
+/** `name=number` on the command line, else as many as the target speaks of. */
+const amount = (name: string, usual: number) =>
+  Number(options.find((option) => option.startsWith(`${name}=`))?.slice(name.length + 1) ?? usual);
 let missed = 0;
 
 function verdict(what: string, value: number, target: number, digits = 2): void {
@@ -208,57 +214,51 @@ async function first(sitting: Sitting): Promise<void> {
   }
 }
 
-async function heap(session: CDPSession): Promise<number> {
-  for (let turn = 0; turn < 3; turn += 1) await session.send('HeapProfiler.collectGarbage');
-  return (await session.send('Runtime.getHeapUsage')).usedSize;
-}
-
-async function switchArticles(page: Page, times: number): Promise<void> {
-  await page.evaluate(async (count) => {
-    const articles = ['hearth-55', 'vane-50', 'gloam-48', 'linden-50'];
-    for (let turn = 0; turn < count; turn += 1) {
-      const before = document.querySelector('.article');
-      window.location.hash = `/draft/${articles[turn % articles.length]}`;
-      while (document.querySelector('.article') === before || !document.querySelector('.article p'))
-        await new Promise((resolve) => setTimeout(resolve, 4));
-    }
-  }, times);
-}
-
-async function openProofs(page: Page, times: number): Promise<void> {
-  await page.evaluate(async (count) => {
-    for (let turn = 0; turn < count; turn += 1) {
-      const heads = document.querySelectorAll<HTMLElement>('.proof-head');
-      heads[turn % heads.length]!.click();
-      if (turn % 4 === 3) await new Promise((resolve) => requestAnimationFrame(resolve));
-    }
-  }, times);
-}
+/** Two that judge much and one that judges little; the one that is measured comes last. */
+const articles = ['vane-50', 'linden-50', 'hearth-55'] as const;
 
 async function leaks(sitting: Sitting): Promise<void> {
+  const switches = amount('switches', 1000);
+  const openings = amount('openings', 10_000);
+  const warmUp = { switches: Math.ceil(switches / 10), openings: Math.ceil(openings / 20) };
   console.log('\nmemory of one page after forced collection');
   const page = await sitting.openWindow({ path: '#/draft/hearth-55' });
-  page.setDefaultTimeout(0);
-  await proofsAtRest(page);
+  page.setDefaultTimeout(60_000);
   const session = await page.context().newCDPSession(page);
-  const settle = async () => {
-    await goTo(page, '#/draft/hearth-55');
-    await page.waitForTimeout(1500);
-    await proofsAtRest(page);
+  await session.send('Performance.enable');
+  await proofsAtRest(page);
+
+  const start = performance.now();
+  const keep = async (what: string): Promise<Kept> => {
+    await comeToRest(page, 'hearth-55');
+    const kept = await keptBy(page, session);
+    const seconds = ((performance.now() - start) / 1000).toFixed(0);
+    console.log(
+      `  ${what.padEnd(24)} ${(kept.heap / 1e6).toFixed(2).padStart(7)} MB ${String(kept.nodes).padStart(7)} nodes ${String(kept.listeners).padStart(6)} listeners ${kept.workers} workers, after ${seconds} s`,
+    );
+    return kept;
   };
-  await switchArticles(page, 40);
-  await settle();
-  await openProofs(page, 400);
-  const before = await heap(session);
-  await switchArticles(page, 1000);
-  await settle();
-  const switched = await heap(session);
-  await openProofs(page, 10_000);
-  const opened = await heap(session);
-  const mb = (bytes: number) => (bytes / 1e6).toFixed(2);
-  console.log(`  warm ${mb(before)} MB, 1,000 switches ${mb(switched)} MB, 10,000 openings ${mb(opened)} MB`);
-  verdict('heap after 1,000 article switches, times before', switched / before, 1.05, 3);
-  verdict('heap after 10,000 proof openings, times before', opened / switched, 1.05, 3);
+  /** In ten parts with a measurement after each, so that a growth can be told from a step. */
+  const inParts = async (what: string, times: number, act: (times: number) => Promise<void>) => {
+    let kept: Kept | null = null;
+    for (let part = 0; part < 10; part += 1) {
+      const upTo = (share: number) => Math.round((times * share) / 10);
+      await act(upTo(part + 1) - upTo(part));
+      kept = await keep(`${upTo(part + 1)} ${what}`);
+    }
+    return kept!;
+  };
+
+  await switchArticles(page, articles, warmUp.switches);
+  await comeToRest(page, 'hearth-55');
+  await openProofs(page, warmUp.openings);
+  const warm = await keep('warm');
+  const switched = await inParts('switches', switches, (times) => switchArticles(page, articles, times));
+  const opened = await inParts('openings', openings, (times) => openProofs(page, times));
+  for (const part of ['heap', 'nodes', 'listeners'] as const) {
+    verdict(`${part} after ${switches} article switches, times before`, switched[part] / warm[part], 1.05, 3);
+    verdict(`${part} after ${openings} proof openings, times before`, opened[part] / switched[part], 1.05, 3);
+  }
   await page.context().close();
 }
 
