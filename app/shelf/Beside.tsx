@@ -13,10 +13,12 @@ import {
 } from '../bench/headlines.ts';
 import { runTitle } from '../bench/runText.ts';
 import { numberText, thin } from '../plots/numberText.ts';
-import { hashOf } from '../shell/route.ts';
+import { hashOf, useRoute } from '../shell/route.ts';
 import { InStatusLine } from '../shell/Slots.tsx';
+import { useEvidence } from '../stores/evidence.ts';
 import { unitName } from '../stores/library.ts';
 import { drawsOf, measurementsOf } from '../stores/measurements.ts';
+import { besideIds } from './besideIds.ts';
 import { headlineRuns } from './headlineRuns.ts';
 
 interface Cell {
@@ -26,15 +28,14 @@ interface Cell {
 }
 
 /** Sets side by side: each key quantity with its ±, who is ahead, and whether the lead is larger than the doubt. */
-export function Beside({
-  evidence,
-  ids,
-  level,
-}: {
-  evidence: Evidence;
-  ids: readonly string[];
-  level: number;
-}) {
+export function Beside() {
+  const evidence = useEvidence((store) => store.evidence);
+  const house = useEvidence((store) => store.house);
+  const ids = besideIds(useRoute());
+  return evidence && house ? <SideBySide evidence={evidence} ids={ids} level={house.level} /> : null;
+}
+
+function SideBySide({ evidence, ids, level }: { evidence: Evidence; ids: readonly string[]; level: number }) {
   const units = ids.flatMap((id) => evidence.units.get(id) ?? []);
   const groups = useMemo(
     () =>

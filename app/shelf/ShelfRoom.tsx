@@ -1,16 +1,20 @@
 import { useEffect, useMemo, useState } from 'react';
+import { Fetched, fetchedPart } from '../shell/Fetched.tsx';
 import { go, hashOf, useRoute } from '../shell/route.ts';
 import { InNav, InStatusLine } from '../shell/Slots.tsx';
 import { useCitations } from '../stores/citations.ts';
 import { useEvidence } from '../stores/evidence.ts';
 import { unitName, useLibrary } from '../stores/library.ts';
-import { Beside } from './Beside.tsx';
+import { besideIds } from './besideIds.ts';
 import { EmptyShelf } from './EmptyShelf.tsx';
 import { ShelfFilterLine } from './ShelfFilterLine.tsx';
 import { ShelfTable } from './ShelfTable.tsx';
 import { fits, type ShelfFilter, type SortKey, shelfEntries, sorted } from './shelfEntries.ts';
 import { useMeasuredEvidence } from './useMeasuredEvidence.ts';
 import './shelf.css';
+
+/** Comparing asks for the program that measures, which the lines alone do not wait for. */
+const besidePart = fetchedPart(async () => (await import('./Beside.tsx')).Beside);
 
 /** The Shelf: every set, past and new, one line each; `#/shelf?beside=a,b` places sets side by side. */
 export function ShelfRoom() {
@@ -24,7 +28,7 @@ export function ShelfRoom() {
   useEffect(() => {
     if (evidence && house && articles.length > 0) void useCitations.getState().gather();
   }, [evidence, house, articles]);
-  const beside = (route.query.beside ?? '').split(',').filter(Boolean);
+  const beside = besideIds(route);
   const measured = useMeasuredEvidence(evidence);
   const entries = useMemo(() => shelfEntries(units, articles, measured), [units, articles, measured]);
   const shown = useMemo(
@@ -38,7 +42,7 @@ export function ShelfRoom() {
 
   if (state === 'loading' || !house) return <p className="shelf-page quiet">Looking along the shelf …</p>;
   if (units.length === 0) return <EmptyShelf />;
-  if (beside.length >= 2 && evidence) return <Beside evidence={evidence} ids={beside} level={house.level} />;
+  if (beside.length >= 2 && evidence) return <Fetched from={besidePart} />;
 
   const here = shown.filter((entry) => entry.summary.provenance === 'loan' && !entry.summary.returned);
   const past = shown.filter((entry) => !here.includes(entry));

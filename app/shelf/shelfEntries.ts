@@ -1,9 +1,9 @@
 import type { ArticleSummary, UnitSummary } from '../../shared/contract/door.ts';
-import type { Evidence, RunEvidence, UnitEvidence } from '../../shared/contract/evidence.ts';
+import type { RunEvidence, UnitEvidence } from '../../shared/contract/evidence.ts';
 import type { RunMeasurements } from '../../shared/contract/measurement.ts';
 import { type Headline, type HeadlineValue, headlineValue } from '../bench/headlines.ts';
-import { measurementsOf } from '../stores/measurements.ts';
 import { headlineRuns } from './headlineRuns.ts';
+import type { MeasuredEvidence } from './useMeasuredEvidence.ts';
 
 export interface Spoken {
   run: RunEvidence;
@@ -31,15 +31,15 @@ export type ShelfColumn = keyof typeof shelfHeadlines;
 export function shelfEntries(
   units: readonly UnitSummary[],
   articles: readonly ArticleSummary[],
-  evidence: Evidence | null,
+  known: MeasuredEvidence | null,
 ): ShelfEntry[] {
   return units.map((summary) => {
-    const unit = evidence?.units.get(summary.id) ?? null;
+    const unit = known?.evidence.units.get(summary.id) ?? null;
     const spoken = (signal: 'SDR' | 'HDR') =>
-      unit
-        ? headlineRuns(unit, signal, evidence?.articles ?? []).map((run) => ({
+      known && unit
+        ? headlineRuns(unit, signal, known.evidence.articles).map((run) => ({
             run,
-            measured: measurementsOf(unit, run),
+            measured: known.measurementsOf(unit, run),
           }))
         : [];
     return {
@@ -93,6 +93,9 @@ export function fits(entry: ShelfEntry, filter: ShelfFilter): boolean {
     .every((word) => text.includes(word));
 }
 
+/** Made once: a comparison that names its language each time makes a collator each time. */
+const names = new Intl.Collator('en');
+
 /** Best first for what can be better; cheapest first; sets without a value at the end. */
 export function sorted(entries: readonly ShelfEntry[], key: SortKey): ShelfEntry[] {
   const name = (entry: ShelfEntry) => `${entry.summary.maker} ${entry.summary.model}`;
@@ -106,10 +109,10 @@ export function sorted(entries: readonly ShelfEntry[], key: SortKey): ShelfEntry
   };
   return [...entries].sort((a, b) => {
     if (key === 'latest') {
-      const byDay = (b.summary.latestRun ?? '').localeCompare(a.summary.latestRun ?? '');
-      if (byDay !== 0) return byDay;
+      const [dayOfA, dayOfB] = [a.summary.latestRun ?? '', b.summary.latestRun ?? ''];
+      if (dayOfA !== dayOfB) return dayOfA < dayOfB ? 1 : -1;
     }
     const [first, second] = [rank(a), rank(b)];
-    return first === second ? name(a).localeCompare(name(b), 'en') : first < second ? -1 : 1;
+    return first === second ? names.compare(name(a), name(b)) : first < second ? -1 : 1;
   });
 }
