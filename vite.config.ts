@@ -1,10 +1,26 @@
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
 
 const beginning =
   /node_modules\/(react|zustand)\/|vite\/preload-helper|rolldown\/runtime|app\/(begin\.ts|door\/|stores\/(news|library|evidence|article|articleAhead)\.ts|shell\/(route|roomParts|Fetched)\.tsx?|theme\/\w+\.css|shell\/shell\.css)/;
 const frame =
   /node_modules\/(react-dom|scheduler|sonner|cmdk|@radix-ui|react-remove-scroll|react-remove-scroll-bar|react-style-singleton|use-sidecar|use-callback-ref|aria-hidden|get-nonce|tslib)\/|app\/(main\.tsx|theme\/|commands\/|tour\/|shell\/(?!SearchSheet\.tsx))|app\/draft\/proofs\/(proofStore|proofItem)\.ts|contract\/(faultLine|claim)\.ts/;
+
+/** Names the frame in the page itself: it is fetched and compiled while what asks for it is still being read. */
+const frameAhead: Plugin = {
+  name: 'frame-ahead',
+  transformIndexHtml: {
+    order: 'post',
+    handler: (_html, { bundle }) =>
+      Object.values(bundle ?? {})
+        .filter((part) => part.type === 'chunk' && part.name === 'frame')
+        .map(({ fileName }) => ({
+          tag: 'link',
+          attrs: { rel: 'modulepreload', crossorigin: true, href: `./${fileName}` },
+          injectTo: 'head' as const,
+        })),
+  },
+};
 
 const shared = `${import.meta.dirname.replaceAll('\\', '/')}/shared/`;
 
@@ -12,7 +28,7 @@ const shared = `${import.meta.dirname.replaceAll('\\', '/')}/shared/`;
 export default defineConfig({
   root: 'app',
   base: './',
-  plugins: [react()],
+  plugins: [react(), frameAhead],
   worker: { format: 'es' },
   // The editor's Markdown reader brings a tokenizer of its own, of which only a default is made that nothing uses.
   resolve: { dedupe: ['markdown-it'] },
@@ -35,8 +51,12 @@ export default defineConfig({
           groups: [
             { name: 'begin', test: beginning, priority: 3 },
             { name: 'frame', test: frame, priority: 2 },
-            // What quantities are called and counted in, for rooms that show them before anything is measured.
-            { name: 'catalogue', test: /shared\/measure\/catalogue/, priority: 2 },
+            // What quantities are called and how they are written, for lines that stand before anything is measured.
+            {
+              name: 'wording',
+              test: /shared\/(measure\/catalogue|article\/formatNumber)|app\/(plots\/numberText|stores\/citations\.ts|bench\/(runOrder|headlines|dateText))/,
+              priority: 2,
+            },
             {
               name: 'measure',
               test: /shared\/(measure|certainty|colour)\/|contract\/runDefaults|app\/stores\/measurements/,
