@@ -35,6 +35,8 @@ export interface Carry {
   claimed?: { key: string; x: number; place: number; unit: string; factKey?: string };
   /** What the sentence before said was seen, for "it becomes distracting" */
   topic?: string;
+  /** The one quantity that the sentence before spoke of, for "that is twice the Kasulind" */
+  said?: { id: string; window?: number; angle?: number };
   /** Header row of the table in hand: texts by column */
   header?: string[];
   table?: number;

@@ -2,6 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
 import type { Findings } from './finding.ts';
 import { isWord, keyOf } from './items.ts';
+import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
 import { resolveMention } from './units.ts';
 
@@ -153,6 +154,9 @@ export function handOn(
   );
   if (topics.size === 1) carry.topic = [...topics][0]!;
   else delete carry.topic;
+  const said = onlySaid(scenes.flatMap((scene) => scene.said ?? []));
+  if (said) carry.said = said;
+  else delete carry.said;
   const named = scenes.some(
     (scene) =>
       scene.units.some(({ role }) => role === 'subject') ||

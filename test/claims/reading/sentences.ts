@@ -1,3 +1,4 @@
+import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
 import { directions } from './sentences/directions.ts';
 import { facts } from './sentences/facts.ts';
@@ -15,6 +16,7 @@ import { valuesOfLight } from './sentences/valuesOfLight.ts';
  */
 export const sentences: readonly SentenceRow[] = [
   ...comparisons,
+  ...comparedWithBefore,
   ...directions,
   ...facts,
   ...limits,

@@ -4,13 +4,12 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
-import { firstWith, type Scene, type UnitMention } from '../scene.ts';
+import { firstWith, hasKey, type Scene, type UnitMention } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
-import { isSettled } from '../settled.ts';
 import { statedNumber } from '../stated.ts';
-import { gamutOf, subjectOf } from '../subject.ts';
 import { resolveMention, splitVariant } from '../units.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
+import { comparedQuantity, isOfLoss, subjectQuantity } from './compared.ts';
 import {
   denialOf,
   hedgeBefore,
@@ -20,72 +19,8 @@ import {
   multipleAt,
   ratioStated,
 } from './ratioNumber.ts';
+import { takeUpPlace } from './saidBefore.ts';
 import { awayFrom, thanConditions } from './than.ts';
-
-/** The quantity that a comparative word compares: its own, or the clause's where it names none. */
-export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {
-  const { concept } = entry;
-  const signal = scene.conditions.signal;
-  switch (concept) {
-    case 'peak':
-      return quantityById(signal === 'SDR' ? 'white' : 'peak');
-    case 'price':
-      return quantityById('fact:price');
-    case 'greyError': {
-      const subject = subjectOf(scene, 'de');
-      return isSettled(subject) ? subject.quantity : quantityById('grey.de2000');
-    }
-    case 'contrast':
-      return quantityById(
-        firstWith(scene, 'concept', 'contrastChequer') ? 'contrast.chequer' : 'contrast.native',
-      );
-    case 'coverage': {
-      const gamut = gamutOf(scene);
-      if (!gamut) return { problem: 'the words do not say which reference gamut is compared' };
-      return quantityById(`coverage.${gamut.gamut}.xy`);
-    }
-    case 'uniformity':
-      return quantityById(`uniformity.${scene.conditions.level ?? 'white'}`);
-    case 'black':
-      return quantityById('black');
-    case 'cct':
-      return quantityById('white.cct');
-    case 'power': {
-      const subject = subjectOf(scene, 'power');
-      return isSettled(subject)
-        ? subject.quantity
-        : quantityById(`power.${signal && signal !== 'SDR' ? 'hdr' : 'sdr'}`);
-    }
-    case '': {
-      const fact = comparedFact(scene);
-      if (fact) return quantityById(fact);
-      if (scene.items.some((item) => keyOf(item, 'verb') === 'cost')) return quantityById('fact:price');
-      const subject = subjectOf(scene, undefined);
-      return isSettled(subject) ? subject.quantity : { problem: subject.problem };
-    }
-    default:
-      return quantityById(concept);
-  }
-}
-
-/** "more HDMI ports than", "as many USB ports as", "a longer warranty than": the fact that is compared. */
-function comparedFact(scene: Scene): string | undefined {
-  for (const [at, item] of scene.items.entries()) {
-    const before = scene.items[at - 1];
-    if (!keyOf(before, 'comparative') && !isWord(before, 'many', 'as many')) continue;
-    const fact = meaningOf(item, 'fact');
-    if (fact && ['count', 'months', 'frequency'].includes(String(fact.data))) return `fact:${fact.key}`;
-    const version = scene.items[at + 1];
-    if (isWord(item, 'hdmi') && version && /^\d\.\d$/.test(version.text))
-      return `fact:hdmi.count.${version.text}`;
-  }
-  if (scene.items.some((item) => keyOf(item, 'concept'))) return undefined;
-  const noun = scene.items.find((item) =>
-    ['count', 'months', 'frequency', 'mass', 'length'].includes(String(meaningOf(item, 'fact')?.data)),
-  );
-  if (noun) return `fact:${keyOf(noun, 'fact')}`;
-  return undefined;
-}
 
 /** Conditions of the other operand: the same signal, stage and dimming, its own unit and what "than the …" names. */
 function otherConditions(scene: Scene, unit: string | undefined, quantity: Quantity): StatedConditions {
@@ -227,6 +162,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     if (!(keyOf(comparative, 'comparative') && (number ?? multiple) && scene.carry.rival)) return;
   }
   const money = number?.number?.dimension === 'money';
+  takeUpPlace(scene);
   const quantity = money
     ? quantityById('fact:price')
     : entry
@@ -235,6 +171,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const anchor = number ?? multiple!.item;
   const words: (Item | undefined)[] = [comparative ?? equative, anchor];
   if ('problem' in quantity) return refuse(findings, scene, 'ratio', quantity.problem, words);
+  if (isOfLoss(scene, quantity) && hasKey(scene, 'verb', 'lose'))
+    return refuse(findings, scene, 'ratio', 'what is lost is measured only as what is kept', words);
   const undercut = comparative?.text === 'undercuts' ? comparative : undefined;
   const unsure =
     undercut &&
@@ -374,17 +312,4 @@ function isShareOfOther(scene: Scene, number: Item): boolean {
   return scene.units.some(
     (mention) => mention.item.index > number.index && mention.item.index <= number.index + 5,
   );
-}
-
-function subjectQuantity(scene: Scene): Quantity | { problem: string } {
-  if (scene.items.some((item) => keyOf(item, 'concept') === 'price' || keyOf(item, 'verb') === 'cost'))
-    return quantityById('fact:price');
-  const fact = comparedFact(scene);
-  if (fact) return quantityById(fact);
-  // "A three-year warranty, which is three times what Tamarick gives you"
-  const said = scene.items.some((item) => keyOf(item, 'concept')) ? undefined : scene.previous?.said?.at(-1);
-  if (said?.kind === 'fact' && typeof said.x === 'number' && !said.by)
-    return quantityById(`fact:${said.key}`);
-  const subject = subjectOf(scene, undefined);
-  return isSettled(subject) ? subject.quantity : { problem: subject.problem };
 }

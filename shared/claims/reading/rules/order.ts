@@ -7,7 +7,8 @@ import type { Scene } from '../scene.ts';
 import { resolveMention, splitVariant } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { comparedQuantity, otherMention } from './compare.ts';
+import { otherMention } from './compare.ts';
+import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, denialOfList, namesNoSet, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
@@ -154,7 +155,7 @@ function readComparative(
   findings: Findings,
   item: Item,
   key: string,
-  entry: ComparativeEntry,
+  given: ComparativeEntry,
 ): undefined {
   if (scene.items.some((word) => isWord(word, 'hardly', 'scarcely')))
     return refuse(findings, scene, 'order', 'the words leave open whether it is ahead', [item]);
@@ -166,7 +167,11 @@ function readComparative(
   );
   const other = otherMention(scene);
   const generic = ['higher', 'lower', 'better', 'worse'].includes(key);
-  const quantity = comparedQuantity(scene, entry);
+  const quantity = comparedQuantity(scene, given);
+  const lost = !('problem' in quantity) && isOfLoss(scene, quantity);
+  const entry: ComparativeEntry = lost
+    ? { ...given, direction: given.direction === 'higher' ? 'lower' : 'higher' }
+    : given;
   const { sizeWord, item: sizeItem } = sizeWordOf(scene, item);
   const more = sizeWord ? { sizeWord } : {};
   // "no other set under £1,100 has been brighter this year"

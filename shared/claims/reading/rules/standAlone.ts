@@ -5,7 +5,7 @@ import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { comparedQuantity } from './compare.ts';
+import { comparedQuantity } from './compared.ts';
 import { groupNamed, groupOf } from './group.ts';
 import { betterDirection } from './orderWords.ts';
 

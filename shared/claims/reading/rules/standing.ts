@@ -4,7 +4,8 @@ import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { comparedQuantity, otherMention } from './compare.ts';
+import { otherMention } from './compare.ts';
+import { comparedQuantity } from './compared.ts';
 import { concepts, negated } from './orderWords.ts';
 
 /** "matches the Kasulind", "as bright as the Veltrane". */

@@ -1,0 +1,111 @@
+import { isWord, keyOf, meaningOf } from '../items.ts';
+import { isOffAxis } from '../offAxis.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
+import { firstWith, hasKey, type Scene } from '../scene.ts';
+import { isSettled } from '../settled.ts';
+import { gamutOf, subjectOf } from '../subject.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
+import { saidBefore, saidSeveral } from './saidBefore.ts';
+
+/** The quantity that a comparative word compares: its own, or the clause's where it names none. */
+export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {
+  const { concept } = entry;
+  const signal = scene.conditions.signal;
+  switch (concept) {
+    case 'peak':
+      if (isOffAxis(scene))
+        return hasKey(scene, 'verb', 'keep', 'lose')
+          ? keptOffAxis(scene)
+          : { problem: 'off axis only the share of the luminance in front is kept, not the luminance' };
+      if (signal === undefined && saidBefore(scene)?.id === 'white') return quantityById('white');
+      return quantityById(signal === 'SDR' ? 'white' : 'peak');
+    case 'price':
+      return quantityById('fact:price');
+    case 'greyError': {
+      const subject = subjectOf(scene, 'de');
+      return isSettled(subject) ? subject.quantity : quantityById('grey.de2000');
+    }
+    case 'contrast':
+      return quantityById(
+        firstWith(scene, 'concept', 'contrastChequer') ? 'contrast.chequer' : 'contrast.native',
+      );
+    case 'coverage': {
+      const gamut = gamutOf(scene);
+      if (!gamut) return { problem: 'the words do not say which reference gamut is compared' };
+      return quantityById(`coverage.${gamut.gamut}.xy`);
+    }
+    case 'uniformity':
+      return quantityById(`uniformity.${scene.conditions.level ?? 'white'}`);
+    case 'black':
+      return quantityById('black');
+    case 'cct':
+      return quantityById('white.cct');
+    case 'power': {
+      const subject = subjectOf(scene, 'power');
+      return isSettled(subject)
+        ? subject.quantity
+        : quantityById(`power.${signal && signal !== 'SDR' ? 'hdr' : 'sdr'}`);
+    }
+    case '': {
+      const fact = comparedFact(scene);
+      if (fact) return quantityById(fact);
+      return quantityOfWords(scene);
+    }
+    default:
+      return quantityById(concept);
+  }
+}
+
+/** "more HDMI ports than", "as many USB ports as", "a longer warranty than": the fact that is compared. */
+function comparedFact(scene: Scene): string | undefined {
+  for (const [at, item] of scene.items.entries()) {
+    const before = scene.items[at - 1];
+    if (!keyOf(before, 'comparative') && !isWord(before, 'many', 'as many')) continue;
+    const fact = meaningOf(item, 'fact');
+    if (fact && ['count', 'months', 'frequency'].includes(String(fact.data))) return `fact:${fact.key}`;
+    const version = scene.items[at + 1];
+    if (isWord(item, 'hdmi') && version && /^\d\.\d$/.test(version.text))
+      return `fact:hdmi.count.${version.text}`;
+  }
+  if (scene.items.some((item) => keyOf(item, 'concept'))) return undefined;
+  const noun = scene.items.find((item) =>
+    ['count', 'months', 'frequency', 'mass', 'length'].includes(String(meaningOf(item, 'fact')?.data)),
+  );
+  if (noun) return `fact:${keyOf(noun, 'fact')}`;
+  return undefined;
+}
+
+/** A price, the light that is kept, what the clause names, or what was said just before it. */
+function quantityOfWords(scene: Scene): Quantity | { problem: string } {
+  if (scene.items.some((item) => keyOf(item, 'verb') === 'cost')) return quantityById('fact:price');
+  const keeps = scene.items.findIndex((item) => ['keep', 'lose'].includes(keyOf(item, 'verb') ?? ''));
+  const named = scene.items.find((item) => keyOf(item, 'concept'));
+  if (keeps >= 0) {
+    if (isOffAxis(scene) && (!named || ['luminance', 'angle', 'peak'].includes(keyOf(named, 'concept')!)))
+      return keptOffAxis(scene);
+    const next = scene.items[keeps + 1];
+    const held = keyOf(next, 'concept') === 'peak' || keyOf(scene.items[keeps + 2], 'concept') === 'peak';
+    if (held) return quantityById('peak.hold');
+  }
+  const said = saidBefore(scene);
+  if (said) return said;
+  if (saidSeveral(scene)) return { problem: 'the words do not say which of the quantities before is meant' };
+  const subject = subjectOf(scene, undefined);
+  return isSettled(subject) ? subject.quantity : { problem: subject.problem };
+}
+
+function keptOffAxis(scene: Scene): Quantity {
+  return quantityById(scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance');
+}
+
+/** "Loses less light": what is kept is measured, so that less lost is more. */
+export function isOfLoss(scene: Scene, quantity: Quantity): boolean {
+  return /^angle\..*luminance$|^peak\.hold$/.test(quantity.id) && hasKey(scene, 'verb', 'lose', 'fall');
+}
+
+/** The quantity of "twice the Kasulind's": the clause's own, else what was said just before. */
+export function subjectQuantity(scene: Scene): Quantity | { problem: string } {
+  if (scene.items.some((item) => keyOf(item, 'concept') === 'price')) return quantityById('fact:price');
+  const fact = comparedFact(scene);
+  return fact ? quantityById(fact) : quantityOfWords(scene);
+}

@@ -1,0 +1,94 @@
+import type { Check, Operand } from '../../../contract/check.ts';
+import { isWord, keyOf } from '../items.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
+import type { Scene } from '../scene.ts';
+
+/** What a check speaks of: `fact:price`, `peak` …; undefined for kinds that no comparison can take up. */
+export function quantityOfCheck(check: Check): string | undefined {
+  const ofOperand = (operand: Operand) => (operand.type === 'fact' ? `fact:${operand.key}` : operand.id);
+  switch (check.kind) {
+    case 'value':
+      return ofOperand(check.operand);
+    case 'bound':
+      return check.bounds[0] && ofOperand(check.bounds[0].operand);
+    case 'ratio':
+    case 'difference':
+      return ofOperand(check.a);
+    case 'order':
+      return ofOperand(check.key);
+    case 'fact':
+      return typeof check.x === 'number' && !check.by ? `fact:${check.key}` : undefined;
+    default:
+      return undefined;
+  }
+}
+
+/** What a comparison may take up: a quantity, and where on its axis it was read. */
+export interface Said {
+  id: string;
+  window?: number;
+  angle?: number;
+}
+
+/** The one quantity that these checks speak of; its id is '' where they speak of several. */
+export function onlySaid(checks: readonly Check[]): Said | undefined {
+  const ids = new Set(checks.map(quantityOfCheck));
+  const [id] = ids;
+  if (ids.size > 1) return { id: '' };
+  if (id === undefined) return undefined;
+  const places = checks.map(placeOf);
+  const [first] = places;
+  const same = places.every((place) => place.window === first!.window && place.angle === first!.angle);
+  return same ? { id, ...first } : undefined;
+}
+
+function placeOf(check: Check): Omit<Said, 'id'> {
+  const operand =
+    check.kind === 'value' ? check.operand : check.kind === 'bound' ? check.bounds[0]?.operand : undefined;
+  if (operand?.type !== 'quantity') return {};
+  const { window, angle } = operand.conditions;
+  return { ...(window !== undefined && { window }), ...(angle !== undefined && { angle }) };
+}
+
+/**
+ * "742 nits, nearly twice the Kasulind": a clause that names no quantity speaks of the one before it, in its sentence
+ * or, where that is the only one, in the sentence before.
+ */
+export function saidBefore(scene: Scene): Quantity | undefined {
+  const said = saidOf(scene);
+  return said && said.id !== '' ? quantityById(said.id) : undefined;
+}
+
+/** "The lag is 9 ms and the price £899. That is twice …": nobody knows which of the two is meant. */
+export function saidSeveral(scene: Scene): boolean {
+  const first = scene.items.find((item) => item.type !== 'mark');
+  return isWord(first, 'that', "that's", 'which', 'this') && saidOf(scene)?.id === '';
+}
+
+function saidOf(scene: Scene): Said | undefined {
+  if (namesQuantity(scene)) return undefined;
+  for (let before = scene.previous; before; before = before.previous) {
+    if (before.said && before.said.length > 0) return onlySaid(before.said);
+    // A clause that spoke of something, and of which nothing could be made, stands in between.
+    if (namesQuantity(before) || before.used.size > 0) return undefined;
+  }
+  return scene.carry.said;
+}
+
+function namesQuantity({ items }: Scene): boolean {
+  return items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'fact') ?? keyOf(item, 'gamut'));
+}
+
+/** "That is less than a third of what …": "that" is the value just named, with its window and angle. */
+export function takeUpPlace(scene: Scene): undefined {
+  const first = scene.items.find((item) => item.type !== 'mark');
+  if (!isWord(first, 'that', "that's", 'which', 'this')) return;
+  const said = saidOf(scene);
+  if (!said || said.id === '') return;
+  const { window, angle } = scene.conditions;
+  const more = {
+    ...(window === undefined && said.window !== undefined && { window: said.window }),
+    ...(angle === undefined && said.angle !== undefined && { angle: said.angle }),
+  };
+  scene.conditions = { ...scene.conditions, ...more };
+}

@@ -1,0 +1,57 @@
+import type { SentenceRow } from './row.ts';
+
+/** Comparisons that leave out what they compare, as the words before have said it; light that is kept or lost. */
+export const comparedWithBefore: readonly SentenceRow[] = [
+  [
+    'It tops out at 742 nits. That is just under twice the Veltrane, and about 20 % over the Kasulind.',
+    'value peak max = 742 [741.5, 742.5]',
+    'ratio peak max : peak max {veltrane} = 2 [1.8, 2)',
+    'ratio peak max : peak max {kasulind} = 1.2 [1.19, 1.21]',
+  ],
+  [
+    "Contrast is 4,400:1 with dimming off, or a little over three times the Tamarick's.",
+    'value contrast.native {dimming off} = 4400 [4350, 4450]',
+    'ratio contrast.native {dimming off} : contrast.native {dimming off, tamarick} = 3 (3, 3.15]',
+  ],
+  [
+    "It costs £899. It's a third more than the Veltrane.",
+    'fact price = 899',
+    'ratio fact.price : fact.price {veltrane} = 1.33333 [1.3, 1.36667]',
+  ],
+  [
+    'It reaches 231 nits, which is less than the Kasulind gives.',
+    'value peak max = 231 [230.5, 231.5]',
+    'order peak max lower ahead of kasulind-vane-50',
+  ],
+  [
+    'White reaches 347 nits. That makes it 30 % brighter than the Nocthale.',
+    'value white = 347 [346.5, 347.5]',
+    'ratio white : white {nocthale} = 1.3 [1.295, 1.305]',
+  ],
+  [
+    'Over the full screen it gives 240 nits. That is a third of what the Kasulind gives.',
+    'value peak at 100 {window 100} = 240 [235, 245]',
+    'ratio peak at 100 {window 100} : peak at 100 {kasulind, window 100} = 0.333333 [0.3, 0.366667]',
+  ],
+  // Two quantities stand before it: nobody knows which is meant.
+  [
+    'The lag is 9 ms and the price £899. That is twice the Kasulind.',
+    'value lag = 9 [8.5, 9.5]',
+    'fact price = 899',
+    'unproven',
+  ],
+  [
+    'It holds on to more light at 45 degrees than the Nocthale.',
+    'order angle.luminance at 45 {angle 45} higher ahead of nocthale-umbra-55',
+  ],
+  [
+    'At 45 degrees it loses less light than the Kasulind.',
+    'order angle.luminance at 45 {angle 45} higher ahead of kasulind-vane-50',
+  ],
+  [
+    'The Kasulind holds its peak better than the Nocthale.',
+    'order peak.hold max {kasulind} higher ahead of nocthale-umbra-55',
+  ],
+  ['At 30 degrees it is brighter than the Kasulind.', 'unproven'],
+  ['At 45 degrees it loses twice as much light as the Kasulind.', 'unproven'],
+];
