@@ -69,6 +69,9 @@ function agrees(check: FactCheck, statement: FactStatement): boolean | null {
   const wantedSet = (Array.isArray(wanted) ? wanted : [wanted]).map((item) => synonym(String(item)));
   const has = (item: string) => foundSet.includes(item) || isPartOf(item, check.key, found);
   if (check.op === 'excludes') return !wantedSet.some(has);
+  // "HDR10 only" names the whole list.
+  if (check.op === '=' && Array.isArray(wanted) && foundSet.some((item) => !wantedSet.includes(item)))
+    return false;
   if (check.op === '=' || check.op === 'includes') return wantedSet.every(has);
   // Versions such as "2.1" can be compared: "at least HDMI 2.0".
   const [one, other] = [Number(found), Number(wanted)];

@@ -68,6 +68,9 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
   const key = compared?.kind === 'ratio' ? compared.a : compared?.kind === 'order' ? compared.key : undefined;
   const comparedConcept = key?.type === 'quantity' ? conceptOfCompared[key.id] : undefined;
   if (comparedConcept) scene.concept ??= comparedConcept;
+  // "The maker promises 550 nits; on our bench it is 498": what was promised was measured.
+  if (scene.said?.some((check) => check.kind === 'fact' && check.by === 'maker' && check.key === 'peak'))
+    scene.concept ??= 'peak';
   if (concept)
     scene.concept =
       concept === 'error' &&

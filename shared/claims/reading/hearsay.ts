@@ -43,6 +43,13 @@ const people = new Set([
   'salesperson',
   'forum',
   'rumour',
+  'intern',
+  'assistant',
+  'wife',
+  'husband',
+  'partner',
+  'son',
+  'daughter',
 ]);
 
 const opining = new Set([

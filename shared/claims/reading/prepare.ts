@@ -56,7 +56,9 @@ function isHalfScreen(items: readonly Item[], at: number): boolean {
     (items.slice(at + 2, at + 5).some((item) => isWord(item, 'lit', 'white', 'filled', 'in white')) ||
       items
         .slice(Math.max(0, at - 3), at)
-        .some((item) => isWord(item, 'light', 'lit', 'light up', 'lights up', 'fill')))
+        .some((item) => isWord(item, 'light', 'lit', 'light up', 'lights up', 'fill')) ||
+      // "Half the screen: 487"
+      items.length === 2)
   );
 }
 

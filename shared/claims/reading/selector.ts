@@ -1,5 +1,6 @@
 import type { Selector } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
+import type { AxisSpan } from './axis.ts';
 import { placeNouns } from './cell.ts';
 import { type Item, isOneOf, isWord, keyOf } from './items.ts';
 import type { Quantity } from './quantity.ts';
@@ -19,6 +20,17 @@ export function cellSelector(scene: Scene): Selector {
   return { stat: scene.items.some((item) => /^brighter|^lighter/.test(item.text)) ? 'max' : 'min' };
 }
 
+/** "From 45 degrees it keeps 58 %": where the viewer sits; "from 45 degrees upwards" is a stretch. */
+function isViewpoint(axis: AxisSpan): boolean {
+  return (
+    axis.kind === 'angle' &&
+    axis.from !== undefined &&
+    axis.to === undefined &&
+    isWord(axis.items[0], 'from') &&
+    !/(?:up|on|upwards?|onwards?|above|beyond|more|higher)$/.test(axis.items.at(-1)!.text)
+  );
+}
+
 /** Which value(s) of the series the clause speaks of. */
 export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'under' | 'over'): Selector {
   if (quantity.id.endsWith('.cell')) return cellSelector(scene);
@@ -26,6 +38,7 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
   const kind = quantity.axis === 'angle' ? 'angle' : 'stimulus';
   const axis = quantity.axis === 'patch' || quantity.axis === 'window' ? undefined : nearestAxis(scene, kind);
   const range: Partial<Selector> = {};
+  if (use === 'value' && axis && isViewpoint(axis)) return { stat: 'at', at: axis.from! };
   if (axis && axis.at === undefined) {
     if (axis.from !== undefined) {
       range.from = axis.from;

@@ -190,11 +190,38 @@ function byConcept(
   }
 }
 
+/** "0.27 W when it's asleep", "0.36 W at rest", "0.63 W off": the power of standby. */
+function isAtRest(scene: Scene, number: Item): boolean {
+  const after = scene.items.filter((item) => item.index > number.index && item.index < number.index + 7);
+  const next = after.findIndex((item) => item.number?.dimension === 'power');
+  const own = next < 0 ? after : after.slice(0, next);
+  return own.some(
+    (item, at) =>
+      isWord(item, 'asleep', 'sleeping', 'sleeps') ||
+      (isWord(item, 'rest') && isWord(own[at - 1], 'at')) ||
+      (isWord(item, 'off') && (at === 0 || isWord(own[at - 1], 'is', 'when', 'switched'))),
+  );
+}
+
+/** "…, at 402", "on our bench it is 498": a number with no noun behind it that it could count. */
+function countsNothing(scene: Scene, number: Item): boolean {
+  let at = number.index - 1;
+  while (keyOf(scene.sentence[at], 'hedge') ?? keyOf(scene.sentence[at], 'comparator')) at -= 1;
+  const before = scene.sentence[at];
+  const next = scene.sentence[number.index + 1];
+  const led =
+    isWord(before, 'at', 'is', 'measured', 'to') ||
+    (isWord(before, ':') && scene.conditions.window !== undefined);
+  const counts = next !== undefined && next.type !== 'mark' && !isWord(next, 'in', 'at', 'over', 'with');
+  return led && !counts;
+}
+
 /**
  * The quantity that a number of this dimension (or a word without a number) speaks of: the clause's own words,
  * else what the sentence, the paragraph or the heading speaks of.
  */
 export function subjectOf(scene: Scene, dimension: string | undefined, near?: Item): Subject {
+  if (dimension === 'power' && near && isAtRest(scene, near)) return settled('standby', 'standby', []);
   const corner = dimension === 'percent' ? (cellOf(scene) ?? spreadOf(scene)) : undefined;
   if (corner) return corner;
   for (const item of conceptsFor(scene, dimension, near)) {
@@ -251,7 +278,8 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       hasKey(scene, 'verb', 'reach', 'fall', 'rise', 'stay', 'keep') ||
       scene.items.some((item) =>
         isWord(item, 'got', 'get', 'measured', 'remain', 'more', 'less', 'was', 'is'),
-      ))
+      ) ||
+      countsNothing(scene, near))
   )
     return luminanceSubject(scene, carried!, undefined, 'luminance');
   if (

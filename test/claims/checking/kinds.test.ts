@@ -314,6 +314,9 @@ describe('fact', () => {
     expect(fact('hdr.formats', 'hdr10')).toBe('holds');
     expect(fact('hdr.formats', ['HLG', 'HDR10'])).toBe('holds');
     expect(fact('hdr.formats', ['HDR10', 'Other'])).toBe('breaks');
+    // "HDR10 only" names the whole list
+    expect(fact('hdr.formats', ['HDR10'], { op: '=' })).toBe('breaks');
+    expect(fact('hdr.formats', ['HDR10'], { op: 'includes' })).toBe('holds');
     expect(fact('hdr.formats', 'Other', { op: 'excludes' })).toBe('holds');
     expect(fact('panel', 'IPS')).toBe('holds');
     expect(fact('panel', 'VA')).toBe('breaks');

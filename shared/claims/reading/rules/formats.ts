@@ -1,6 +1,7 @@
 import type { Check } from '../../../contract/check.ts';
+import { hasVerb } from '../clauses.ts';
 import { type Findings, propose } from '../finding.ts';
-import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
+import { type Item, isOneOf, isWord, keyOf, type MeaningKind } from '../items.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { factConditions } from './factCheck.ts';
 
@@ -88,13 +89,14 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
         'accepted',
         'covered',
       ) ||
-      (isWord(item, 'has', 'have', 'takes', 'includes') &&
-        formats.some((format) => format.index > item.index && format.index <= item.index + 2)),
+      (isWord(item, 'has', 'have', 'takes', 'includes', 'get', 'gets') &&
+        formats.some((format) => format.index > item.index && format.index <= item.index + 3)),
   );
   const missing = verb && isWord(verb, 'lacks', 'omits', 'lack', 'ignores', 'skips', 'drops', 'misses');
   if (
     !topical &&
     !verb &&
+    !isBareList(scene, formats) &&
     !(
       scene.previous?.items.some((item) => isOneOf(item, supporting)) &&
       scene.items.some((item) => keyOf(item, 'negation'))
@@ -117,7 +119,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     (scene.items.some((item) => isNot(item) && item.index > last.index)
       ? scene.items.find((item) => isWord(item, 'but', 'while', 'whereas', 'though') && between(item))
       : undefined);
-  readUnknownFormat(scene, findings, last);
+  const denied = readUnknownFormat(scene, findings, last);
   const left = turn ? formats.filter((item) => item.index > turn.index) : [];
   for (const item of left)
     propose(
@@ -128,7 +130,9 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
       [turn, item],
     );
   const kept = formats.filter((item) => !left.includes(item));
+  const makersOwn = denied || left.length > 0 ? [] : nameAfter(scene.items, scene.items.indexOf(last));
   const names = kept.map((item) => keyOf(item, 'format')!);
+  if (makersOwn.length > 0) names.push(makersOwn.map(({ text }) => text).join(' '));
   if (excluded % 2 === 1) {
     for (const item of formats)
       propose(
@@ -145,23 +149,53 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     : { kind: 'fact', key: 'hdr.formats', op: 'includes', x: names, conditions };
   propose(findings, scene, 'fact', check, [
     ...kept,
+    ...makersOwn,
     verb,
     only,
     scene.items.find((item) => keyOf(item, 'fact') === 'hdr.formats'),
   ]);
 }
 
-/** "HDR10 and HLG are on board; Dynamic Glow is not": a format by a name that only its maker uses. */
-function readUnknownFormat(scene: Scene, findings: Findings, last: Item): undefined {
+/** "HDR10 and HLG, but not Dynamic Glow.": a list that stands by itself, without a verb. */
+function isBareList(scene: Scene, formats: readonly Item[]): boolean {
+  return (
+    scene.items[0] === formats[0] &&
+    formats.length > 1 &&
+    scene.previous === null &&
+    !scene.sentence.some(
+      (item) => item.number ?? keyOf(item, 'concept') ?? keyOf(item, 'verb') ?? keyOf(item, 'topic'),
+    ) &&
+    !hasVerb(scene.sentence)
+  );
+}
+
+/** The words of a name that only its maker uses, right after "and", a comma or "not": "HDR10, HLG and Dynamic Glow". */
+function nameAfter(items: readonly Item[], at: number): Item[] {
+  let from = at + 1;
+  while (isWord(items[from], ',')) from += 1;
+  if (isWord(items[from], 'and', 'or', 'plus', 'but', 'nor')) from += 1;
+  if (from === at + 1 && keyOf(items[at], 'negation') !== 'not') return [];
+  let to = from;
+  while (items[to]?.capital && items[to]!.type !== 'mark' && !keyOf(items[to], 'format')) to += 1;
+  const name = items.slice(from, to);
+  const names = name.some((item) =>
+    ['unit', 'maker', 'hue', 'concept'].some((kind) => keyOf(item, kind as MeaningKind)),
+  );
+  return names || (items[to] !== undefined && items[to]!.type !== 'mark') ? [] : name;
+}
+
+/** "HDR10 and HLG are on board; Dynamic Glow is not", "but not Dynamic Glow": a format by a name that only its maker uses. */
+function readUnknownFormat(scene: Scene, findings: Findings, last: Item): boolean {
   const { items } = scene;
   const not = items.find((item) => item.index > last.index && keyOf(item, 'negation') === 'not');
-  if (!not) return;
+  if (!not) return false;
   let at = items.indexOf(not) - 1;
   while (isWord(items[at], 'is', 'are', 'does', 'do')) at -= 1;
   const end = at;
   while (items[at]?.capital && items[at]!.type === 'word' && items[at]!.index > last.index) at -= 1;
-  const name = items.slice(at + 1, end + 1);
-  if (name.length === 0) return;
+  const before = items.slice(at + 1, end + 1);
+  const name = before.length > 0 ? before : nameAfter(items, items.indexOf(not));
+  if (name.length === 0) return false;
   propose(
     findings,
     scene,
@@ -175,4 +209,5 @@ function readUnknownFormat(scene: Scene, findings: Findings, last: Item): undefi
     },
     [...name, not],
   );
+  return true;
 }

@@ -133,4 +133,11 @@ export const facts: readonly SentenceRow[] = [
   ['It gets 8.5 points out of a possible 10.', 'score total = 8.5 of 10'],
   ['It gets 8.5 from us.', 'score total = 8.5'],
   ['Only one of the four HDMI inputs is 2.1.', 'fact hdmi.count.2.1 = 1', 'fact hdmi.count = 4'],
+  ['HDR formats: HDR10, HLG and Dynamic Glow.', 'fact hdr.formats includes HDR10+HLG+dynamic glow'],
+  [
+    'HDR10 and HLG, but not Dynamic Glow.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes dynamic glow',
+  ],
+  ['You get HDR10, HLG and Dynamic Glow.', 'fact hdr.formats includes HDR10+HLG+dynamic glow'],
 ];

@@ -5,4 +5,6 @@ export const silent: readonly SentenceRow[] = [
   ['There is a hint of red in the logo.'],
   ['It is made for bright rooms.'],
   ['I carried it up two flights of stairs.'],
+  ['The intern says the Veltrane will reach 900 nits.'],
+  ['More than one of us fell asleep.'],
 ];

@@ -191,4 +191,33 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'order black {kasulind} lower ahead of veltrane-plain-50',
   ],
   ['Input lag is a respectable 14 ms.', 'value lag = 14 [13.5, 14.5]'],
+  [
+    'The peak is 742 nits. A tiny 2% window does worse, at 402.',
+    'value peak max = 742 [741.5, 742.5]',
+    'value peak at 2 {window 2} = 402 [401.5, 402.5]',
+  ],
+  [
+    'The peak is 742 nits. Half the screen: 487.',
+    'value peak max = 742 [741.5, 742.5]',
+    'value peak at 50 {window 50} = 487 [486.5, 487.5]',
+  ],
+  [
+    'Orrinvale promises 750 nits on the carton; on our bench it is 742.',
+    'fact peak = 750 by maker',
+    'value peak max = 742 [741.5, 742.5]',
+  ],
+  ['From 45 degrees off centre it keeps 58% of its light.', 'value angle.luminance at 45 = 58 [57.5, 58.5]'],
+  ['From 30 degrees up it keeps 60% of its light.', 'value angle.luminance average ≥30 = 60 [59.5, 60.5]'],
+  [
+    "It draws 52.6 W, and 0.27 W when it's asleep.",
+    'value power.calm = 52.6 [52.55, 52.65]',
+    'value standby = 0.27 [0.265, 0.275]',
+  ],
+  ['It wastes little: 0.36 W at rest.', 'value standby = 0.36 [0.355, 0.365]'],
+  [
+    'The meter says 89 W on, 0.63 W off.',
+    'value power.calm = 89 [88.5, 89.5]',
+    'value standby = 0.63 [0.625, 0.635]',
+  ],
+  ['It draws 80 W with dimming off.', 'value power.calm {dimming off} = 80 [79.5, 80.5]'],
 ];
