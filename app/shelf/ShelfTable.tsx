@@ -140,7 +140,7 @@ function Line({
         {columns.map((column) => {
           const value = columnValue(entry, column.key);
           return (
-            <td key={column.key} className="figure">
+            <td key={column.key} className="figure" data-head={column.head}>
               <Tiny entry={entry} column={column.key} limits={limits} />
               {value ? (
                 headlineText(shelfHeadlines[column.key].headline, value)
