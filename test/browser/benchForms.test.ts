@@ -76,6 +76,31 @@ describe('the forms of the Bench', () => {
       .not.toBe(before);
   });
 
+  it('begin a run from a step that is out of date: its conditions, its place and its cautions come along', async () => {
+    const page = await bench(unit);
+    await page.getByRole('button', { name: /^Begin a run: White windows/ }).click();
+    const form = page.getByRole('form', { name: 'Begin a run' });
+    expect(await form.getByRole('note').innerText()).toMatch(/leave an image.*strains the eyes/s);
+    expect(await form.getByLabel('Picture mode').inputValue()).toBe('HDR Calm');
+    expect(await form.locator('[name=firmware]').inputValue()).toBe('3.2.0');
+    await form.getByLabel('Warmed up for, minutes').fill('10');
+    expect(await form.getByRole('status').innerText()).toMatch(/asks for 45 minutes/);
+    await form.getByLabel('Target EOTF').fill('steep');
+    await form.getByRole('button', { name: 'Begin the run' }).click();
+    expect(await form.getByRole('alert').innerText()).toMatch(/^Write BT\.1886, PQ/);
+    await form.getByLabel('Target EOTF').fill('PQ');
+    await form.getByRole('button', { name: 'Begin the run' }).click();
+    await page.locator('#run-hdr10-hdr-calm-delivered .bring').waitFor();
+    const begun = (await unitOf(sitting, unit)).runs.find(({ id }) => id === 'hdr10-hdr-calm-delivered');
+    expect(begun?.conditions).toMatchObject({
+      supersedes: 'hdr-calm-delivered',
+      firmware: '3.2.0',
+      warm_up_min: 10,
+      instrument: { serial: '0007' },
+      taken: expect.stringMatching(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:00[+-]\d{2}:\d{2}$/),
+    });
+  });
+
   it('put a set right by keyboard alone, say below a field what to write, and leave by Esc', async () => {
     const page = await bench('orrinvale-kiln-55');
     await page.getByRole('button', { name: 'Change', exact: true }).first().focus();
