@@ -66,6 +66,8 @@ export function countsThings(noun: Item | undefined): boolean {
 
 /** A number in a sentence about people, places and things: an age, a distance, a count of pages. */
 export function isPlainNumber(sentence: readonly Item[], item: Item): boolean {
+  // "Its 7 buttons" are the set's, whatever they are.
+  if (isWord(sentence[item.index - 1], 'its')) return false;
   const next = sentence[item.index + 1];
   const counted =
     countsThings(next) ||
