@@ -22,12 +22,12 @@ export function PlotSvg({
 }) {
   const shared = { width, height, spots };
   return (
+    // biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset, and its marks can be pressed
     <svg
       ref={svgRef}
       className="plot-svg"
       viewBox={`0 0 ${width} ${height}`}
       style={{ width: `${width / 16}rem`, height: `${height / 16}rem` }}
-      // biome-ignore lint/a11y/useSemanticElements: a drawing cannot be a fieldset, and its marks can be pressed
       role="group"
       aria-label={figure.title}
     >
