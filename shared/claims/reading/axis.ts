@@ -220,6 +220,8 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     if (bare && !noun) return null;
     return span({ to: x, toIncluded: false }, left, right, bothWays);
   }
+  // "P3 is covered to 93.5 %" states how far.
+  if (isWord(before, 'to') && keyOf(items[left - 1], 'verb') === 'cover') return null;
   if (comparator === 'upTo' || isWord(before, 'to', 'through', 'within', 'inside')) {
     if (bare && !noun) return null;
     return span({ to: x }, left, right, bothWays);

@@ -15,7 +15,7 @@ export function spreadOf(scene: Scene): Subject | undefined {
         .some((before) => isWord(before, 'towards', 'toward', 'to', 'into', 'at')),
   );
   const varies = scene.items.find((item) =>
-    /^(?:var(?:y|ies|ied)|differs?|deviates?|fluctuates?)$/.test(item.text),
+    /^(?:var(?:y|ies|ied)|differs?|deviates?|fluctuates?|strays?)$/.test(item.text),
   );
   const across = scene.items.some(
     (item, at) =>
@@ -29,9 +29,18 @@ export function spreadOf(scene: Scene): Subject | undefined {
       /^brightest/.test(item.text) &&
       isWord(scene.items[at + 1], 'spot', 'point', 'part', 'area', 'cell', 'patch', 'place'),
   );
+  const even = scene.items.find(
+    (item, at) =>
+      isWord(item, 'uniform', 'even') &&
+      scene.items.slice(at + 1, at + 3).some((next) => keyOf(next, 'comparator') ?? isWord(next, 'within')),
+  );
+  if (even) return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [even]);
   if ((varies && across) || brightest)
     return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [varies ?? brightest]);
-  const falls = scene.items.some((item) => ['fall', 'lose'].includes(keyOf(item, 'verb') ?? ''));
+  const falls = scene.items.some(
+    (item) =>
+      ['fall', 'lose'].includes(keyOf(item, 'verb') ?? '') || /^(?:fades?|darkens?|dims?)$/.test(item.text),
+  );
   if (!edge || !falls) return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [edge]);
 }

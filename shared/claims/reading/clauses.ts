@@ -57,6 +57,15 @@ export function isAnchor(item: Item): boolean {
   return false;
 }
 
+/** "…, none on the Kasulind": what was spoken of, on another set. */
+function isNoneOn(items: readonly Item[]): boolean {
+  return (
+    isWord(items[0], 'none') &&
+    isWord(items[1], 'on') &&
+    items.some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'))
+  );
+}
+
 /** "There is no banding": a topic with its denial is a statement. */
 function deniesTopic(items: readonly Item[]): boolean {
   return (
@@ -220,7 +229,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       pending = [];
     }
     const strong =
-      contrasts || piece.items.some(isAnchor) || deniesTopic(piece.items) || deniesStatistic(piece);
+      contrasts ||
+      piece.items.some(isAnchor) ||
+      deniesTopic(piece.items) ||
+      deniesStatistic(piece) ||
+      isNoneOn(piece.items);
     const last = clauses[clauses.length - 1];
     if (!strong) {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.

@@ -9,6 +9,7 @@ import { issueAt, modeAt } from './modeName.ts';
 import { earlierTime, speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
+import { isDistance } from './toneDirection.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
 
 /** Sentence-wide: gives numbers their roles as axis, window or angle and collects the axis phrases. */
@@ -142,7 +143,8 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (room) set('room', room, item);
     if (item.number?.role === 'lux') set('room', item.number.x, item);
     const side = keyOf(item, 'side');
-    if (side && scene.axes.some((axis) => axis.kind === 'angle')) set('side', side, item);
+    if (side && (conditions.angle !== undefined || scene.axes.some((axis) => axis.kind === 'angle')))
+      set('side', side, item);
     const plane = keyOf(item, 'plane');
     if (plane) set('plane', plane, item);
     const level = keyOf(item, 'level');
@@ -330,6 +332,8 @@ export function scenesOf(
       said: undefined,
       stat: undefined,
     };
+    // "The 10 % step is too bright, by 16 %": the place was named before.
+    if (previous && scene.axes.length === 0 && isDistance(scene)) scene.axes = previous.axes;
     settleUnit(scene);
     settleEllipsis(scene);
     const { named } = settleConditions(scene);

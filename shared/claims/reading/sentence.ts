@@ -74,7 +74,8 @@ function resolveDoubtfulAxes(scene: Scene): undefined {
           'blueBalance',
         ].includes(keyOf(item, 'concept') ?? '') ||
         keyOf(item, 'gamut') ||
-        isOneOf(item, placeNouns),
+        isOneOf(item, placeNouns) ||
+        isWord(item, 'uniform', 'strays', 'stray'),
     );
     const carried = scene.concept ?? carriedConcept(scene.carry);
     if (

@@ -9,6 +9,7 @@ import { quantityById } from './quantity.ts';
 import { firstWith, hasKey, type Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { type Subject, settled } from './settled.ts';
+import { directionOfTone } from './toneDirection.ts';
 import { splitVariant } from './units.ts';
 
 /** The concept items of a clause that suit a dimension, nearest to the number first. */
@@ -28,6 +29,30 @@ export function gamutOf(scene: Scene): { gamut: string; item?: Item } | undefine
   const item = firstWith(scene, 'gamut');
   if (item) return { gamut: keyOf(item, 'gamut')!, item };
   return scene.gamut ? { gamut: scene.gamut } : undefined;
+}
+
+/** Of two diagrams ("93.5 % in xy and 95.5 % in u′v′") the one behind the number that is read. */
+function diagramOf(scene: Scene): Item | undefined {
+  const { focus } = scene;
+  const behind =
+    focus && scene.items.find((item) => item.index > focus.index && keyOf(item, 'diagram') !== undefined);
+  return behind ?? firstWith(scene, 'diagram');
+}
+
+/** "At 10 % it is 16 % too dark", "…, by 16 %": how far a level lies from the target curve. */
+function toneError(scene: Scene): Subject | undefined {
+  const direction = directionOfTone(scene);
+  const others = scene.items.some((item) => {
+    const concept = keyOf(item, 'concept');
+    return (
+      keyOf(item, 'hue') ??
+      keyOf(item, 'gamut') ??
+      (concept !== undefined && concept !== 'eotf' ? concept : undefined)
+    );
+  });
+  if (!direction || others || isOffAxis(scene) || !scene.axes.some(({ kind }) => kind === 'stimulus'))
+    return undefined;
+  return settled('eotf.error', 'eotf', [direction]);
 }
 
 function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
@@ -103,7 +128,7 @@ function byConcept(
         return byConcept(scene, 'area', firstWith(scene, 'concept', 'area'), dimension);
       const gamut = gamutOf(scene);
       if (!gamut) return { problem: 'the words do not say which reference gamut is meant' };
-      const diagram = firstWith(scene, 'diagram');
+      const diagram = diagramOf(scene);
       const key = keyOf(diagram, 'diagram') ?? 'xy';
       const base = `${concept}.${gamut.gamut}`;
       const quantity = quantityById(`${base}.${key}`);
@@ -143,7 +168,7 @@ function byConcept(
       return settled('contrast.sequential', concept, [item]);
     case 'uniformity':
       return settled(
-        `uniformity.${scene.conditions.level ?? (/grey/.test(item?.text ?? '') ? 'grey50' : 'white')}`,
+        `uniformity.${scene.conditions.level ?? (/grey/.test(item?.text ?? '') ? 'grey50' : !item && hasKey(scene, 'concept', 'black') ? 'black' : 'white')}`,
         concept,
         [item],
       );
@@ -222,6 +247,8 @@ function countsNothing(scene: Scene, number: Item): boolean {
  */
 export function subjectOf(scene: Scene, dimension: string | undefined, near?: Item): Subject {
   if (dimension === 'power' && near && isAtRest(scene, near)) return settled('standby', 'standby', []);
+  const tone = dimension === 'percent' ? toneError(scene) : undefined;
+  if (tone) return tone;
   const corner = dimension === 'percent' ? (cellOf(scene) ?? spreadOf(scene)) : undefined;
   if (corner) return corner;
   for (const item of conceptsFor(scene, dimension, near)) {

@@ -132,7 +132,14 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const possessive = isWord(next, "'s") || next?.text === "'";
     const twoBefore = items[before(items, at) - 1];
     let role: UnitMention['role'];
-    if (
+    // "7.7 ms for the Kasulind"
+    const given =
+      isWord(left, 'for') &&
+      twoBefore?.number !== undefined &&
+      (next === undefined || next.type === 'mark') &&
+      !mentions.some((mention) => mention.role === 'subject');
+    if (given) role = 'subject';
+    else if (
       left &&
       (barring.has(left.text) ||
         (isWord(left, 'from') && isWord(twoBefore, 'apart', 'aside')) ||

@@ -71,6 +71,8 @@ export function operatorOf(
       (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
       keyOf(entry, 'comparator') === undefined,
   );
+  // "Levels above 3: none"
+  if (isWord(scene.items[at + 1], 'none')) negations.push(scene.items[at + 1]!);
   if (negations.length % 2 === 1) {
     op = opposite[op];
     items.push(...negations);

@@ -258,7 +258,18 @@ function answerOf(scene: Scene): { range: [number, number]; items: Item[] } | un
   const first = items[0]!;
   if (isWord(first, 'not') && isWord(items[1], 'that') && isWord(items[2], 'i', 'we') && items.length < 9)
     return { range: [0, 0], items: items.slice(0, 3) };
+  // "I never saw one", "Not on the Kasulind"
+  const never = items.findIndex((item) => isWord(item, 'never'));
+  if (
+    never >= 0 &&
+    never < 3 &&
+    items.length < 7 &&
+    isWord(items[never + 1], 'saw', 'seen', 'noticed', 'spotted')
+  )
+    return { range: [0, 0], items: items.slice(never, never + 2) };
   if (items.length > 5) return undefined;
+  if (isWord(first, 'not') && isWord(items[1], 'on') && scene.units.length === 1)
+    return { range: [0, 0], items: [first] };
   if (['none', 'never'].includes(keyOf(first, 'stat') ?? '') || isWord(first, 'no', 'not a trace'))
     return { range: [0, 0], items: [first] };
   const meaning = meaningOf(first, 'severity');

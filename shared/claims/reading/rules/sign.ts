@@ -1,9 +1,10 @@
 import { type Item, isWord, keyOf } from '../items.ts';
 import { firstWith, type Scene } from '../scene.ts';
+import { directionOfTone } from '../toneDirection.ts';
 
 /** "7 % short of its target" is −7 %; "12 % under" too. */
 export function signOf(scene: Scene): { sign: number; item?: Item } {
-  const direction = firstWith(scene, 'direction', 'under', 'over');
+  const direction = firstWith(scene, 'direction', 'under', 'over') ?? directionOfTone(scene);
   if (direction) return { sign: keyOf(direction, 'direction') === 'under' ? -1 : 1, item: direction };
   const word = scene.items.find(
     (item) =>

@@ -68,6 +68,21 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
       ]);
       continue;
     }
+    // "Inputs: four HDMI, two USB"
+    const direct = forWhat?.number?.dimension === '' && !forWhat.number.role ? forWhat : undefined;
+    if (
+      bare &&
+      direct &&
+      (next === undefined || next.type === 'mark' || isWord(next, 'and')) &&
+      scene.sentence.some(
+        (entry) => entry.index < direct.index && /^(?:inputs|sockets|ports|connections)$/.test(entry.text),
+      )
+    ) {
+      const conditions = factConditions(scene);
+      const check: FactCheck = { kind: 'fact', key, op: opOf(direct), x: direct.number!.x, conditions };
+      propose(findings, scene, 'fact', check, [direct, item]);
+      continue;
+    }
     if (bare && forCount?.number?.dimension === '' && !forCount.number.role && !next?.number) {
       const check: FactCheck = {
         kind: 'fact',

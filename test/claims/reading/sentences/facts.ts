@@ -140,4 +140,5 @@ export const facts: readonly SentenceRow[] = [
     'fact hdr.formats excludes dynamic glow',
   ],
   ['You get HDR10, HLG and Dynamic Glow.', 'fact hdr.formats includes HDR10+HLG+dynamic glow'],
+  ['Inputs: four HDMI, three of them to version 2.1.', 'fact hdmi.count = 4', 'fact hdmi.count.2.1 = 3'],
 ];

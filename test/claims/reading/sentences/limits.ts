@@ -116,4 +116,7 @@ export const limits: readonly SentenceRow[] = [
   ['It falls short of the promised 1,000 nits.', 'bound peak max < 1000', 'fact peak = 1000 by maker'],
   ['It never drops under 200 nits, whatever the window.', 'bound peak min >= 200'],
   ['Peak luminance never falls below 200 nits in any window.', 'bound peak min >= 200'],
+  ['Levels above 3: none.', 'bound grey.de2000 max <= 3'],
+  ['White is uniform to within 5%.', 'bound uniformity.white <= 5'],
+  ['White never strays more than 10% across the screen.', 'bound uniformity.white <= 10'],
 ];

@@ -43,4 +43,11 @@ export const observed: readonly SentenceRow[] = [
   ['Banding only shows if you hunt for it.', 'observed banding 0–1'],
   ['Banding is all but invisible.', 'observed banding 0–1'],
   ['Ghosting? Not that I could tell.', 'observed ghosting 0–0'],
+  [
+    'Clouding: none on the Veltrane, none on the Kasulind.',
+    'observed clouding 0–0 {veltrane}',
+    'observed clouding 0–0 {kasulind}',
+  ],
+  ['Haloes? I never saw one.', 'observed haloes 0–0'],
+  ['Haloes? Not on the Kasulind.', 'observed haloes 0–0 {kasulind}'],
 ];

@@ -170,4 +170,12 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ],
   ['Gamma tracks close to 2.2.', 'value gamma.average = 2.2 [2.09, 2.31]'],
   ['As you would expect, the average error is 2.4.', 'value grey.de2000 average = 2.4 [2.35, 2.45]'],
+  [
+    'P3 is covered to 93.5% in xy and 95.5% in u′v′.',
+    'value coverage.p3.xy = 93.5 [93.45, 93.55]',
+    'value coverage.p3.uv = 95.5 [95.45, 95.55]',
+  ],
+  ['At 10% it is 16% too dark.', 'value eotf.error at 10 = -16 [-16.5, -15.5]'],
+  ['The 20% step is too bright, by 16%.', 'value eotf.error at 20 = 16 [15.5, 16.5]'],
+  ['At 10% the set gives 21% less light than BT.1886 asks.', 'value eotf.error at 10 = -21 [-21.5, -20.5]'],
 ];

@@ -220,4 +220,20 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'value standby = 0.63 [0.625, 0.635]',
   ],
   ['It draws 80 W with dimming off.', 'value power.calm {dimming off} = 80 [79.5, 80.5]'],
+  ['White fades by only 10% towards the corners.', 'value uniformity.white = 10 [9.5, 10.5]'],
+  [
+    'Uniformity of white: 24%; of black: 33%.',
+    'value uniformity.white = 24 [23.5, 24.5]',
+    'value uniformity.black = 33 [32.5, 33.5]',
+  ],
+  [
+    'At 30° to the right 83% are left, to the left 77%.',
+    'value angle.luminance at 30 {angle 30, side right} = 83 [82.5, 83.5]',
+    'value angle.luminance at 30 {angle 30, side left} = 77 [76.5, 77.5]',
+  ],
+  [
+    'Lag is 7.7 ms for the Veltrane, 14.6 for the Kasulind.',
+    'value lag {veltrane} = 7.7 [7.65, 7.75]',
+    'value lag {kasulind} = 14.6 [14.55, 14.65]',
+  ],
 ];

@@ -1,0 +1,19 @@
+import { type Item, isWord } from './items.ts';
+import { firstWith, type Scene } from './scene.ts';
+
+/** The word for too much or too little light in the clause, or before it where the clause is no more than "by 16 %". */
+export function directionOfTone(scene: Scene): Item | undefined {
+  const own = firstWith(scene, 'direction', 'over', 'under');
+  const before =
+    scene.previous && isDistance(scene) ? firstWith(scene.previous, 'direction', 'over', 'under') : undefined;
+  const item = own ?? before;
+  return item && /bright|dark|dim|light/.test(item.text) ? item : undefined;
+}
+
+/** "…, by 16 %" */
+export function isDistance({ items }: Scene): boolean {
+  return (
+    isWord(items[0], 'by') &&
+    items.every((item) => item.number ?? (item.meanings.length === 0 || item.index === items[0]!.index))
+  );
+}
