@@ -32,7 +32,7 @@ export interface Carry {
   /** Topic of a question just asked ("Banding? None.") */
   asked?: string;
   /** A maker's claim that "we got there" answers */
-  claimed?: { key: string; x: number; place: number; unit: string; factKey?: string };
+  claimed?: { key: string; x: number; place: number; unit: string; factKey?: string; of?: string };
   /** What the sentence before said was seen, for "it becomes distracting" */
   topic?: string;
   /** The one quantity that the sentence before spoke of, for "that is twice the Kasulind" */

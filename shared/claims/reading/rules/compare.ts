@@ -2,6 +2,7 @@ import type { Operand, StatedConditions } from '../../../contract/check.ts';
 import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { isOffAxis } from '../offAxis.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene, type UnitMention } from '../scene.ts';
@@ -123,6 +124,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
           comparative !== undefined &&
           keyOf(comparative, 'comparative') !== undefined &&
           scene.items[scene.items.indexOf(item) + 1] === comparative) ||
+        (away !== undefined && item.number.dimension === 'ratio') ||
         (comparative &&
           ['luminance', 'money', 'de', 'temperature', 'time', 'power', 'noise', 'length', 'mass'].includes(
             item.number.dimension,
@@ -166,7 +168,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const quantity = money
     ? quantityById('fact:price')
     : entry
-      ? comparedQuantity(scene, entry)
+      ? ofDimension(scene, comparedQuantity(scene, entry), number)
       : subjectQuantity(scene);
   const anchor = number ?? multiple!.item;
   const words: (Item | undefined)[] = [comparative ?? equative, anchor];
@@ -303,6 +305,15 @@ function previousOther(scene: Scene): string | undefined {
   const mention = otherMention(scene);
   const id = mention && resolveMention(mention, scene.carry, scene.context);
   return id ?? (scene.previous ? previousOther(scene.previous) : undefined);
+}
+
+/** "The Kasulind is 100 cd/m² behind": the unit says what is compared, where no word does. */
+function ofDimension<T>(scene: Scene, found: Quantity | T, number: Item | undefined): Quantity | T {
+  if (!('problem' in (found as object)) || !number?.number) return found;
+  const { dimension } = number.number;
+  if (dimension === 'ratio') return quantityById('contrast.native');
+  if (dimension !== 'luminance' || isOffAxis(scene)) return found;
+  return quantityById(scene.conditions.signal === 'SDR' ? 'white' : 'peak');
 }
 
 /** "60 % of the Kasulind's contrast": the share is of another set's value. */

@@ -52,3 +52,38 @@ export function groupNamed(scene: Scene): { n: number; items: Item[] } | undefin
   }
   return undefined;
 }
+
+/** "than either rival", "than the other two": the sets that the review compares with, when there are two. */
+export function rivalsAfter(
+  scene: Scene,
+  at: number,
+): { cohort: Cohort | undefined; items: Item[] } | undefined {
+  const rest = scene.items.slice(at + 1, at + 7);
+  const first = rest.findIndex((item) => isWord(item, 'either', 'both', 'the other', 'the others', 'other'));
+  if (first < 0) return undefined;
+  const word = rest[first]!;
+  const items = rest
+    .slice(first, first + 4)
+    .filter(
+      (item) =>
+        isWord(
+          item,
+          'either',
+          'both',
+          'of',
+          'the',
+          'the other',
+          'the others',
+          'other',
+          'others',
+          'rival',
+          'rivals',
+          'set',
+          'sets',
+          'two',
+        ) || item.number?.x === 2,
+    );
+  const pair = isWord(word, 'either', 'both') || items.some((item) => item.number?.x === 2);
+  if (!pair || items.length < 2) return undefined;
+  return { cohort: groupOf(scene.context, 3), items };
+}

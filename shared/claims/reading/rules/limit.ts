@@ -69,7 +69,8 @@ export function operatorOf(
       entry.index < anchor.index &&
       !scene.used.has(entry) &&
       (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
-      keyOf(entry, 'comparator') === undefined,
+      keyOf(entry, 'comparator') === undefined &&
+      !isPartedByWith(scene, entry, anchor),
   );
   // "Levels above 3: none"
   if (isWord(scene.items[at + 1], 'none')) negations.push(scene.items[at + 1]!);
@@ -78,6 +79,12 @@ export function operatorOf(
     items.push(...negations);
   }
   return { op, scale, items };
+}
+
+/** "It does not tire, with more than 99 % left": what stands behind "with" is not denied. */
+function isPartedByWith(scene: Scene, denial: Item, anchor: Item): boolean {
+  const joiner = scene.items[scene.items.indexOf(anchor) - 1];
+  return isWord(joiner, 'with') && joiner!.index > denial.index + 1;
 }
 
 function isNever(scene: Scene): boolean {
@@ -135,14 +142,15 @@ export function limitCheck(
   );
   const over = op === '>' || op === '>=';
   const stat = statOf(scene);
+  // "The maximum is 5.1. It is visible from 70 % up": what is carried says nothing of a stretch of levels.
+  const named = scene.items.some((item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''));
   if (
     ranged &&
     !axis.tone &&
     !isNever(scene) &&
     isPast(quantity, op) &&
     !(stays && !changes) &&
-    stat !== 'average' &&
-    stat !== 'max' &&
+    !(named && (stat === 'average' || stat === 'max')) &&
     !axis.free
   ) {
     return {

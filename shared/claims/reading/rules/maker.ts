@@ -1,7 +1,8 @@
-import type { BoundOp } from '../../../contract/check.ts';
+import type { BoundOp, StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, type NumberPhrase } from '../items.ts';
-import { operandOf } from '../operand.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
+import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
@@ -18,7 +19,8 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
   const makerItem =
     maker?.item ??
     scene.items.find((item) => keyOf(item, 'makerWord') !== undefined) ??
-    (saying && /paper|box|sheet|specification/.test(saying.text) ? saying : undefined);
+    (saying && /paper|box|sheet|specification/.test(saying.text) ? saying : undefined) ??
+    promisingSet(scene, saying);
   // "the promised 1,000 nits": the participle stands for the maker.
   const participle = scene.items.find(
     (item, at) =>
@@ -80,6 +82,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         place: stated.place ?? 1,
         unit,
         factKey: makerKey(scene, key),
+        ...(conditions.unit !== undefined && { of: conditions.unit }),
       };
       const limit = writersLimit(scene, item, participle ?? saying);
       const limitWord = scene.items.find((entry) => keyOf(entry, 'comparator') !== undefined);
@@ -187,7 +190,12 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       kind: 'bound',
       bounds: [
         {
-          operand: operandOf(scene, quantity, selectorOf(scene, quantity, 'over')),
+          operand: operandOf(
+            scene,
+            quantity,
+            selectorOf(scene, quantity, 'over'),
+            ofClaimed(scene, quantity),
+          ),
           op: short ? '<' : '>=',
           x: claimed.x,
           unit: claimed.unit,
@@ -207,6 +215,20 @@ export function makerKey(scene: Scene, id: string): string {
   // A maker's cd/m² are the peak, under whatever heading they are quoted.
   const peak = id === 'white' ? 'peak' : id;
   return [id, shorter, peak].find((key) => unit?.facts.includes(key)) ?? id;
+}
+
+/** "Veltrane claims 1,000 nits for the Plain and delivers": measured on the set that was promised. */
+function ofClaimed(scene: Scene, quantity: Quantity): StatedConditions {
+  const conditions = conditionsFor(scene, quantity);
+  const of = scene.carry.claimed?.of;
+  if (of === undefined || scene.unit !== undefined || scene.unitNamed) return conditions;
+  return { ...conditions, unit: of, origin: { ...conditions.origin, unit: 'carried' } };
+}
+
+/** "The Forge promises 750 nits": a set that promises stands for its maker. */
+function promisingSet(scene: Scene, saying: Item | undefined): Item | undefined {
+  if (!saying || !/^(?:promises|claims|advertises|touts|boasts)$/.test(saying.text)) return undefined;
+  return scene.units.find(({ role, item }) => role === 'subject' && item.index === saying.index - 1)?.item;
 }
 
 /** The limit that the writer puts before the maker's number; what stands behind "claims" is the maker's own. */

@@ -9,6 +9,7 @@ import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
+import { rivalsAfter } from './group.ts';
 import { betterDirection, concepts, denialOfList, namesNoSet, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
@@ -249,6 +250,17 @@ function readComparative(
       ),
       [item, only.item, only.word, ...items],
     );
+  }
+  const rivals = than >= 0 && (!other || other.id === 'rival') ? rivalsAfter(scene, than) : undefined;
+  if (rivals && !nobody) {
+    const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
+    if ('problem' in quantity || !direction || !rivals.cohort)
+      return refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', [
+        item,
+        ...rivals.items,
+      ]);
+    const check = orderCheck(scene, quantity, direction, { type: 'best' }, rivals.cohort, more);
+    return propose(findings, scene, 'order', check, [item, ...rivals.items]);
   }
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');

@@ -8,6 +8,7 @@ import { resolveMention, splitVariant } from '../units.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { ownedByOther } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
+import { isAway } from './than.ts';
 
 /** "The Kasulind's £949" is the price of that set, whatever the clause is about. */
 function conditionsOfPrice(scene: Scene, item: Item): StatedConditions {
@@ -42,6 +43,8 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
     const limit = number.comparator && number.comparator !== 'upTo';
     if (limit && superlative) continue;
     if (comparative && !number.comparator) continue;
+    // "£70 below the Kasulind" is a distance, no price.
+    if (isAway(scene, item)) continue;
     // "No set under £1,000 comes close": a limit on the others, in a quantity that is not named.
     const others = scene.items.find(
       (entry) =>

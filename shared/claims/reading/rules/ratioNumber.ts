@@ -10,12 +10,25 @@ export interface Multiple {
 }
 
 export function multipleAt(scene: Scene): Multiple | undefined {
-  for (const item of scene.items) {
+  for (const [at, item] of scene.items.entries()) {
     const meaning = meaningOf(item, 'multiple');
-    if (meaning && !scene.used.has(item))
-      return { item, entry: meaning.data as { x: number; low: number; high: number } };
+    if (!meaning || scene.used.has(item)) continue;
+    const entry = meaning.data as { x: number; low: number; high: number };
+    return { item, entry: entry.x < 1 && isOnTop(scene, at) ? onTop(entry) : entry };
   }
   return undefined;
+}
+
+/** "Half as much light again", "a third as bright again": what is told comes on top of the whole. */
+function isOnTop(scene: Scene, at: number): boolean {
+  const again = scene.items.slice(at + 1, at + 6).findIndex((item) => isWord(item, 'again'));
+  if (again < 0) return false;
+  const between = scene.items.slice(at, at + again + 1);
+  return between.some((item) => /(?:^| )as(?: |$)/.test(item.text)) && !between.some((item) => item.number);
+}
+
+function onTop({ x, low, high }: Multiple['entry']): Multiple['entry'] {
+  return { x: tidy(1 + x), low: tidy(1 + low), high: tidy(1 + high) };
 }
 
 export function hedgeBefore(scene: Scene, item: Item): Item | undefined {

@@ -68,11 +68,22 @@ export function saidSeveral(scene: Scene): boolean {
 function saidOf(scene: Scene): Said | undefined {
   if (namesQuantity(scene)) return undefined;
   for (let before = scene.previous; before; before = before.previous) {
+    // "The Kasulind, which costs less, has twice as much": an inserted clause is passed over.
+    if (isInserted(before) && !isWord(scene.items[0], 'which')) continue;
     if (before.said && before.said.length > 0) return onlySaid(before.said);
     // A clause that spoke of something, and of which nothing could be made, stands in between.
     if (namesQuantity(before) || before.used.size > 0) return undefined;
   }
   return scene.carry.said;
+}
+
+function isInserted({ items }: Scene): boolean {
+  return items.some((item, at) => {
+    const owner = items[at - 1];
+    return (
+      isWord(item, 'which') && (at === 0 || (keyOf(owner, 'unit') ?? keyOf(owner, 'maker')) !== undefined)
+    );
+  });
 }
 
 function namesQuantity({ items }: Scene): boolean {

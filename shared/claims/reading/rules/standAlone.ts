@@ -8,12 +8,17 @@ import type { ComparativeEntry } from './comparativeEntry.ts';
 import { comparedQuantity } from './compared.ts';
 import { groupNamed, groupOf } from './group.ts';
 import { betterDirection } from './orderWords.ts';
+import { quantityOfCheck } from './saidBefore.ts';
 
 /** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */
 export function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
-  if (!isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least')) return false;
+  const isLength = isWord(item, 'shortest', 'longest');
+  if (!isLength && !isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least'))
+    return false;
   const at = scene.items.indexOf(item);
   if (readExtremeOfGroup(scene, findings, item)) return true;
+  if (readExtremeOfAll(scene, findings, item)) return true;
+  if (isLength) return false;
   const noun =
     scene.items[at + (['average', 'max'].includes(keyOf(scene.items[at + 1], 'stat') ?? '') ? 2 : 1)];
   const rest = scene.items.slice(at + 2);
@@ -31,7 +36,7 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const quantity = comparedQuantity({ ...scene, items: sets }, { concept: '', direction: 'higher' });
   if ('problem' in quantity) return false;
   const { cohort, items } = cohortOf(scene);
-  const direction = isWord(item, 'lowest', 'smallest', 'least') ? 'lower' : 'higher';
+  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest') ? 'lower' : 'higher';
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
   propose(findings, scene, 'order', check, [item, noun, ...items]);
   return true;
@@ -48,7 +53,7 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
     return true;
   }
-  const direction = isWord(item, 'lowest', 'smallest', 'least') ? 'lower' : 'higher';
+  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest') ? 'lower' : 'higher';
   const items = scene.items.filter((word) => word !== item);
   const check = orderCheck({ ...scene, items }, quantity, direction, { type: 'best' }, members);
   propose(findings, scene, 'order', check, words);
@@ -56,11 +61,41 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
   return true;
 }
 
+/** "9 ms, the shortest we have measured this year", "a warranty of a year is the shortest here". */
+function readExtremeOfAll(scene: Scene, findings: Findings, item: Item): boolean {
+  const at = scene.items.indexOf(item);
+  if (!isWord(scene.items[at - 1], 'the', 'our') || keyOf(scene.items[at - 2], 'ordinal')) return false;
+  const rest = scene.items.slice(at + 1, at + 6);
+  const [first] = rest;
+  const all =
+    isWord(first, 'here') ||
+    (isWord(first, 'we', "we've", 'of', 'that we') &&
+      rest.some((word) => isWord(word, 'measured', 'tested', 'seen', 'had', 'set', 'sets', 'television')) &&
+      (!isWord(first, 'of') || rest.some((word) => ['any', 'all'].includes(keyOf(word, 'stat') ?? ''))));
+  if (!all) return false;
+  const quantity = quantityBefore(scene);
+  if (!quantity || scene.units.some(({ role }) => role !== 'subject')) return false;
+  const items = scene.items.filter(
+    (word) => word !== item && !(word.index > item.index && keyOf(word, 'stat')),
+  );
+  const named = { ...scene, items };
+  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest') ? 'lower' : 'higher';
+  const { cohort, items: words } = cohortOf(scene);
+  const tested = rest.filter((word) => isWord(word, 'here', 'measured', 'tested', 'seen', 'had'));
+  propose(findings, scene, 'order', orderCheck(named, quantity, direction, { type: 'best' }, cohort), [
+    item,
+    ...words,
+    ...tested,
+  ]);
+  return true;
+}
+
 /** The quantity that this clause names, else the one that the clause before made a claim of. */
 function quantityBefore(scene: Scene): Quantity | undefined {
   const said = scene.items.some((word) => keyOf(word, 'concept')) ? undefined : scene.previous?.said?.at(-1);
   if (said?.kind === 'value' && said.operand.type === 'quantity') return quantityById(said.operand.id);
-  if (said?.kind === 'fact' && said.key === 'price') return quantityById('fact:price');
+  const fact = said?.kind === 'fact' ? quantityOfCheck(said) : undefined;
+  if (fact !== undefined) return quantityById(fact);
   const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
   return 'problem' in quantity ? undefined : quantity;
 }

@@ -155,31 +155,27 @@ export function readBetween(scene: Scene, findings: Findings): undefined {
   );
 }
 
-/** "It beats the Kasulind for contrast." */
+const winning = /^(?:beats?|tops|surpasses|betters|outdoes|outperforms|trails|outstrips)$/;
+
+/** "It beats the Kasulind for contrast and loses to the Nocthale." */
 export function readBeats(scene: Scene, findings: Findings): undefined {
-  const other = otherMention(scene);
-  const verb = scene.items.find((item) =>
-    isWord(
-      item,
-      'beats',
-      'beat',
-      'tops',
-      'surpasses',
-      'betters',
-      'outdoes',
-      'outperforms',
-      'trails',
-      'outstrips',
-    ),
+  const isVerb = (item: Item | undefined, at: number) =>
+    item !== undefined &&
+    (winning.test(item.text) || (isWord(item, 'loses', 'lose') && isWord(scene.items[at + 1], 'to')));
+  for (const [at, verb] of scene.items.entries()) {
+    if (!isVerb(verb, at)) continue;
+    const next = scene.items.find((item, place) => place > at && isVerb(item, place));
+    readWin(scene, findings, verb, next?.index ?? Number.POSITIVE_INFINITY);
+  }
+}
+
+/** One verb of winning or losing with the sets that stand between it and the next. */
+function readWin(scene: Scene, findings: Findings, verb: Item, until: number): undefined {
+  const others = scene.units.filter(
+    ({ role, item }) => role !== 'subject' && item.index > verb.index && item.index < until,
   );
-  if (
-    !other ||
-    !verb ||
-    other.item.index < verb.index ||
-    scene.items.some((item) => item.number && !item.number.role)
-  )
-    return;
-  const others = scene.units.filter(({ role, item }) => role !== 'subject' && item.index > verb.index);
+  const other = others[0];
+  if (!other || scene.items.some((item) => item.number && !item.number.role)) return;
   const ids = others.map((mention) => resolveMention(mention, scene.carry, scene.context));
   const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
   if ('problem' in quantity || quantity.better === 'target' || ids.some((id) => id === undefined))
@@ -190,18 +186,12 @@ export function readBeats(scene: Scene, findings: Findings): undefined {
       'problem' in quantity ? quantity.problem : 'the words do not say in what',
       [verb, other.item],
     );
+  const type = isWord(verb, 'trails', 'loses', 'lose') ? 'behind' : 'ahead';
   propose(
     findings,
     scene,
     'order',
-    orderCheck(
-      scene,
-      quantity,
-      quantity.better,
-      { type: isWord(verb, 'trails') ? 'behind' : 'ahead' },
-      { units: ids as string[] },
-      negated(scene, verb),
-    ),
-    [verb, other.item, ...concepts(scene)],
+    orderCheck(scene, quantity, quantity.better, { type }, { units: ids as string[] }, negated(scene, verb)),
+    [verb, ...others.map(({ item }) => item), ...concepts(scene)],
   );
 }

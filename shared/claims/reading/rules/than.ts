@@ -12,21 +12,41 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | un
   const by = verb && scene.items.some((item) => item.number && isLedByBy(scene, item));
   if (verb && by && scene.units.some(({ item }) => item.index > verb.index))
     return { item: verb, concept: '', direction: isWord(verb, 'trails') ? 'lower' : 'higher' };
-  for (const [at, item] of scene.items.entries()) {
-    const before = scene.items[at - 1];
-    if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') continue;
-    const key = keyOf(item, 'comparator');
-    const on = isWord(scene.items[at + 1], 'on');
-    const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on') || (on && isWord(item, 'up'));
-    const down = key === '<' || isWord(item, 'behind', 'short of', 'down on') || (on && isWord(item, 'down'));
-    if (!up && !down) continue;
-    const near = scene.units.some(
-      (mention) =>
-        mention.role !== 'subject' && mention.item.index > item.index && mention.item.index <= item.index + 4,
-    );
-    if (near) return { item, concept: '', direction: up ? 'higher' : 'lower' };
+  for (const item of scene.items) {
+    const found = awayAt(scene, item);
+    if (found) return found;
   }
   return undefined;
+}
+
+/** The word behind a number that makes it a distance to another set: "below the Kasulind", "ahead of it". */
+function awayAt(scene: Scene, item: Item): (ComparativeEntry & { item: Item }) | undefined {
+  const at = scene.items.indexOf(item);
+  const before = scene.items[at - 1];
+  if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') return undefined;
+  const key = keyOf(item, 'comparator');
+  const on = isWord(scene.items[at + 1], 'on');
+  const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on') || (on && isWord(item, 'up'));
+  const down = key === '<' || isWord(item, 'behind', 'short of', 'down on') || (on && isWord(item, 'down'));
+  if (!up && !down) return undefined;
+  const near = scene.units.some(
+    (mention) =>
+      mention.role !== 'subject' && mention.item.index > item.index && mention.item.index <= item.index + 4,
+  );
+  // "The Kasulind is 100 cd/m² behind": behind this review's own set.
+  const alone =
+    isWord(item, 'behind', 'ahead') &&
+    !isWord(scene.items[at + 1], 'of') &&
+    scene.unit !== undefined &&
+    scene.unit !== scene.context.own &&
+    !scene.units.some((mention) => mention.item.index > item.index);
+  return near || alone ? { item, concept: '', direction: up ? 'higher' : 'lower' } : undefined;
+}
+
+/** "£70 below the Kasulind", "100 nits behind": this number is a distance to another set. */
+export function isAway(scene: Scene, number: Item): boolean {
+  const next = scene.items[scene.items.indexOf(number) + 1];
+  return next !== undefined && awayAt(scene, next) !== undefined;
 }
 
 /** "than", or the second "as" of "as high as": what follows speaks of the other operand. */

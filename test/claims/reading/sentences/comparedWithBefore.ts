@@ -54,4 +54,57 @@ export const comparedWithBefore: readonly SentenceRow[] = [
   ],
   ['At 30 degrees it is brighter than the Kasulind.', 'unproven'],
   ['At 45 degrees it loses twice as much light as the Kasulind.', 'unproven'],
+  [
+    'At 45 degrees it keeps half as much light again as the Kasulind.',
+    'ratio angle.luminance at 45 {angle 45} : angle.luminance at 45 {angle 45, kasulind} = 1.5 [1.45, 1.55]',
+  ],
+  [
+    'Contrast is 4,400:1. Even the Kasulind, which costs less, has twice as much.',
+    'value contrast.native = 4400 [4350, 4450]',
+    'order fact.price {kasulind} lower ahead of orrinvale-hearth-55',
+    'ratio contrast.native {kasulind} : contrast.native = 2 [1.8, 2.2]',
+  ],
+  [
+    'It costs £899, £70 below the Kasulind and £50 above the Nocthale.',
+    'fact price = 899',
+    'difference fact.price {kasulind} : fact.price = 70 [70, 70]',
+    'difference fact.price : fact.price {nocthale} = 50 [50, 50]',
+  ],
+  ['The Kasulind is 100 cd/m² behind.', 'difference peak max : peak max {kasulind} = 100 [97.5, 102.5]'],
+  [
+    'It covers 95 % of P3 in xy, which beats the Kasulind and loses to the Nocthale.',
+    'value coverage.p3.xy = 95 [94.5, 95.5]',
+    'order coverage.p3.xy higher ahead of kasulind-vane-50',
+    'order coverage.p3.xy higher behind of nocthale-umbra-55',
+  ],
+  [
+    'An all-white screen brings 240 nits, a third of the peak.',
+    'value peak at 100 {window 100} = 240 [235, 245]',
+    'ratio peak at 100 {window 100} : peak max = 0.333333 [0.3, 0.366667]',
+  ],
+  [
+    'At 45 degrees three fifths of the light survive.',
+    'value angle.luminance at 45 {angle 45} = 60 [54, 66]',
+  ],
+  [
+    'The lag is 9 ms, the shortest we have measured this year.',
+    'value lag = 9 [8.5, 9.5]',
+    'order lag lower best in 2026',
+  ],
+  // A maker's number is compared on the set that it was promised for.
+  [
+    'The Vane promises 750 nits and keeps to it.',
+    'fact peak = 750 by maker {kasulind}',
+    'bound peak max {kasulind} >= 750',
+  ],
+  // Two rivals: only where the review compares with two.
+  ['It is brighter than either rival.', 'unproven'],
+  // What stands behind "with" is not denied.
+  ['It does not tire, with more than 95 % of its output left after two minutes.', 'bound peak.hold max > 95'],
+  [
+    'The average is 2.7 and the worst 5.1. It is visible from 70 % onwards.',
+    'value grey.de2000 average = 2.7 [2.65, 2.75]',
+    'value grey.de2000 max = 5.1 [5.05, 5.15]',
+    'onset grey.de2000 over 3 from 70 included',
+  ],
 ];
