@@ -88,6 +88,20 @@ export function isWindow(items: readonly Item[], at: number): boolean {
   return /^of (?:the )?(?:screen|screen's|panel|picture|image|area)\b/.test(following);
 }
 
+/** "P3 is covered to 93.5 %", "P3 is at 99.8 %", "follows PQ to within 10 %": how far, not where. */
+function statesValue(items: readonly Item[], left: number): boolean {
+  const before = items[left];
+  const second = items[left - 1];
+  if (isWord(before, 'to'))
+    return keyOf(second, 'verb') === 'cover' || isWord(second, 'sunk', 'sinks', 'shrunk');
+  if (isWord(before, 'at'))
+    return (
+      [second, items[left - 2]].some((item) => keyOf(item, 'gamut') !== undefined) &&
+      !items.some((item) => ![undefined, 'coverage', 'area'].includes(keyOf(item, 'concept')))
+    );
+  return isWord(before, 'within') && isWord(second, 'to');
+}
+
 /**
  * Reads the axis phrase around the number at `at`, or null when the number is none.
  * `force` reads "above 60" as an axis where only that makes sense.
@@ -139,6 +153,7 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     ...(doubtful && { doubtful }),
   });
   if (bare && noun) return null;
+  if (percent && !noun && statesValue(items, left)) return null;
   if (!noun && isWord(after, 'of') && !degrees) return null;
   const x = number.x;
   if (number.to) {
@@ -220,8 +235,6 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     if (bare && !noun) return null;
     return span({ to: x, toIncluded: false }, left, right, bothWays);
   }
-  // "P3 is covered to 93.5 %" states how far.
-  if (isWord(before, 'to') && keyOf(items[left - 1], 'verb') === 'cover') return null;
   if (comparator === 'upTo' || isWord(before, 'to', 'through', 'within', 'inside')) {
     if (bare && !noun) return null;
     return span({ to: x }, left, right, bothWays);

@@ -75,7 +75,9 @@ function resolveDoubtfulAxes(scene: Scene): undefined {
         ].includes(keyOf(item, 'concept') ?? '') ||
         keyOf(item, 'gamut') ||
         isOneOf(item, placeNouns) ||
-        isWord(item, 'uniform', 'strays', 'stray'),
+        isWord(item, 'uniform', 'strays', 'stray') ||
+        (isWord(item, 'left', 'is left', 'survives', 'remains') &&
+          scene.axes.some(({ kind }) => kind === 'angle')),
     );
     const carried = scene.concept ?? carriedConcept(scene.carry);
     if (

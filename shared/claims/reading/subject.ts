@@ -283,6 +283,14 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     );
   });
   // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.
+  // "Blue falls short of its target by 13 %" after a word on the gamut: the hue's own saturation.
+  if (
+    dimension === 'percent' &&
+    !own &&
+    firstWith(scene, 'hue') &&
+    hasKey(scene, 'direction', 'over', 'under')
+  )
+    return byConcept(scene, 'saturation', undefined, dimension);
   const carried = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
   // After a word on blacks, "in a 1 % window it reaches 700 nits" is not about black.
   if (
@@ -348,13 +356,6 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     return byConcept(scene, 'saturation', undefined, dimension);
   if (dimension === 'angle' && firstWith(scene, 'hue'))
     return byConcept(scene, 'hueError', undefined, dimension);
-  if (
-    dimension === 'percent' &&
-    !own &&
-    firstWith(scene, 'hue') &&
-    hasKey(scene, 'direction', 'over', 'under')
-  )
-    return byConcept(scene, 'saturation', undefined, dimension);
   if (
     dimension === 'percent' &&
     !own &&

@@ -3,11 +3,17 @@ import { firstWith, type Scene } from './scene.ts';
 
 /** The word for too much or too little light in the clause, or before it where the clause is no more than "by 16 %". */
 export function directionOfTone(scene: Scene): Item | undefined {
-  const own = firstWith(scene, 'direction', 'over', 'under');
+  const own = firstWith(scene, 'direction', 'over', 'under') ?? followsCurve(scene);
   const before =
     scene.previous && isDistance(scene) ? firstWith(scene.previous, 'direction', 'over', 'under') : undefined;
   const item = own ?? before;
-  return item && /bright|dark|dim|light/.test(item.text) ? item : undefined;
+  return item && /bright|dark|dim|light|pq|1886|curve|eotf/.test(item.text) ? item : undefined;
+}
+
+/** "It follows PQ to within 10 %" */
+function followsCurve(scene: Scene): Item | undefined {
+  const item = firstWith(scene, 'direction', 'on-target');
+  return scene.items.some((entry) => isWord(entry, 'within', 'to within')) ? item : undefined;
 }
 
 /** "…, by 16 %" */

@@ -282,6 +282,8 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
       emit(scene, findings, 'white.cct', key, { stat: 'scalar' }, item, []);
       continue;
     }
+    // "With a cold", "a chill": an ailment.
+    if (isWord(item, 'cold') && isWord(scene.items[scene.items.indexOf(item) - 1], 'a', 'the')) continue;
     if (key === 'warm' || key === 'cool') {
       const subject = scene.items.find(
         (entry) =>

@@ -341,6 +341,9 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
 /** "loses 40 %" speaks of what is gone: the quantity itself is what is left. */
 export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item | undefined {
   if (!/^(?:angle\..*luminance|peak\.hold)$/.test(quantity.id)) return undefined;
+  // "58 % is what you are left with"
+  if (scene.items.some((entry) => entry.index > item.index && isWord(entry, 'left', 'remains', 'survives')))
+    return undefined;
   const lose = firstWith(scene, 'verb', 'lose');
   if (lose) return lose;
   const fall = firstWith(scene, 'verb', 'fall');

@@ -88,4 +88,11 @@ export const directions: readonly SentenceRow[] = [
   ['After adjustment the tint is gone.', 'direction grey.tint average ≥50 ≤100 {stage adjusted} none'],
   ['The picture is a touch warm.', 'direction white.cct warm slight'],
   ['White is cooler than D65.', 'direction white.cct cool'],
+  ['Green keeps to its target.', 'direction sweep.green.saturation average on-target'],
+  ['Cyan is exactly where it should be.', 'direction sweep.cyan.saturation average on-target'],
+  [
+    'Red and yellow are underdone.',
+    'direction sweep.red.saturation average under',
+    'direction sweep.yellow.saturation average under',
+  ],
 ];

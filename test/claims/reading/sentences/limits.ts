@@ -119,4 +119,9 @@ export const limits: readonly SentenceRow[] = [
   ['Levels above 3: none.', 'bound grey.de2000 max <= 3'],
   ['White is uniform to within 5%.', 'bound uniformity.white <= 5'],
   ['White never strays more than 10% across the screen.', 'bound uniformity.white <= 10'],
+  [
+    'It follows PQ to within 10% from 20 to 60%.',
+    'bound eotf.error max ≥20 ≤60 <= 10 and eotf.error min ≥20 ≤60 >= -10',
+  ],
+  ['At 60° less than 40% is left.', 'bound angle.luminance at 60 {angle 60} < 40'],
 ];

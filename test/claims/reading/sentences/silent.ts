@@ -7,4 +7,5 @@ export const silent: readonly SentenceRow[] = [
   ['I carried it up two flights of stairs.'],
   ['The intern says the Veltrane will reach 900 nits.'],
   ['More than one of us fell asleep.'],
+  ['The picture editor came with a cold.'],
 ];

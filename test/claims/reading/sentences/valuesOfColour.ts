@@ -178,4 +178,14 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ['At 10% it is 16% too dark.', 'value eotf.error at 10 = -16 [-16.5, -15.5]'],
   ['The 20% step is too bright, by 16%.', 'value eotf.error at 20 = 16 [15.5, 16.5]'],
   ['At 10% the set gives 21% less light than BT.1886 asks.', 'value eotf.error at 10 = -21 [-21.5, -20.5]'],
+  [
+    'P3 is at 99.8% in xy, BT.2020 at 77.4%.',
+    'value coverage.p3.xy = 99.8 [99.75, 99.85]',
+    'value coverage.bt2020.xy = 77.4 [77.35, 77.45]',
+  ],
+  [
+    'It covers 99% of P3 in xy. Blue falls short of its saturation target by 13% on average.',
+    'value coverage.p3.xy = 99 [98.5, 99.5]',
+    'value sweep.blue.saturation average = -13 [-13.5, -12.5]',
+  ],
 ];

@@ -236,4 +236,10 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'value lag {veltrane} = 7.7 [7.65, 7.75]',
     'value lag {kasulind} = 14.6 [14.55, 14.65]',
   ],
+  ['The peak has sunk to 90% after two minutes.', 'value peak.hold max = 90 [89.5, 90.5]'],
+  ['Three fifths of the light survive at 45°.', 'value angle.luminance at 45 {angle 45} = 60 [54, 66]'],
+  [
+    'Look down on it from 30 degrees above and 58% is what you are left with.',
+    'value angle.vertical.luminance at 30 {plane vertical} = 58 [57.5, 58.5]',
+  ],
 ];
