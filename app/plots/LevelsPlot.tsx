@@ -121,11 +121,13 @@ function Ticks({
           y2={y(figure.target.value)}
         />
       )}
-      {figure.y.ticks.map((tick) => (
-        <text key={tick} x={box.left - 6} y={y(tick) + 3.5} textAnchor="end">
-          {numberText(tick, figure.y.decimals)}
-        </text>
-      ))}
+      {figure.y.ticks
+        .filter((tick) => tick >= figure.y.min && tick <= figure.y.max)
+        .map((tick) => (
+          <text key={tick} x={box.left - 6} y={y(tick) + 3.5} textAnchor="end">
+            {numberText(tick, figure.y.decimals)}
+          </text>
+        ))}
       {figure.x.ticks.map((tick) => (
         <text key={tick} x={x(tick)} y={box.bottom + 15} textAnchor="middle">
           {tick === last
