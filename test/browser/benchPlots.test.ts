@@ -24,7 +24,43 @@ async function laidOver(other: string): Promise<{ page: Page; entry: Locator }> 
   return { page, entry };
 }
 
+/** Opens the large plot of a question and waits until it is drawn. */
+async function larger(entry: Locator, question: string): Promise<Locator> {
+  const plot = entry.getByRole('figure', { name: question }).first();
+  await plot.hover();
+  await plot.getByRole('button', { name: 'Larger' }).click();
+  await plot.locator('.main-svg').first().waitFor({ timeout: 60_000 });
+  return plot;
+}
+
 describe('two units laid over each other', () => {
+  it('stand as pairs in the large chart; a bar of the other unit picks that unit’s reading', async () => {
+    const { page, entry } = await laidOver('kasulind-vane-50/sdr-studio-delivered');
+    const plot = await larger(entry, 'Which colours of the chart are off?');
+    const bars = plot.locator('.bars .point');
+    await expect.poll(() => bars.count(), patient).toBe(48);
+    await plot.locator('.plot-large').evaluate((element) => element.scrollIntoView({ block: 'center' }));
+    const box = (await bars.nth(26).boundingBox())!;
+    await page.mouse.move(box.x + box.width / 2, box.y + box.height - 6, { steps: 4 });
+    await plot.locator('.hoverlayer .hovertext').waitFor();
+    expect(await plot.locator('.hoverlayer').textContent()).toMatch(/^\d\d, Vane 50: \d\.\d\s±\s0\.\d/);
+    await page.mouse.down();
+    await page.mouse.up();
+    await entry.locator('.picked').waitFor();
+    expect(await entry.locator('.picked').innerText()).toContain('Kasulind Vane 50, Studio');
+  });
+
+  it('stand as two screens and their difference in the large map', async () => {
+    const { entry } = await laidOver('kasulind-vane-50/sdr-studio-delivered');
+    const plot = await larger(entry, 'Which part of the screen is darker or brighter?');
+    await expect.poll(() => plot.locator('.heatmaplayer .hm').count(), patient).toBe(3);
+    expect(await plot.locator('.annotation').allTextContents()).toEqual([
+      'Hearth 55',
+      'Vane 50',
+      'Vane 50 minus Hearth 55',
+    ]);
+  });
+
   it('each have their say in every title, and leave in every form', async () => {
     const { page, entry } = await laidOver('kasulind-vane-50/sdr-studio-delivered');
     await expect.poll(() => entry.locator('.plot-title').nth(1).innerText(), patient).toMatch(/Vane 50/);
@@ -46,6 +82,16 @@ describe('two units laid over each other', () => {
     expect(lines[1]).toMatch(
       /^\d\d,[\d.]+,[\d.]+,sdr-calm-delivered-firmware-3-2#\d+,[\d.]+,[\d.]+,sdr-studio-delivered#\d+$/,
     );
+  });
+
+  it('keep gamma’s uncertainty as a band in the small and in the large plot', async () => {
+    const { entry } = await laidOver('kasulind-vane-50/sdr-studio-delivered');
+    const question = 'How steep is the tone curve, and does it stay so?';
+    expect(await entry.getByRole('figure', { name: question }).locator('.plot-band').count()).toBe(2);
+    const plot = await larger(entry, question);
+    await expect
+      .poll(() => plot.locator('.scatterlayer .fills path').count(), patient)
+      .toBeGreaterThanOrEqual(2);
   });
 });
 
