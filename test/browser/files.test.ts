@@ -50,7 +50,7 @@ describe('a file that is dropped', () => {
     await page.locator('.bring').waitFor();
     const taken = await drop('.bring', 'greys.csv', 'text/csv', csv('greyscale,100,0.31,0.33,120\n'));
     expect(taken).toBe(true);
-    await page.locator('.bring').getByText('1 readings').waitFor();
+    await page.locator('.bring').getByText('1 reading', { exact: true }).waitFor();
   });
 
   it('into an article, a picture, is kept with the set and asks what it shows', async () => {

@@ -36,7 +36,7 @@ export interface Carry {
   /** What the sentence before said was seen, for "it becomes distracting" */
   topic?: string;
   /** The one quantity that the sentence before spoke of, for "that is twice the Kasulind" */
-  said?: { id: string; window?: number; angle?: number };
+  said?: { id: string; window?: number; angle?: number; stage?: string; stat?: string };
   /** Header row of the table in hand: texts by column */
   header?: string[];
   table?: number;

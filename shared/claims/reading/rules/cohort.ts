@@ -1,4 +1,4 @@
-import type { Cohort, OrderCheck } from '../../../contract/check.ts';
+import type { Cohort, OrderCheck, Selector } from '../../../contract/check.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
@@ -84,6 +84,15 @@ export function orderCheck(
   };
 }
 
-export function orderSelector(scene: Scene, quantity: Quantity) {
-  return selectorOf(scene, quantity, 'value');
+/** "More accurate": accurate is a word on the average, where nothing else is named (`judging.md`, "House words"). */
+function orderSelector(scene: Scene, quantity: Quantity): Selector {
+  const selector = selectorOf(scene, quantity, 'value');
+  const accuracy = scene.items.some(
+    (item) =>
+      (keyOf(item, 'comparative') ?? keyOf(item, 'superlative')) !== undefined &&
+      /accurate|precise|faithful|truer|truest/.test(item.text),
+  );
+  return accuracy && quantity.id === 'grey.de2000' && selector.stat === 'scalar'
+    ? { ...selector, stat: 'average' }
+    : selector;
 }

@@ -5,7 +5,7 @@ import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { isSettled } from '../settled.ts';
 import { gamutOf, subjectOf } from '../subject.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { saidBefore, saidSeveral } from './saidBefore.ts';
+import { namesOtherThing, saidBefore, saidSeveral } from './saidBefore.ts';
 
 /** The quantity that a comparative word compares: its own, or the clause's where it names none. */
 export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {
@@ -78,6 +78,12 @@ function comparedFact(scene: Scene): string | undefined {
 /** A price, the light that is kept, what the clause names, or what was said just before it. */
 function quantityOfWords(scene: Scene): Quantity | { problem: string } {
   if (scene.items.some((item) => keyOf(item, 'verb') === 'cost')) return quantityById('fact:price');
+  // "You can have it for 15 % less than the Kasulind"
+  const paid = scene.items.some(
+    (item, at) => item.number?.dimension === 'percent' && isWord(scene.items[at - 1], 'for'),
+  );
+  if (paid && scene.items.some((item) => isWord(item, 'have', 'yours', 'buy', 'get', 'sells', 'goes')))
+    return quantityById('fact:price');
   const keeps = scene.items.findIndex((item) => ['keep', 'lose'].includes(keyOf(item, 'verb') ?? ''));
   const named = scene.items.find((item) => keyOf(item, 'concept'));
   if (keeps >= 0) {
@@ -89,6 +95,8 @@ function quantityOfWords(scene: Scene): Quantity | { problem: string } {
   }
   const said = saidBefore(scene);
   if (said) return said;
+  if (!named && !hasKey(scene, 'fact') && !hasKey(scene, 'gamut') && namesOtherThing(scene))
+    return { problem: 'the words name a thing for which no quantity stands' };
   if (saidSeveral(scene)) return { problem: 'the words do not say which of the quantities before is meant' };
   const subject = subjectOf(scene, undefined);
   return isSettled(subject) ? subject.quantity : { problem: subject.problem };

@@ -9,11 +9,10 @@ import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
-import { rivalsAfter } from './group.ts';
-import { betterDirection, concepts, denialOfList, namesNoSet, negated } from './orderWords.ts';
+import { betterDirection, concepts, denialOfList, isOwned, namesNoSet, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
-import { onlyOne, readExtreme, readNeither } from './standAlone.ts';
+import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
 import { readBeats, readBetween, readEquals, readRanks } from './standing.ts';
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
@@ -251,20 +250,12 @@ function readComparative(
       [item, only.item, only.word, ...items],
     );
   }
-  const rivals = than >= 0 && (!other || other.id === 'rival') ? rivalsAfter(scene, than) : undefined;
-  if (rivals && !nobody) {
-    const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
-    if ('problem' in quantity || !direction || !rivals.cohort)
-      return refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', [
-        item,
-        ...rivals.items,
-      ]);
-    const check = orderCheck(scene, quantity, direction, { type: 'best' }, rivals.cohort, more);
-    return propose(findings, scene, 'order', check, [item, ...rivals.items]);
-  }
+  if (!nobody && (!other || other.id === 'rival') && readAgainstRivals(scene, findings, item, key, entry))
+    return;
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
-    if (generic && !(carried && concepts(scene).length > 0)) return;
+    if (generic && !(carried && concepts(scene).length > 0) && ('problem' in quantity || !isOwned(scene)))
+      return;
     // "Deeper still": than the set that was spoken of just before.
     const still = isWord(scene.items[at + 1], 'still');
     const before = splitVariant(scene.previous ? scene.previous.unit : scene.carry.unit).unit;

@@ -3,6 +3,7 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
+import { namesOtherThing } from './saidBefore.ts';
 
 export function negated(scene: Scene, item: Item): { negated?: true } {
   return scene.items.some(
@@ -16,6 +17,20 @@ export function negated(scene: Scene, item: Item): { negated?: true } {
   )
     ? { negated: true }
     : {};
+}
+
+/** "The Kasulind's is shorter": what that set has, against this review's own. */
+export function isOwned(scene: Scene): boolean {
+  const { units, items, unit, context } = scene;
+  const [mention] = units;
+  if (namesOtherThing(scene)) return false;
+  return (
+    units.length === 1 &&
+    mention !== undefined &&
+    unit !== undefined &&
+    unit !== context.own &&
+    isWord(items[items.indexOf(mention.item) + 1], "'s")
+  );
 }
 
 export function concepts(scene: Scene): Item[] {

@@ -28,26 +28,54 @@ export interface Said {
   id: string;
   window?: number;
   angle?: number;
+  stage?: string;
+  stat?: string;
 }
 
 /** The one quantity that these checks speak of; its id is '' where they speak of several. */
-export function onlySaid(checks: readonly Check[]): Said | undefined {
+export function onlySaid(all: readonly Check[]): Said | undefined {
+  const checks = all.filter((check) => quantityOfCheck(check) !== undefined);
   const ids = new Set(checks.map(quantityOfCheck));
   const [id] = ids;
   if (ids.size > 1) return { id: '' };
   if (id === undefined) return undefined;
   const places = checks.map(placeOf);
-  const [first] = places;
-  const same = places.every((place) => place.window === first!.window && place.angle === first!.angle);
-  return same ? { id, ...first } : undefined;
+  const said: Record<string, unknown> = { id };
+  for (const key of ['window', 'angle', 'stage', 'stat'] as const) {
+    const values = new Set(places.map((place) => place[key]));
+    // Two windows of one quantity: "that" may be either.
+    if (values.size > 1 && key !== 'stat' && key !== 'stage') return undefined;
+    const [value] = values;
+    if (values.size === 1 && value !== undefined) said[key] = value;
+  }
+  return said as unknown as Said;
 }
 
 function placeOf(check: Check): Omit<Said, 'id'> {
   const operand =
     check.kind === 'value' ? check.operand : check.kind === 'bound' ? check.bounds[0]?.operand : undefined;
   if (operand?.type !== 'quantity') return {};
-  const { window, angle } = operand.conditions;
-  return { ...(window !== undefined && { window }), ...(angle !== undefined && { angle }) };
+  const { window, angle, stage } = operand.conditions;
+  return {
+    ...(window !== undefined && { window }),
+    ...(angle !== undefined && { angle }),
+    ...(stage !== undefined && { stage }),
+    stat: operand.selector.stat,
+  };
+}
+
+/** "It now averages 1.8, less than half of that": the same quantity, before adjustment. */
+export function isSaidBeforeAdjusting(scene: Scene): boolean {
+  const before = scene.carry.said;
+  const now = scene.previous?.said && onlySaid(scene.previous.said);
+  return (
+    before !== undefined &&
+    now?.stage === 'adjusted' &&
+    before.stage !== 'adjusted' &&
+    before.id === now.id &&
+    before.stat !== undefined &&
+    before.stat === now.stat
+  );
 }
 
 /**
@@ -66,7 +94,7 @@ export function saidSeveral(scene: Scene): boolean {
 }
 
 function saidOf(scene: Scene): Said | undefined {
-  if (namesQuantity(scene)) return undefined;
+  if (namesQuantity(scene) || namesOtherThing(scene)) return undefined;
   for (let before = scene.previous; before; before = before.previous) {
     // "The Kasulind, which costs less, has twice as much": an inserted clause is passed over.
     if (isInserted(before) && !isWord(scene.items[0], 'which')) continue;
@@ -75,6 +103,27 @@ function saidOf(scene: Scene): Said | undefined {
     if (namesQuantity(before) || before.used.size > 0) return undefined;
   }
   return scene.carry.said;
+}
+
+const plainNouns =
+  /^(?:same|other|others|set|sets|two|three|four|five|whole|full|screen|latter|former|way|one|rest|lot|even|only|just|very|most|test|end|result|maker|is|isn't|are|was|has|does|still|also|bit|far)$/;
+
+/** "Its remote is smaller", "the Kasulind's stand": a noun that no list knows is what the clause speaks of. */
+export function namesOtherThing({ items }: Scene): boolean {
+  return items.some((item, at) => {
+    const before = items[at - 1];
+    const owner = items[at - 2];
+    const owned =
+      isWord(before, 'its', 'their', 'the') ||
+      (isWord(before, "'s") && (keyOf(owner, 'unit') ?? keyOf(owner, 'maker')) !== undefined);
+    return (
+      owned &&
+      item.type === 'word' &&
+      item.meanings.length === 0 &&
+      !item.number &&
+      !plainNouns.test(item.text)
+    );
+  });
 }
 
 function isInserted({ items }: Scene): boolean {

@@ -6,7 +6,7 @@ import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { comparedQuantity } from './compared.ts';
-import { groupNamed, groupOf } from './group.ts';
+import { groupNamed, groupOf, rivalsAfter } from './group.ts';
 import { betterDirection } from './orderWords.ts';
 import { quantityOfCheck } from './saidBefore.ts';
 
@@ -135,4 +135,27 @@ export function onlyOne(scene: Scene): { item: Item; word: Item; id?: string } |
   if (!word) return undefined;
   const id = resolveMention(mention, scene.carry, scene.context);
   return { item: mention.item, word, ...(id !== undefined && id !== scene.context.own && { id }) };
+}
+
+/** "Brighter than either rival": ahead of both sets that the review compares with. */
+export function readAgainstRivals(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  key: string,
+  entry: ComparativeEntry,
+): boolean {
+  const than = scene.items.findIndex((other) => other.index > item.index && isWord(other, 'than'));
+  const rivals = than < 0 ? undefined : rivalsAfter(scene, than);
+  if (!rivals) return false;
+  const words = [item, ...rivals.items];
+  const quantity = comparedQuantity(scene, entry);
+  const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
+  if ('problem' in quantity || !direction || !rivals.cohort)
+    refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
+  else {
+    const check = orderCheck(scene, quantity, direction, { type: 'best' }, rivals.cohort);
+    propose(findings, scene, 'order', check, words);
+  }
+  return true;
 }

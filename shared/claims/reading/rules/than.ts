@@ -3,6 +3,7 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { isLedByBy } from './ratioNumber.ts';
+import { isSaidBeforeAdjusting } from './saidBefore.ts';
 
 /** "11 nits above the Kasulind's": the preposition compares. */
 export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {
@@ -88,6 +89,10 @@ export function thanConditions(scene: Scene): Partial<StatedConditions> | undefi
       (isWord(item, 'former', 'original', 'initial', 'previous') &&
         isWord(scene.items[index - 1], 'its', 'the')),
   );
+  const ofThat = scene.items.some(
+    (item, at) => keyOf(item, 'multiple') !== undefined && isWord(scene.items[at + 1], 'that'),
+  );
+  if (ofThat && isSaidBeforeAdjusting(scene)) return { stage: 'as-delivered' };
   if (was && scene.conditions.stage === 'adjusted') return { stage: 'as-delivered' };
   const at = scene.items.findIndex((_, index) => opensOther(scene.items, index));
   if (at < 0) return undefined;

@@ -107,4 +107,27 @@ export const comparedWithBefore: readonly SentenceRow[] = [
     'value grey.de2000 max = 5.1 [5.05, 5.15]',
     'onset grey.de2000 over 3 from 70 included',
   ],
+  // A thing that is no quantity is not what was said before.
+  [
+    'The lag is 9 ms. Its remote is smaller than that of the Kasulind.',
+    'value lag = 9 [8.5, 9.5]',
+    'unproven',
+  ],
+  ["The lag is 9 ms. The Kasulind's remote is smaller.", 'value lag = 9 [8.5, 9.5]'],
+  [
+    "The lag is 9 ms. The Kasulind's is shorter.",
+    'value lag = 9 [8.5, 9.5]',
+    'order lag {kasulind} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    'The average is 4.1. After adjustment it is 1.8 on average, less than half of that.',
+    'value grey.de2000 average = 4.1 [4.05, 4.15]',
+    'value grey.de2000 average {stage adjusted} = 1.8 [1.75, 1.85]',
+    'ratio grey.de2000 average {stage adjusted} : grey.de2000 average {stage as-delivered} < 0.5',
+  ],
+  [
+    'You can have it for 15 % less than the Kasulind.',
+    'ratio fact.price : fact.price {kasulind} = 0.85 [0.845, 0.855]',
+  ],
+  ["It's a kilo and a half heavier than the Kasulind.", 'unproven'],
 ];

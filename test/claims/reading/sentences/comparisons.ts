@@ -58,7 +58,7 @@ export const comparisons: readonly SentenceRow[] = [
   ['Of the last five sets it is the brightest.', 'order peak max higher best last 5'],
   ['It has the best contrast of any set under £1,200.', 'order contrast.native higher best under 1200 GBP'],
   ['It has the lowest input lag we have measured.', 'order lag lower best'],
-  ['It is the most accurate set this year.', 'order grey.de2000 lower best in 2026'],
+  ['It is the most accurate set this year.', 'order grey.de2000 average lower best in 2026'],
   ['Nothing under £1,100 is brighter.', 'order peak max higher best under 1100 GBP'],
   ['It is the brightest 55-inch set we have tested.', 'order peak max higher best 55 in'],
   ['We have never measured a brighter television.', 'order peak max higher best'],
