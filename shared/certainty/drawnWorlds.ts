@@ -21,6 +21,10 @@ const kinds = { r: 0, x: 1, y: 2, ex: 3, ey: 4 } as const;
 const kindCount = 5;
 const unread = new Float64Array(0);
 
+/**
+ * The worlds of a run under its errors.
+ * @param take a column of one number a draw, not cleared
+ */
 export function drawnWorldsOf(
   run: PreparedRun,
   model: ErrorModel,

@@ -21,6 +21,11 @@ export interface Expansion {
 /** A coordinate that moves the value by less than this share of all is left out: under 0.1 % of u. */
 const negligible = 0.03;
 
+/**
+ * Expands value `i` of a plan about the found values, by central differences of one standard deviation; what second
+ * order adds is in JCGM 100, 5.1.2, note (from memory).
+ * @param world room to move the points in; holds the found values again afterwards
+ */
 export function expansionOf(
   run: PreparedRun,
   model: ErrorModel,

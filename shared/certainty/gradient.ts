@@ -146,6 +146,7 @@ const gathered: { components: number[]; steps: number[] } = { components: [], st
 /** Steps of what readings have in common, of the value at hand. */
 const common = new Float64Array(ownFrom);
 
+/** A world of its own columns with the same x, y (no unit) and Y (cd/m²). */
 export function copyOf({ x, y, Y }: World): World {
   return { x: x.slice(), y: y.slice(), Y: Y.slice() };
 }

@@ -3,6 +3,5 @@
  * imagined worlds), gradient (first order), expansion and draws (what the errors do to a quantity), spread (u),
  * workspace (the room that runs draw in, in turns), measurer (each made once).
  */
-export { createMeasurer, drawQuantity, type Measurer } from './measurer.ts';
-export { coverageFactor, expanded, probability } from './probability.ts';
-export { drawCount } from './streams.ts';
+export { createMeasurer, drawQuantity } from './measurer.ts';
+export { expanded, probability } from './probability.ts';

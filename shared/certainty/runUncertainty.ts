@@ -47,6 +47,7 @@ const reportedOnly: Known = {
   forget: () => undefined,
 };
 
+/** Makes a run of a unit ready; every u is a standard uncertainty in the unit of its quantity. Pure but for the workspace. */
 export function uncertaintyOfRun(unit: UnitEvidence, run: RunEvidence): RunUncertainty {
   const prepared = prepareRun(unit, run);
   const model = once(() => errorModelOf(unit, run, prepared));

@@ -19,6 +19,7 @@ export interface Workspace {
 /** Columns that may be out when a piece of work begins: 6 MB. */
 const mostKept = 384;
 
+/** @param most columns that one borrower may have out before `begin` takes them back; 384 are 6 MB */
 export function createWorkspace(most = mostKept): Workspace {
   const columns: Float64Array[] = [];
   let lent = 0;

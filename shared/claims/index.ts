@@ -3,12 +3,9 @@
  * checking/ (check and evidence to verdict), memo (each judged once), anchors, anchoring, placing and staleness (what
  * edits do to accepted proofs), agreement, unsaid, checker (all of it for one article), report (what leaves the house).
  */
-export { agreementOf } from './agreement.ts';
-export { type AnchorResult, anchorClaim, describeAnchor } from './anchors.ts';
+export { anchorClaim, describeAnchor } from './anchors.ts';
 export { type ArticleChecker, type ArticleVerdicts, createChecker, type Totals } from './checker.ts';
 export { type JudgingBench, judge } from './checking/index.ts';
 export { readingContextOf } from './context.ts';
-export { checkDigest, houseDigest, type ProofDigests, sentenceDigest } from './digests.ts';
-export { type CheckedArticle, type CheckReport, exitStatusOf, reportOf } from './report.ts';
+export { type CheckReport, exitStatusOf, reportOf } from './report.ts';
 export { digestsOf } from './staleness.ts';
-export { familyOf } from './unsaid.ts';

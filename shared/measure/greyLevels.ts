@@ -24,6 +24,7 @@ export interface GreyLevels {
 
 const sameLevel = 0.02;
 
+/** The levels (% stimulus) of a run's greys, ascending, and which of them are white, black and the roll-off. */
 export function greyLevelsOf(conditions: ResolvedConditions, points: Points): GreyLevels {
   const notes: string[] = [];
   const levels = levelsOf(points, notes);

@@ -75,6 +75,7 @@ function leftOutNotes(run: PreparedRun, coloured: readonly Grey[]): string[] {
   return notes;
 }
 
+/** What is said of levels that the roll-off of an HDR run leaves out (docs/decisions/0003); else nothing. */
 export function rollOffNotes(run: PreparedRun): string[] {
   const { rollOff, stimulus } = run.greys;
   if (!run.conditions.hdr || rollOff === undefined) return [];

@@ -3,13 +3,6 @@
  * quantity is); one file a series; plans (all of them); measureRun (the measurements); catalogue (what they are
  * called).
  */
-export {
-  type CatalogueEntry,
-  type CatalogueRow,
-  catalogue,
-  catalogueEntry,
-  type LimitKey,
-} from './catalogue.ts';
+export { catalogue, catalogueEntry } from './catalogue.ts';
 export { measureRun } from './measureRun.ts';
-export { clipsWithin } from './toneCurve.ts';
 export { placeOf } from './uniformity.ts';

@@ -196,6 +196,7 @@ export function scalarPlan(
   return planOf(run, { ...rest, isSeries: false, items: [{ inputs, lights }] });
 }
 
+/** A quantity that has no value, with the reason as words for people. */
 export function undefinedQuantity(id: string, reason: string): UndefinedQuantity {
   return { state: 'undefined', id, undefined: reason };
 }

@@ -1,3 +1,4 @@
+import { probability as shareOfDraws } from '../../certainty/index.ts';
 import type { Verdict } from '../../contract/claim.ts';
 import type { OperandValue } from './operandValue.ts';
 
@@ -25,13 +26,8 @@ export function decide(
   return { verdict: verdictAt(reported, probability, level), probability, reported };
 }
 
-export function shareOfDraws(count: number, holds: (draw: number) => boolean): number {
-  let holding = 0;
-  for (let draw = 0; draw < count; draw++) if (holds(draw)) holding++;
-  return holding / count;
-}
-
-export function verdictAt(reported: boolean, probability: number, level: number): Verdict {
+/** What is reported is certain at `level` (0.5 to 1), of `probability` that the statement is true, or too close to call. */
+function verdictAt(reported: boolean, probability: number, level: number): Verdict {
   if (reported) return probability >= level ? 'holds' : 'close';
   return probability <= 1 - level + 1e-12 ? 'breaks' : 'close';
 }

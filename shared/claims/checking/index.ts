@@ -5,4 +5,4 @@
  */
 export type { JudgingBench } from './bench.ts';
 export { judge, judgeReasoned, type Reasoned } from './judge.ts';
-export { currentRuns, type Dependency, dependencyKey, dependencyState } from './sight.ts';
+export { currentRuns, type Dependency, dependencyState } from './sight.ts';

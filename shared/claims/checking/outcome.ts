@@ -2,7 +2,6 @@ import type { Check } from '../../contract/check.ts';
 import type { Found, ProofFigure, Verdict } from '../../contract/claim.ts';
 import { evidenceOfRows } from './operand.ts';
 import type { OperandValue } from './operandValue.ts';
-import { describeRun } from './resolve.ts';
 import type { Sight } from './sight.ts';
 
 /** What judging a check by itself comes to, before other definitions and signals are heard. */
@@ -72,11 +71,6 @@ export function conditionsOfBoth(a: OperandValue, b: OperandValue): Record<strin
 /** Notes of several operands, each once, in order. */
 export function notesOf(...values: readonly OperandValue[]): string[] {
   return [...new Set(values.flatMap((value) => value.notes))];
-}
-
-/** "SDR as delivered, 11 levels" behind a number, for the definition in brackets. */
-export function runWords(value: OperandValue): string {
-  return value.run ? describeRun(value.run) : '';
 }
 
 /** Evidence paths of all rows that a series rests on. */

@@ -120,11 +120,6 @@ export interface Item {
   index: number;
 }
 
-const none: readonly Meaning[] = [];
-export function wordItem(text: string, start: number, end: number): Item {
-  return { type: 'word', text, meanings: none, start, end, capital: false, glued: false, index: 0 };
-}
-
 /** The key that an item has as this kind of meaning, else undefined. */
 export function keyOf(item: Item | undefined, kind: MeaningKind): string | undefined {
   if (!item) return undefined;

@@ -2,7 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Check, StatedConditions } from '../../contract/check.ts';
 import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
-import { type Item, keyOf, type Meaning, type MeaningKind, meaningOf } from './items.ts';
+import { type Item, keyOf, type MeaningKind } from './items.ts';
 
 export interface UnitMention {
   item: Item;
@@ -45,9 +45,6 @@ export interface Scene {
   stat?: string;
 }
 
-export function itemsWith(scene: Scene, kind: MeaningKind): Item[] {
-  return scene.items.filter((item) => keyOf(item, kind) !== undefined);
-}
 export function firstWith(scene: Scene, kind: MeaningKind, ...keys: string[]): Item | undefined {
   return scene.items.find((item) => {
     const key = keyOf(item, kind);
@@ -56,14 +53,6 @@ export function firstWith(scene: Scene, kind: MeaningKind, ...keys: string[]): I
 }
 export function hasKey(scene: Scene, kind: MeaningKind, ...keys: string[]): boolean {
   return firstWith(scene, kind, ...keys) !== undefined;
-}
-export function meaningsWith(scene: Scene, kind: MeaningKind): { item: Item; meaning: Meaning }[] {
-  const result: { item: Item; meaning: Meaning }[] = [];
-  for (const item of scene.items) {
-    const meaning = meaningOf(item, kind);
-    if (meaning) result.push({ item, meaning });
-  }
-  return result;
 }
 
 /** Of several axis phrases of one kind the one nearest to what is being read. */
@@ -85,13 +74,5 @@ export function valueNumbers(scene: Scene): Item[] {
       item.number !== undefined &&
       !scene.used.has(item) &&
       (item.number.role === undefined || item.number.role === 'value'),
-  );
-}
-
-export function isNegated(scene: Scene, before?: Item): boolean {
-  return scene.items.some(
-    (item) =>
-      (before === undefined || item.index < before.index) &&
-      (keyOf(item, 'negation') !== undefined || ['none', 'never'].includes(keyOf(item, 'stat') ?? '')),
   );
 }

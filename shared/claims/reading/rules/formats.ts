@@ -5,7 +5,7 @@ import { type Item, isOneOf, isWord, keyOf, type MeaningKind } from '../items.ts
 import { hasKey, type Scene } from '../scene.ts';
 import { factConditions } from './factCheck.ts';
 
-const supporting = [
+const verbsOfFormats = [
   'supports',
   'support',
   'supported',
@@ -13,35 +13,54 @@ const supporting = [
   'accept',
   'understands',
   'handles',
-  'takes',
   'plays',
   'decodes',
-  'reads',
   'knows',
   'speaks',
   'offers',
+  'lacks',
+  'omits',
+  'compatible',
+  'recognises',
+  'copes',
+  'drops',
+  'skips',
+  'ignores',
+  'misses',
+];
+
+/** Words that speak of formats wherever one stands in the clause. */
+const tellingOfFormats = [
+  ...verbsOfFormats,
+  'lack',
+  'board',
+  'aboard',
+  'catered',
+  'present',
+  'welcome',
+  'understood',
+  'accepted',
+  'covered',
+];
+
+/** Words after which "but not HLG" goes on with the list of formats; some say it of other things too. */
+const supporting = [
+  ...verbsOfFormats,
+  'takes',
+  'reads',
   'has',
   'have',
   'includes',
-  'lacks',
-  'omits',
   'missing',
-  'compatible',
   'leaves',
   'does',
   'do',
   'is',
   'are',
   'comes',
-  'recognises',
   'displays',
-  'copes',
   'without',
   'formats',
-  'drops',
-  'skips',
-  'ignores',
-  'misses',
   'lists',
   'covers',
 ];
@@ -56,39 +75,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   const topical = hasKey(scene, 'fact', 'hdr.formats');
   const verb = scene.items.find(
     (item) =>
-      isWord(
-        item,
-        'supports',
-        'support',
-        'supported',
-        'accepts',
-        'accept',
-        'understands',
-        'handles',
-        'decodes',
-        'lacks',
-        'omits',
-        'lack',
-        'compatible',
-        'plays',
-        'ignores',
-        'skips',
-        'drops',
-        'offers',
-        'recognises',
-        'misses',
-        'copes',
-        'speaks',
-        'knows',
-        'board',
-        'aboard',
-        'catered',
-        'present',
-        'welcome',
-        'understood',
-        'accepted',
-        'covered',
-      ) ||
+      isOneOf(item, tellingOfFormats) ||
       (isWord(item, 'has', 'have', 'takes', 'includes', 'get', 'gets') &&
         formats.some((format) => format.index > item.index && format.index <= item.index + 3)),
   );
