@@ -6,6 +6,28 @@ import { instrumentName, knownInstruments } from './runOf.ts';
 
 const expanded = 'Write the expanded uncertainty, 0 or more, with a point for decimals.';
 
+/** What the instrument's uncertainty is made of, each with a house default. */
+const uncertainties: readonly { name: keyof typeof defaultInstrument; label: string; mend: string }[] = [
+  {
+    name: 'coverage_k',
+    label: 'Coverage factor k',
+    mend: 'Write the factor that the uncertainties below carry, more than 0: 2.',
+  },
+  { name: 'u_luminance_percent', label: 'U of luminance, %', mend: expanded },
+  { name: 'u_x', label: 'U of x', mend: expanded },
+  { name: 'u_y', label: 'U of y', mend: expanded },
+  {
+    name: 'floor_cdm2',
+    label: 'Floor u, cd/m²',
+    mend: 'Write the standard uncertainty in the dark, 0 or more.',
+  },
+  {
+    name: 'xy_from_cdm2',
+    label: 'x, y usable from, cd/m²',
+    mend: 'Write the luminance from which chromaticity counts, 0 or more.',
+  },
+];
+
 /** What a run was measured with and what fed the set; a field left empty takes the house default. */
 export function InstrumentFields({
   instrument: first,
@@ -63,48 +85,16 @@ export function InstrumentFields({
           value={instrument?.drift_check}
           placeholder="0.3 % over the sitting"
         />
-        <NumberField
-          name="coverage_k"
-          label="Coverage factor k"
-          value={instrument?.coverage_k}
-          placeholder={String(defaultInstrument.coverage_k)}
-          mend="Write the factor that the uncertainties below carry, more than 0: 2."
-        />
-        <NumberField
-          name="u_luminance_percent"
-          label="U of luminance, %"
-          value={instrument?.u_luminance_percent}
-          placeholder={String(defaultInstrument.u_luminance_percent)}
-          mend={expanded}
-        />
-        <NumberField
-          name="u_x"
-          label="U of x"
-          value={instrument?.u_x}
-          placeholder={String(defaultInstrument.u_x)}
-          mend={expanded}
-        />
-        <NumberField
-          name="u_y"
-          label="U of y"
-          value={instrument?.u_y}
-          placeholder={String(defaultInstrument.u_y)}
-          mend={expanded}
-        />
-        <NumberField
-          name="floor_cdm2"
-          label="Floor u, cd/m²"
-          value={instrument?.floor_cdm2}
-          placeholder={String(defaultInstrument.floor_cdm2)}
-          mend="Write the standard uncertainty in the dark, 0 or more."
-        />
-        <NumberField
-          name="xy_from_cdm2"
-          label="x, y usable from, cd/m²"
-          value={instrument?.xy_from_cdm2}
-          placeholder={String(defaultInstrument.xy_from_cdm2)}
-          mend="Write the luminance from which chromaticity counts, 0 or more."
-        />
+        {uncertainties.map(({ name, label, mend }) => (
+          <NumberField
+            key={name}
+            name={name}
+            label={label}
+            value={instrument?.[name]}
+            placeholder={String(defaultInstrument[name])}
+            mend={mend}
+          />
+        ))}
       </div>
       <h3 className="wide">Source of the patterns</h3>
       <Field name="source" label="Made by" value={source?.name} placeholder="pattern generator" />
