@@ -9,7 +9,7 @@ import { alternativesOf } from '../proofs/alternatives.ts';
 import { definitionLine, readingPlaces } from '../proofs/evidencePlaces.ts';
 import { foundInShort } from '../proofs/foundInShort.ts';
 import { type ProofItem, standingOf } from '../proofs/proofItem.ts';
-import { replacementFor } from '../proofs/suggestion.ts';
+import { inWritersUnit, replacementFor } from '../proofs/suggestion.ts';
 import { type ProofAction, performOn } from './proofActions.ts';
 import { ReadItAs } from './ReadItAs.tsx';
 
@@ -52,10 +52,8 @@ export const Proof = memo(function Proof({
     !item.claim.accepted &&
     item.claim.check !== null &&
     ['holds', 'close', 'breaks'].includes(judgement.verdict);
-  const suggestion =
-    judgement.suggestion && replacementFor(item.claim.text, judgement.suggestion)
-      ? judgement.suggestion
-      : null;
+  const suggested = judgement.suggestion && inWritersUnit(item.claim.text, judgement.suggestion);
+  const suggestion = suggested && replacementFor(item.claim.text, suggested) ? suggested : null;
 
   // Nothing is offered where there is nothing to choose from; only the proof in focus offers it at all.
   const isChoice = useMemo(() => {

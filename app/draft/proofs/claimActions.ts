@@ -6,7 +6,7 @@ import type { Verdict } from '../../../shared/contract/claim.ts';
 import { articleSchema, type ClaimMarkAttributes } from '../document/schema.ts';
 import type { ProofItem } from './proofItem.ts';
 import { markedRanges } from './storedClaims.ts';
-import { replacementFor } from './suggestion.ts';
+import { inWritersUnit, replacementFor } from './suggestion.ts';
 
 /** Puts one claim mark on a range and takes other claims off it; one step of the history. */
 function setClaim(view: EditorView, item: ProofItem, attributes: ClaimMarkAttributes): void {
@@ -89,7 +89,7 @@ export function writeSuggestion(view: EditorView, item: ProofItem): boolean {
   const { suggestion } = item.claim.judgement;
   if (!suggestion) return false;
   const text = view.state.doc.textBetween(item.from, item.to, ' ', ' ');
-  const replacement = replacementFor(text, suggestion);
+  const replacement = replacementFor(text, inWritersUnit(text, suggestion));
   if (!replacement) return false;
   const transaction = view.state.tr;
   removeFrom(transaction, view.state.doc, item.claim.id);

@@ -26,6 +26,23 @@ function unitOf(words: string): string {
   return spellings[written] ?? (written || (/[£€$]/.exec(words)?.[0] ?? ''));
 }
 
+/** A unit as the catalogue writes it, and what writers write for it. */
+const writtenFor: readonly (readonly [unit: string, written: RegExp])[] = [
+  ['cd/m²', /\bnits?\b/iu],
+  ['%', /\bper ?cent\b/iu],
+  ['°', /\bdegrees?\b/iu],
+];
+
+/** A suggestion in the writer's own unit: "742 nits" for words that count in nits and never in cd/m². */
+export function inWritersUnit(words: string, suggestion: string): string {
+  return writtenFor.reduce((text, [unit, written]) => {
+    const own = words.includes(unit) ? undefined : written.exec(words)?.[0];
+    return own === undefined
+      ? text
+      : text.replace(new RegExp(`[\\s\u2009\u00a0\u202f]*${unit}`, 'gu'), `\u00a0${own}`);
+  }, suggestion);
+}
+
 /**
  * Finds what a suggestion ("from 60 %", "742 cd/m²") stands in for: the phrase of the same form, else the claim's
  * only number, else its only number in the same unit. Null when there is no one such place; nothing is guessed.

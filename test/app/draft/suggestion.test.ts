@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { replacementFor } from '../../../app/draft/proofs/suggestion.ts';
+import { inWritersUnit, replacementFor } from '../../../app/draft/proofs/suggestion.ts';
 
 const written = (words: string, suggestion: string) => {
   const found = replacementFor(words, suggestion);
@@ -24,6 +24,14 @@ describe('a suggested wording', () => {
     expect(written('A 10% window reaches 900 nits', '742 cd/m²')).toBe('A 10% window reaches 742 cd/m²');
     expect(written('at 30 degrees 80 per cent remains', '71 %')).toBe('at 30 degrees 71 % remains');
     expect(written('the 65-inch set costs £1,099', '£1,039')).toBe('the 65-inch set costs £1,039');
+  });
+
+  it('is put in the unit that the writer uses', () => {
+    expect(inWritersUnit('peaks at 850 nits', '742\u202fcd/m²')).toBe('742\u00a0nits');
+    expect(inWritersUnit('at 30 degrees 80 per cent remains', '71 %')).toBe('71\u00a0per cent');
+    expect(inWritersUnit('peaks at 850 cd/m²', '742 cd/m²')).toBe('742 cd/m²');
+    expect(inWritersUnit('850 nits, 850 cd/m²', '742 cd/m²')).toBe('742 cd/m²');
+    expect(inWritersUnit('costs £1,099', '£1,039')).toBe('£1,039');
   });
 
   it('keeps a shortfall without a sign', () => {
