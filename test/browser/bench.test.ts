@@ -1,33 +1,11 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { type Sitting, sitDown } from './harness.ts';
+import { describe, expect, it } from 'vitest';
+import { sitAtTheBench } from './benchWindow.ts';
 
 const unit = 'orrinvale-hearth-55';
 const run = 'sdr-calm-delivered-firmware-3-2';
-let sitting: Sitting;
-beforeAll(async () => {
-  sitting = await sitDown();
-});
-afterAll(() => sitting.close());
+const { openNotebook, unitOf } = sitAtTheBench();
 
-/** Windows of a finished test must not work on while the next one runs. */
-const windows: Page[] = [];
-afterEach(async () => {
-  for (const page of windows.splice(0)) await page.context().close();
-});
-
-async function bench(path: string, theme: 'light' | 'dark' = 'light'): Promise<Page> {
-  const page = await sitting.openWindow({ path: `#/bench/${path}`, theme });
-  windows.push(page);
-  await page.waitForSelector('.bench-name');
-  return page;
-}
-const readUnit = async (id: string) => {
-  const reply = await sitting.workbench.answer('unit.read', { unit: id });
-  if (!reply.ok) throw new Error(reply.faults[0]?.sentence);
-  return reply.value;
-};
 /** A picture of one pixel. */
 const pixel = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==',
@@ -36,7 +14,7 @@ const pixel = Buffer.from(
 
 describe('a unit’s notebook page', () => {
   it('opens at a reading named by its address, lit in the table, with the sentences that rest on it', async () => {
-    const page = await bench(`${unit}/${run}/8`);
+    const page = await openNotebook(`${unit}/${run}/8`);
     await page.locator('.reading-picked').waitFor();
     expect(await page.locator('.reading-picked').innerText()).toMatch(/60\s% stimulus/);
     await page.locator('.picked li a').first().waitFor({ timeout: 60_000 });
@@ -45,13 +23,13 @@ describe('a unit’s notebook page', () => {
   });
 
   it('draws only the rows in sight of a long table', async () => {
-    const page = await bench(`${unit}/${run}/150`);
+    const page = await openNotebook(`${unit}/${run}/150`);
     await page.locator('.reading-picked').waitFor();
     expect(await page.locator('.reading').count()).toBeLessThan(60);
   });
 
   it('lets the keyboard go from mark to mark and pick one', async () => {
-    const page = await bench(`${unit}/${run}`);
+    const page = await openNotebook(`${unit}/${run}`);
     const plot = page.locator('figure.plot').first();
     await plot.locator('[data-spot][tabindex="0"]').focus();
     await page.keyboard.press('ArrowRight');
@@ -65,7 +43,7 @@ describe('a unit’s notebook page', () => {
   });
 
   it('fetches the large plot’s program only when one is opened, and no policy objects', async () => {
-    const page = await bench(`${unit}/${run}`);
+    const page = await openNotebook(`${unit}/${run}`);
     const scripts: string[] = [];
     const objections: string[] = [];
     page.on('request', (request) => scripts.push(request.url()));
@@ -82,7 +60,7 @@ describe('a unit’s notebook page', () => {
   });
 
   it('hands a plot over as CSV, SVG and PNG', async () => {
-    const page = await bench(`${unit}/${run}`);
+    const page = await openNotebook(`${unit}/${run}`);
     const plot = page.locator('figure.plot').first();
     await plot.hover();
     for (const [kind, start] of [
@@ -102,7 +80,7 @@ describe('a unit’s notebook page', () => {
   });
 
   it('gives a plot’s numbers as a table too', async () => {
-    const page = await bench(`${unit}/${run}`);
+    const page = await openNotebook(`${unit}/${run}`);
     const plot = page.locator('figure.plot').first();
     await plot.hover();
     await plot.getByRole('button', { name: 'Numbers' }).click();
@@ -110,7 +88,7 @@ describe('a unit’s notebook page', () => {
   });
 
   it('lays another unit’s run over a plot', async () => {
-    const page = await bench(`${unit}/${run}`);
+    const page = await openNotebook(`${unit}/${run}`);
     const entry = page.locator(`#run-${run}`);
     await entry.getByLabel('Lay over').selectOption({ index: 1 });
     await expect.poll(() => entry.locator('.plot-title').first().innerText()).toMatch(/error/);
@@ -118,16 +96,16 @@ describe('a unit’s notebook page', () => {
   });
 
   it('keeps a fact that is put right in its line', async () => {
-    const page = await bench(unit);
+    const page = await openNotebook(unit);
     await page.getByRole('button', { name: /^Depth: 71/ }).click();
     await page.getByLabel('Value').fill('72');
     await page.keyboard.press('Enter');
     await page.getByRole('button', { name: /^Depth: 72/ }).waitFor();
-    expect((await readUnit(unit)).unit.facts?.depth).toMatchObject({ value: 72, unit: 'mm' });
+    expect((await unitOf(unit)).unit.facts?.depth).toMatchObject({ value: 72, unit: 'mm' });
   });
 
   it('takes an observation by keyboard alone, with a picture, and strikes it out again', async () => {
-    const page = await bench('orrinvale-ember-65');
+    const page = await openNotebook('orrinvale-ember-65');
     await page.keyboard.press('Alt+o');
     await page.locator('[name=topic]').waitFor();
     await page.keyboard.type('banding');
@@ -140,7 +118,7 @@ describe('a unit’s notebook page', () => {
     await page.keyboard.press('Control+Enter');
     const entry = page.locator('.observation', { hasText: 'Banding, visible' });
     await entry.locator('img').waitFor();
-    const kept = (await readUnit('orrinvale-ember-65')).observations;
+    const kept = (await unitOf('orrinvale-ember-65')).observations;
     expect(kept.at(-1)).toMatchObject({
       topic: 'banding',
       severity: 2,
@@ -151,7 +129,7 @@ describe('a unit’s notebook page', () => {
   });
 
   it('shows the caution on flashing before such a step can be noted', async () => {
-    const page = await bench('orrinvale-kiln-55');
+    const page = await openNotebook('orrinvale-kiln-55');
     const step = page.locator('.step', { hasText: 'Flicker' });
     await step.getByRole('button', { name: /Note what was seen/ }).click();
     expect(await step.locator('.caution').innerText()).toMatch(/epilepsy/);
@@ -162,7 +140,7 @@ describe('a unit’s notebook page', () => {
   });
 
   it('says what an update made out of date', async () => {
-    const page = await bench(unit);
+    const page = await openNotebook(unit);
     await page.locator('.step-out-of-date').first().waitFor();
     expect(await page.locator('.step-out-of-date').first().innerText()).toContain(
       'Measured on firmware 3.1.7; the set now runs 3.2.0',
@@ -170,7 +148,7 @@ describe('a unit’s notebook page', () => {
   });
 
   it('logs a unit, begins a run, refuses a bad readings file by line and takes a good one', async () => {
-    const page = await bench('new');
+    const page = await openNotebook('new');
     await page.getByLabel('Maker').fill('Tamarick');
     await page.getByLabel('Model').fill('Alder 43');
     await page.getByRole('button', { name: 'Log it' }).click();
@@ -194,12 +172,12 @@ describe('a unit’s notebook page', () => {
       csv('greyscale,0,,,0.05\ngreyscale,50,0.3127,0.3290,20\ngreyscale,100,0.3127,0.3290,100\n'),
     );
     await entry.getByText('3 readings', { exact: true }).first().waitFor();
-    expect((await readUnit('tamarick-alder-43')).runs[0]?.readings.length).toBe(3);
+    expect((await unitOf('tamarick-alder-43')).runs[0]?.readings.length).toBe(3);
     await entry.locator('figure.plot').first().waitFor();
   });
 
   it.each(['light', 'dark'] as const)('has nothing that axe objects to, %s', async (theme) => {
-    const page = await bench(`${unit}/${run}/8`, theme);
+    const page = await openNotebook(`${unit}/${run}/8`, { theme });
     await page.locator('.reading-picked').waitFor();
     await page.keyboard.press('Alt+o');
     await page.locator('.observation-form').waitFor();

@@ -1,31 +1,15 @@
-import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { openNotebook, patient, unitOf } from './benchWindow.ts';
-import { type Sitting, sitDown } from './harness.ts';
+import { describe, expect, it } from 'vitest';
+import { patient, sitAtTheBench } from './benchWindow.ts';
 import { goTo, proofsAtRest } from './rooms.ts';
 
-let sitting: Sitting;
-beforeAll(async () => {
-  sitting = await sitDown();
-});
-afterAll(() => sitting.close());
-
-const windows: Page[] = [];
-afterEach(async () => {
-  for (const page of windows.splice(0)) await page.context().close();
-});
-async function bench(path: string): Promise<Page> {
-  const page = await openNotebook(sitting, path);
-  windows.push(page);
-  return page;
-}
+const { openNotebook, unitOf } = sitAtTheBench();
 
 const unit = 'orrinvale-hearth-55';
 const run = 'sdr-calm-delivered-firmware-3-2';
 
 describe('the forms of the Bench', () => {
   it('change an instrument: claims are judged again, and the history keeps what stood there', async () => {
-    const page = await bench(unit);
+    const page = await openNotebook(unit);
     await goTo(page, '#/draft/hearth-55');
     await proofsAtRest(page);
     const white = page.locator('.proof', { hasText: /118\.\d\s*±/ }).first();
@@ -52,7 +36,7 @@ describe('the forms of the Bench', () => {
       .getByText(/changed\. Before: reference spectroradiometer, no\. 0007, luminance ±2.%/)
       .waitFor();
 
-    const { runs } = await unitOf(sitting, unit);
+    const { runs } = await unitOf(unit);
     const named = runs.filter(({ conditions }) => conditions.instrument?.serial === '0007');
     expect(named.length).toBeGreaterThan(3);
     expect(new Set(named.map(({ conditions }) => conditions.instrument?.u_luminance_percent))).toEqual(
@@ -77,7 +61,7 @@ describe('the forms of the Bench', () => {
   });
 
   it('begin a run from a step that is out of date: its conditions, its place and its cautions come along', async () => {
-    const page = await bench(unit);
+    const page = await openNotebook(unit);
     await page.getByRole('button', { name: /^Begin a run: White windows/ }).click();
     const form = page.getByRole('form', { name: 'Begin a run' });
     expect(await form.getByRole('note').innerText()).toMatch(/leave an image.*strains the eyes/s);
@@ -91,7 +75,7 @@ describe('the forms of the Bench', () => {
     await form.getByLabel('Target EOTF').fill('PQ');
     await form.getByRole('button', { name: 'Begin the run' }).click();
     await page.locator('#run-hdr10-hdr-calm-delivered .bring').waitFor();
-    const begun = (await unitOf(sitting, unit)).runs.find(({ id }) => id === 'hdr10-hdr-calm-delivered');
+    const begun = (await unitOf(unit)).runs.find(({ id }) => id === 'hdr10-hdr-calm-delivered');
     expect(begun?.conditions).toMatchObject({
       supersedes: 'hdr-calm-delivered',
       firmware: '3.2.0',
@@ -102,7 +86,7 @@ describe('the forms of the Bench', () => {
   });
 
   it('put a set right by keyboard alone, say below a field what to write, and leave by Esc', async () => {
-    const page = await bench('orrinvale-kiln-55');
+    const page = await openNotebook('orrinvale-kiln-55');
     await page.getByRole('button', { name: 'Change', exact: true }).first().focus();
     await page.keyboard.press('Enter');
     const form = page.getByRole('form', { name: 'Change the set’s particulars' });
@@ -117,7 +101,7 @@ describe('the forms of the Bench', () => {
       .getByText(/£1,299\.90/)
       .first()
       .waitFor();
-    const { price, facts } = (await unitOf(sitting, 'orrinvale-kiln-55')).unit;
+    const { price, facts } = (await unitOf('orrinvale-kiln-55')).unit;
     expect(price).toMatchObject({ amount: 1299.9, currency: 'GBP' });
     expect(Object.keys(facts ?? {}).length).toBeGreaterThan(0);
     await page.getByRole('button', { name: 'Change', exact: true }).first().press('Enter');
@@ -127,7 +111,7 @@ describe('the forms of the Bench', () => {
   });
 
   it('ask for a maker before a set is logged', async () => {
-    const page = await bench('new');
+    const page = await openNotebook('new');
     await page.getByRole('button', { name: 'Log it' }).click();
     expect(await page.getByRole('alert').innerText()).toBe('Say who made the set.');
     await expect
@@ -138,18 +122,17 @@ describe('the forms of the Bench', () => {
 
 describe('the protocol', () => {
   it('finds a dirty screen that was noted in other spelling', async () => {
-    const page = await bench('kasulind-vane-50');
+    const page = await openNotebook('kasulind-vane-50');
     const step = page.locator('.step', { hasText: 'dirty screen' });
-    const topics = (await unitOf(sitting, 'kasulind-vane-50')).observations.map(({ topic }) => topic);
+    const topics = (await unitOf('kasulind-vane-50')).observations.map(({ topic }) => topic);
     const isNoted = topics.some((topic) => /^dirty[ -]screen$/i.test(topic));
     expect(await step.getAttribute('class')).toContain(isNoted ? 'step-done' : 'step-missing');
-    const hearth = await bench(unit);
+    const hearth = await openNotebook(unit);
     await hearth.locator('.step-done', { hasText: 'dirty screen' }).waitFor();
   });
 
   it('stands in two columns without a hole in a wide window, with no count broken over two lines', async () => {
-    const page = await openNotebook(sitting, unit, 1920);
-    windows.push(page);
+    const page = await openNotebook(unit, { width: 1920 });
     await page.locator('.step').first().waitFor();
     const { columns, tallest, right, groups } = await page.evaluate(() => {
       const list = document.querySelector('.protocol-groups')!;

@@ -1,24 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { openNotebook, patient, unitOf } from './benchWindow.ts';
-import { type Sitting, sitDown } from './harness.ts';
+import { describe, expect, it } from 'vitest';
+import { patient, sitAtTheBench } from './benchWindow.ts';
 
-let sitting: Sitting;
-beforeAll(async () => {
-  sitting = await sitDown();
-});
-afterAll(() => sitting.close());
-
-const windows: Page[] = [];
-afterEach(async () => {
-  for (const page of windows.splice(0)) await page.context().close();
-});
+const { openNotebook, unitOf } = sitAtTheBench();
 const unit = 'orrinvale-ember-65';
-async function bench(): Promise<Page> {
-  const page = await openNotebook(sitting, unit);
-  windows.push(page);
-  return page;
-}
 
 /** Exif by hand (CIPA DC-008), little-endian: a GPS directory with the latitude 51° 28′ 38″ N. */
 function exifWithPlace(): Buffer {
@@ -100,7 +85,7 @@ describe('a picture of what was seen', () => {
   it.each(['drop', 'paste'] as const)(
     'comes by %s, and no copy that leaves the library says where',
     async (how) => {
-      const page = await bench();
+      const page = await openNotebook(unit);
       await keepBlobs(page);
       await page.keyboard.press('Alt+o');
       await page.locator('[name=topic]').fill('clouding');
@@ -119,7 +104,7 @@ describe('a picture of what was seen', () => {
       const shown = Buffer.from(await lastBlob(page));
       expect(shown.subarray(0, 2)).toEqual(Buffer.from([0xff, 0xd8]));
       expect(shown.indexOf(place)).toBe(-1);
-      const kept = (await unitOf(sitting, unit)).observations.at(-1);
+      const kept = (await unitOf(unit)).observations.at(-1);
       expect(kept).toMatchObject({ topic: 'clouding', photo: `${how}.jpg` });
     },
   );
@@ -136,7 +121,7 @@ describe('a file of a hundred thousand readings', () => {
   };
 
   it('shows how far it is, leaves nothing when stopped, and is in when it is let run', async () => {
-    const page = await bench();
+    const page = await openNotebook(unit);
     await page.keyboard.press('Alt+b');
     await page.getByLabel('Picture mode').fill('Long');
     await page.getByRole('button', { name: 'Begin the run' }).click();
@@ -144,8 +129,7 @@ describe('a file of a hundred thousand readings', () => {
     await entry.locator('.bring').waitFor();
     const id = (await entry.getAttribute('id'))!.replace(/^run-/, '');
     const picker = entry.locator('.bring input[type=file]');
-    const readings = async () =>
-      (await unitOf(sitting, unit)).runs.find((each) => each.id === id)?.readings.length;
+    const readings = async () => (await unitOf(unit)).runs.find((each) => each.id === id)?.readings.length;
 
     await picker.setInputFiles(csv());
     const bar = entry.getByRole('progressbar');

@@ -1,24 +1,13 @@
 import type { Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { openNotebook, patient } from './benchWindow.ts';
-import { type Sitting, sitDown } from './harness.ts';
+import { describe, expect, it } from 'vitest';
+import { patient, sitAtTheBench } from './benchWindow.ts';
 
-let sitting: Sitting;
-beforeAll(async () => {
-  sitting = await sitDown();
-});
-afterAll(() => sitting.close());
-
-const windows: Page[] = [];
-afterEach(async () => {
-  for (const page of windows.splice(0)) await page.context().close();
-});
+const { openNotebook } = sitAtTheBench();
 
 const run = 'sdr-calm-delivered-firmware-3-2';
 
 async function laidOver(other: string): Promise<{ page: Page; entry: Locator }> {
-  const page = await openNotebook(sitting, `orrinvale-hearth-55/${run}`);
-  windows.push(page);
+  const page = await openNotebook(`orrinvale-hearth-55/${run}`);
   const entry = page.locator(`#run-${run}`);
   await entry.getByLabel('Lay over').selectOption(other);
   return { page, entry };
@@ -96,8 +85,7 @@ describe('two units laid over each other', () => {
 });
 
 it('every plot can be read as a table whose readings can be picked', async () => {
-  const page = await openNotebook(sitting, `orrinvale-hearth-55/${run}`);
-  windows.push(page);
+  const page = await openNotebook(`orrinvale-hearth-55/${run}`);
   const entry = page.locator(`#run-${run}`);
   await entry.locator('figure.plot').nth(5).waitFor();
   const count = await entry.locator('figure.plot').count();

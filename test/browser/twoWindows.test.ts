@@ -61,6 +61,7 @@ describe('two windows on one library', () => {
     await other.getByText('Another window is writing this article').waitFor();
     await one.keyboard.type(' A 10% window reaches 742 nits.');
     await other.locator('.article .claim', { hasText: '742' }).waitFor();
+    await one.locator('.proof.holds').waitFor();
     await proofsAtRest(one);
     await one.locator('.article .claim', { hasText: '742' }).click();
     await one.keyboard.press('Control+Enter');
