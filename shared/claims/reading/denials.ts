@@ -2,16 +2,30 @@ import type { Check } from '../../contract/check.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene } from './scene.ts';
 
-/** "not", "never", "isn't", "no longer": words that turn round what they stand beside. */
+/** "not", "not a", "never", "isn't", "no longer": words that turn round what they stand beside. */
 function denies(item: Item): boolean {
   if (keyOf(item, 'hedge') !== undefined || keyOf(item, 'comparator') !== undefined) return false;
-  return /^(?:not|never|no longer|cannot|n't|.+n't)$/.test(item.text);
+  return /^(?:not|not an?|never|no longer|cannot|n't|.+n't)$/.test(item.text);
 }
+
+const lacking = [
+  'absent',
+  'absence',
+  'gone',
+  'none',
+  'free',
+  'free of',
+  'without',
+  'nothing',
+  'missing',
+  'nowhere to be seen',
+];
 
 /** Words that deny by themselves, so that a "not" before them affirms. */
 function lacks(item: Item): boolean {
   return (
-    isWord(item, 'absent', 'gone', 'none', 'free', 'free of', 'without', 'nothing', 'missing') ||
+    isWord(item, ...lacking) ||
+    /^(?:all but|hardly|barely|scarcely|almost|nearly) /.test(item.text) ||
     keyOf(item, 'house') === 'invisible' ||
     denies(item)
   );
@@ -35,16 +49,36 @@ export function denialProblem(
   if (own.length === 0) return undefined;
   const from = Math.min(...own.map(({ index }) => index));
   const to = Math.max(...own.map(({ index }) => index));
-  const twice = scene.items.some((item, at) => {
-    const next = scene.items[at + 1];
-    return (
-      next !== undefined && denies(item) && lacks(next) && item.index >= from - 2 && next.index <= to + 2
-    );
-  });
+  const twice =
+    (check.kind === 'observed' && own.some(denies) && own.some((item) => lacks(item) && !denies(item))) ||
+    scene.items.some((item, at) => {
+      const next = scene.items[at + 1];
+      return (
+        next !== undefined && denies(item) && lacks(next) && item.index >= from - 2 && next.index <= to + 2
+      );
+    });
   if (twice) return 'two denials in a row may mean either';
-  if (saysNot(check)) return undefined;
+  if (saysNot(check))
+    return deniesNearerNumber(scene, own) ? 'the words leave open which number is denied' : undefined;
   const unheard = scene.items.find(
     (item) => item.index > from && item.index < to && denies(item) && !own.includes(item),
   );
   return unheard && `the check does not hear “${unheard.text}”`;
+}
+
+/** "P3 is not at 98 % in xy, BT.2020 at 77 %": a denial reaches the first number of its kind after it. */
+function deniesNearerNumber({ items }: Scene, own: readonly Item[]): boolean {
+  const denial = own.find(denies);
+  const stated = own.find(({ number }) => number && number.role !== 'axis' && number.role !== 'window');
+  return (
+    denial !== undefined &&
+    stated !== undefined &&
+    items.some(
+      (item) =>
+        item.number?.dimension === stated.number!.dimension &&
+        item.index > denial.index &&
+        item.index < stated.index &&
+        !own.includes(item),
+    )
+  );
 }

@@ -7,6 +7,7 @@ import { speaksOfSets } from '../plainTalk.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedOf } from '../stated.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
+import { isLedByBy } from './ratioNumber.ts';
 
 const unitDimension: Readonly<Record<string, string>> = {
   length: 'length',
@@ -110,6 +111,12 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     }
     if (dimension === 'months' && !hasKey(scene, 'fact', 'warranty')) {
       number.role = 'ignored';
+      continue;
+    }
+    if (isLedByBy(scene, item) && hasKey(scene, 'superlative')) {
+      refuse(findings, scene, 'fact', 'the number is a lead, and the words do not say over which set', [
+        item,
+      ]);
       continue;
     }
     const comparative = scene.items.find((entry) => keyOf(entry, 'comparative'));
