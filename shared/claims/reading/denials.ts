@@ -50,7 +50,7 @@ export function denialProblem(
   const from = Math.min(...own.map(({ index }) => index));
   const to = Math.max(...own.map(({ index }) => index));
   const twice =
-    (check.kind === 'observed' && own.some(denies) && own.some((item) => lacks(item) && !denies(item))) ||
+    (check.kind === 'observed' && deniesLack(own)) ||
     scene.items.some((item, at) => {
       const next = scene.items[at + 1];
       return (
@@ -64,6 +64,17 @@ export function denialProblem(
     (item) => item.index > from && item.index < to && denies(item) && !own.includes(item),
   );
   return unheard && `the check does not hear “${unheard.text}”`;
+}
+
+/** "Was not conspicuous by its absence": a denial and a word of lack in one breath. */
+function deniesLack(own: readonly Item[]): boolean {
+  return own.some(
+    (denial) =>
+      denies(denial) &&
+      own.some(
+        (lack) => lacks(lack) && !denies(lack) && lack.index > denial.index && lack.index - denial.index <= 4,
+      ),
+  );
 }
 
 /** "P3 is not at 98 % in xy, BT.2020 at 77 %": a denial reaches the first number of its kind after it. */

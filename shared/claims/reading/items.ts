@@ -53,7 +53,8 @@ export type MeaningKind =
   | 'fullScreen'
   | 'lean'
   | 'cohortWord'
-  | 'awardWord';
+  | 'awardWord'
+  | 'standing';
 
 export interface Meaning {
   kind: MeaningKind;

@@ -129,6 +129,7 @@ function addStatic(trie: Lexicon): void {
     addLines(trie, 'superlative', key, entry.phrases, entry);
   for (const [key, entry] of Object.entries(claimWords.equativeWords))
     addLines(trie, 'equative', key, entry.phrases, entry);
+  addAll(trie, 'standing', claimWords.standingWords);
   addAll(trie, 'tint', claimWords.tintWords);
   addAll(trie, 'direction', claimWords.directionWords);
   addLines(trie, 'idiom', 'idiom', claimWords.idiomLines);

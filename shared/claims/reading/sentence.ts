@@ -131,6 +131,7 @@ const telling = new Set<MeaningKind>([
   'opinion',
   'lean',
   'awardWord',
+  'standing',
   'gamut',
   'severity',
   'adjective',
@@ -213,6 +214,8 @@ export function readSentence(
     if (
       carry.asked !== undefined ||
       scene.items.some(mayClaim) ||
+      // "Its lag is below the Kasulind's"
+      (scene.units.length > 0 && scene.items.some((item) => keyOf(item, 'comparator'))) ||
       (scene.previous?.said && closingDenial(scene.items))
     )
       for (const rule of rules) rule(scene, findings);

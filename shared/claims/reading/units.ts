@@ -168,6 +168,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       (comparedAfter.has(left.text) ||
         keyOf(left, 'multiple') ||
         keyOf(left, 'comparator') ||
+        keyOf(left, 'standing') ||
         keyOf(left, 'verb') === 'exceed')
     )
       role = possessive && (keyOf(left, 'multiple') || isWord(left, 'of')) ? 'possessive' : 'compared';

@@ -10,7 +10,7 @@ export const comparativeWords: Readonly<
     direction: 'higher',
   },
   dimmer: {
-    phrases: `dimmer; less bright; lower peak luminance; lower peak brightness; less luminous`,
+    phrases: `dimmer; darker; less bright; lower peak luminance; lower peak brightness; less luminous`,
     concept: 'peak',
     direction: 'lower',
   },
@@ -102,6 +102,7 @@ export const comparativeWords: Readonly<
     concept: 'fact:depth',
     direction: 'higher',
   },
+  taller: { phrases: `taller`, concept: 'fact:height', direction: 'higher' },
   lighter: { phrases: `lighter; weighs less`, concept: 'fact:weight', direction: 'lower' },
   heavier: { phrases: `heavier; weighs more`, concept: 'fact:weight', direction: 'higher' },
   better: { phrases: `better; superior`, concept: '', direction: 'higher' },
@@ -230,7 +231,8 @@ export const equativeWords: Readonly<
     direction: 'higher',
   },
   accurate: { phrases: `true`, concept: 'greyError', direction: 'lower' },
-  quick: { phrases: `quick; fast; responsive`, concept: 'lag', direction: 'lower' },
+  quick: { phrases: `quick; quickly; fast; responsive`, concept: 'lag', direction: 'lower' },
+  dark: { phrases: `dark`, concept: 'peak', direction: 'lower' },
   quiet: { phrases: `quiet`, concept: 'noise', direction: 'lower' },
   hungry: { phrases: `power hungry; hungry; much power`, concept: 'power', direction: 'higher' },
   deep: { phrases: `deep; thick`, concept: 'fact:depth', direction: 'higher' },
@@ -239,6 +241,12 @@ export const equativeWords: Readonly<
   heavy: { phrases: `heavy`, concept: 'fact:weight', direction: 'higher' },
   many: { phrases: `many`, concept: '', direction: 'higher' },
   even: { phrases: `evenly lit; uniform`, concept: 'uniformity', direction: 'lower' },
+};
+
+/** One set before or behind another, without a number: by what is better of the quantity. */
+export const standingWords: Readonly<Record<string, string>> = {
+  ahead: `beat(s); tops; surpasses; betters; outdoes; outperforms; outstrips; outclasses; edges out; wins; wins out; ahead; ahead of; leads; has the edge; has the edge on/over; has the upper hand; gets the better of; comes out on top; comes out ahead; puts to shame; leaves behind; leaves standing`,
+  behind: `trails; loses to; lose to; loses out to; behind; lags behind; falls behind; no match for; no match; comes second to; second to; plays second fiddle to; cannot keep up with; can't keep up with; cannot match; can't match; beaten by; bettered by; outdone by; surpassed by; loses out; falls short of; not up to`,
 };
 
 /** Colours of a tint, as nouns and adjectives. */

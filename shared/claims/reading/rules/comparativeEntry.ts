@@ -1,5 +1,32 @@
+import { type Item, isWord, meaningOf } from '../items.ts';
+import { firstWith, type Scene } from '../scene.ts';
+
 /** What a comparing word compares, and which way is more of it. An empty concept takes the clause's own. */
 export interface ComparativeEntry {
   concept: string;
   direction: 'higher' | 'lower';
+}
+
+/**
+ * Said of blacks, "brighter", "darker" and "deep" compare the luminance of black: neither the peak nor how thick the
+ * cabinet is.
+ */
+function saidOfBlacks(scene: Scene, entry: ComparativeEntry): ComparativeEntry {
+  const black = firstWith(scene, 'concept', 'black');
+  if (!black || firstWith(scene, 'concept', 'peak', 'sdrWhite')) return entry;
+  if (entry.concept === 'peak') return { concept: 'black', direction: entry.direction };
+  if (entry.concept === 'fact:depth')
+    return { concept: 'black', direction: entry.direction === 'higher' ? 'lower' : 'higher' };
+  return entry;
+}
+
+/** What a comparative compares here: "less deep" is the adjective turned round, "brighter" of blacks is no peak. */
+export function entryOf(scene: Scene, item: Item, given: ComparativeEntry): ComparativeEntry {
+  const word = isWord(item, 'less', 'more') ? scene.items[scene.items.indexOf(item) + 1] : undefined;
+  const adjective = meaningOf(word, 'equative')?.data as ComparativeEntry | undefined;
+  if (!word || !adjective?.concept) return saidOfBlacks(scene, given);
+  scene.used.add(word);
+  const entry = saidOfBlacks(scene, adjective);
+  if (isWord(item, 'more')) return entry;
+  return { ...entry, direction: entry.direction === 'higher' ? 'lower' : 'higher' };
 }

@@ -5,21 +5,22 @@ import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { speaksOfSets } from '../plainTalk.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention, splitVariant } from '../units.ts';
+import { readAgainst } from './against.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
-import type { ComparativeEntry } from './comparativeEntry.ts';
+import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, denialOfList, isOwned, namesNoSet, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
-import { readBeats, readBetween, readEquals, readRanks } from './standing.ts';
+import { readBetween, readEquals, readRanks } from './standing.ts';
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
   readEquals(scene, findings);
   readRanks(scene, findings);
-  readBeats(scene, findings);
+  readAgainst(scene, findings);
   readBetween(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
@@ -27,9 +28,21 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
     const superlative = meaningOf(item, 'superlative');
     const comparative = meaningOf(item, 'comparative');
     if (superlative)
-      readSuperlative(scene, findings, item, superlative.key, superlative.data as ComparativeEntry);
+      readSuperlative(
+        scene,
+        findings,
+        item,
+        superlative.key,
+        entryOf(scene, item, superlative.data as ComparativeEntry),
+      );
     else if (comparative)
-      readComparative(scene, findings, item, comparative.key, comparative.data as ComparativeEntry);
+      readComparative(
+        scene,
+        findings,
+        item,
+        comparative.key,
+        entryOf(scene, item, comparative.data as ComparativeEntry),
+      );
   }
 }
 

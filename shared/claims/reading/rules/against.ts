@@ -1,0 +1,95 @@
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import type { Quantity } from '../quantity.ts';
+import type { Scene, UnitMention } from '../scene.ts';
+import { resolveMention } from '../units.ts';
+import { orderCheck } from './cohort.ts';
+import { comparedQuantity } from './compared.ts';
+import { concepts, negated } from './orderWords.ts';
+
+/** Which side of the other set the words put this one on. */
+interface Side {
+  item: Item;
+  /** "ahead" and "behind" go by what is better, "above" and "below" by the number itself. */
+  side: 'ahead' | 'behind' | 'above' | 'below';
+}
+
+/**
+ * Two sets without a number between them: "its peak is above the Kasulind's", "it beats the Kasulind for contrast and
+ * loses to the Nocthale", "on contrast the Nocthale wins".
+ */
+export function readAgainst(scene: Scene, findings: Findings): undefined {
+  const sides = scene.items.flatMap((item, at) => sideAt(scene, item, at) ?? []);
+  for (const [order, side] of sides.entries()) {
+    if (scene.used.has(side.item)) continue;
+    readSide(scene, findings, side, sides[order + 1]?.item.index ?? Number.POSITIVE_INFINITY);
+  }
+}
+
+function sideAt(scene: Scene, item: Item, at: number): Side | undefined {
+  const standing = keyOf(item, 'standing');
+  if (standing === 'ahead' || standing === 'behind') return { item, side: standing };
+  const exceeds = keyOf(item, 'verb') === 'exceed';
+  const comparator = keyOf(item, 'comparator');
+  if (!exceeds && comparator !== '>' && comparator !== '<') return undefined;
+  // "Above the Kasulind's", not "above 300 nits" and not "over half of the Kasulind's".
+  const next = scene.items
+    .slice(at + 1)
+    .find((word) => !isWord(word, 'the', 'that', 'of', 'what', 'its', 'on'));
+  if (!scene.units.some((mention) => mention.item === next)) return undefined;
+  return { item, side: exceeds || comparator === '>' ? 'above' : 'below' };
+}
+
+/** One word of standing with the sets that stand between it and the next such word. */
+function readSide(scene: Scene, findings: Findings, { item, side }: Side, until: number): undefined {
+  if (scene.items.some(({ number }) => number && !number.role && number.dimension !== '')) return;
+  const others = scene.units.filter(
+    (mention) => mention.role !== 'subject' && mention.item.index > item.index && mention.item.index < until,
+  );
+  const ids = others.length > 0 ? others.map((other) => idOf(scene, other)) : [ownBeside(scene)];
+  const named = others.map((other) => other.item);
+  const quantity = quantityNamed(scene);
+  if (!quantity || (others.length === 0 && concepts(scene).length === 0)) return;
+  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, ...named]);
+  if (ids.some((id) => id === undefined))
+    return refuse(findings, scene, 'order', 'the words do not say which set is meant', [item, ...named]);
+  const direction =
+    side === 'above' || side === 'below' ? (side === 'above' ? 'higher' : 'lower') : betterOf(quantity);
+  if (!direction)
+    return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item, ...named]);
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(
+      scene,
+      quantity,
+      direction,
+      { type: side === 'behind' ? 'behind' : 'ahead' },
+      { units: ids as string[] },
+      negated(scene, item),
+    ),
+    [item, ...named, ...concepts(scene)],
+  );
+}
+
+function idOf(scene: Scene, mention: UnitMention): string | undefined {
+  return resolveMention(mention, scene.carry, scene.context);
+}
+
+/** "The Nocthale beats it", "the Nocthale leads on contrast": the other is this review's own set. */
+function ownBeside(scene: Scene): string | undefined {
+  const { own } = scene.context;
+  return scene.unit !== undefined && scene.unit !== own ? own : undefined;
+}
+
+/** The quantity in which they are compared; undefined where the clause names none and nothing was said before. */
+function quantityNamed(scene: Scene): Quantity | { problem: string } | undefined {
+  const priced = scene.items.some((item) => keyOf(item, 'concept') === 'price' || isWord(item, 'price'));
+  const quantity = comparedQuantity(scene, { concept: priced ? 'price' : '', direction: 'higher' });
+  return 'problem' in quantity && concepts(scene).length === 0 && !priced ? undefined : quantity;
+}
+
+function betterOf(quantity: Quantity): 'higher' | 'lower' | undefined {
+  return quantity.better === 'target' ? undefined : quantity.better;
+}
