@@ -246,8 +246,15 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         piece.mark !== '(' &&
         piece.items.some((item) => keyOf(item, 'stat') ?? keyOf(item, 'concept')) &&
         following.items.some((item) => item.number);
+      // "…, the Kasulind counters with £549": whose number it is stands before "with".
+      const opensWithSet =
+        piece.mark !== '' &&
+        following?.mark === '' &&
+        following.joiner === 'with' &&
+        piece.items.slice(0, 3).some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'));
       const leads =
         last === undefined ||
+        opensWithSet ||
         names ||
         opensNext ||
         piece.mark === ';' ||

@@ -9,6 +9,7 @@ import { issueAt, modeAt } from './modeName.ts';
 import { earlierTime, speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
+import { settleBareSizes } from './sizes.ts';
 import { isDistance } from './toneDirection.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
 
@@ -78,6 +79,20 @@ function isSilent(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "Set dimming to high and black sinks to 0.009": what is to be done holds for what the same sentence says of it. */
+function isSupposed(sentence: readonly Item[]): boolean {
+  const first = sentence[0];
+  return (
+    first !== undefined &&
+    /^(?:set|turn|switch|put|engage|enable|disable|choose|pick|select|dial|crank|push|drop|move|leave|try)(?: |$)/.test(
+      first.text,
+    ) &&
+    sentence.some(
+      ({ number }) => number !== undefined && (number.role === undefined || number.role === 'value'),
+    )
+  );
+}
+
 const localStage = /^(?:before|out|straight|prior|from|pre)/;
 /** Reads the conditions that a clause names, over those that are carried. */
 function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
@@ -94,6 +109,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     origin[key] = 'named';
     scene.conditionItems.add(item);
   };
+  const supposed = isSupposed(scene.sentence);
   let afterThan = false;
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
@@ -137,7 +153,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const dimming = keyOf(item, 'dimming');
     if (dimming) {
       set('dimming', dimming, item);
-      named.dimming = dimming;
+      if (!supposed) named.dimming = dimming;
     }
     const room = keyOf(item, 'room');
     if (room) set('room', room, item);
@@ -166,7 +182,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const mode = modeAt(scene.sentence, item.index);
     if (mode?.mode) {
       set('mode', mode.mode, item);
-      named.mode = mode.mode;
+      if (!supposed) named.mode = mode.mode;
     } else if (mode?.unknown && origin.mode !== 'named') {
       conditions.unmatched = `in a mode called “${mode.unknown}”`;
       scene.conditionItems.add(item);
@@ -303,6 +319,7 @@ export function scenesOf(
   carry: Carry,
   angleTalk: boolean,
 ): Scene[] {
+  settleBareSizes(items, context);
   const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
   const scenes: Scene[] = [];
   for (const clause of clausesOf(items)) {

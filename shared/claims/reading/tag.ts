@@ -65,10 +65,26 @@ function usable(
   return meanings.every(fits) ? meanings : meanings.filter(fits);
 }
 
+function endsClause(token: Token | undefined): boolean {
+  return (
+    token === undefined ||
+    (token.kind === 'mark' && token.text !== '%' && token.text !== '°') ||
+    /^(?:and|but|in|which|though)$/.test(token.text)
+  );
+}
+
 /** "more than 120 W" limits; "20 W less than the rival" compares. */
 function leadsToNumber(tokens: readonly Token[], at: number): boolean {
   for (let ahead = at; ahead < Math.min(tokens.length, at + 3); ahead += 1) {
     const token = tokens[ahead]!;
+    // "Dearer than the 55": a set, by its size.
+    if (
+      ahead > at &&
+      /^[2-9]\d$/.test(token.text) &&
+      tokens[ahead - 1]!.text === 'the' &&
+      endsClause(tokens[ahead + 1])
+    )
+      return false;
     if (token.kind === 'number' || (token.kind === 'mark' && '£€$'.includes(token.text))) return true;
     if (
       Object.hasOwn(numberWords, token.text) ||

@@ -3,6 +3,7 @@ import { type Carry, sectionUnit } from './carry.ts';
 import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
+import { sizeNamed } from './sizes.ts';
 
 const comparedAfter = new Set([
   'than',
@@ -218,11 +219,18 @@ export function splitVariant(id: string | undefined): { unit?: string; inches?: 
   return at < 0 ? { unit: id } : { unit: id.slice(0, at), inches: Number(id.slice(at + 1)) };
 }
 
-/** Diagonals named in the clause: "the 65-inch version". */
-function sizeNamed(items: readonly Item[]): { inches: number; item: Item } | undefined {
-  for (const item of items)
-    if (item.number?.role === 'size' && item.number.x >= 20) return { inches: item.number.x, item };
-  return undefined;
+/** Another size of a set: a unit of its own in the library, else `id@65`; the set itself where that is its size. */
+export function unitOfSize(id: string, inches: number, context: ReadingContext): string {
+  const named = context.units.find((unit) => unit.id === id);
+  if (named?.diagonalInches === inches) return id;
+  const sibling = context.units.find(
+    (unit) =>
+      unit.id !== id &&
+      unit.maker === named?.maker &&
+      unit.diagonalInches === inches &&
+      unit.model.split(' ')[0] === named.model.split(' ')[0],
+  );
+  return sibling ? sibling.id : `${id}@${inches}`;
 }
 
 /** Decides whom the clause speaks of: a name, another size, a pronoun, or by ellipsis the unit before. */
@@ -235,7 +243,7 @@ export function settleUnit(scene: Scene): void {
   const inSection = section !== undefined && earlier === section;
   const size = sizeNamed(scene.items);
   const pronoun = scene.items.find((item) => keyOf(item, 'pronoun') && keyOf(item, 'pronoun') !== 'rival');
-  const pronounKey = keyOf(pronoun, 'pronoun');
+  const pronounKey = addressesOwn(scene) ? 'own' : keyOf(pronoun, 'pronoun');
   const antecedent = antecedentOf(scene);
   if (antecedent) {
     const id = resolveMention(antecedent, carry, context);
@@ -274,18 +282,41 @@ export function settleUnit(scene: Scene): void {
     const named = context.units.find((unit) => unit.id === unitId);
     scene.conditionItems.add(size.item);
     if (named && named.diagonalInches !== size.inches) {
-      const sibling = context.units.find(
-        (unit) =>
-          unit.id !== unitId &&
-          unit.maker === named.maker &&
-          unit.diagonalInches === size.inches &&
-          unit.model.split(' ')[0] === named.model.split(' ')[0],
-      );
-      scene.unit = sibling ? sibling.id : `${unitId}@${size.inches}`;
+      scene.unit = unitOfSize(unitId, size.inches, context);
       scene.unitNamed = true;
       scene.unitProblem = undefined;
     }
   }
+}
+
+/** What the maker is told that it did: "you gave it four inputs", "you deliver 468". */
+const makersDeeds =
+  /^(?:deliver|delivered|build|built|give|gave|make|made|add|added|claim|claimed|promise|promised|offer|offered|fit|fitted|chose|designed|provide|provided|spared|ship|shipped|sell|put)$/;
+
+/** "99.8 % for us", "your white is warm", "you gave it four inputs", "… and 3.4 here" beside another set: this review's own. */
+function addressesOwn({ items, previous, context }: Scene): boolean {
+  const besideOther = previous?.unit !== undefined && previous.unit !== context.own;
+  return items.some((item, at) => {
+    const next = items[at + 1];
+    if (isWord(item, 'us'))
+      return (
+        isWord(items[at - 1], 'for', 'with') &&
+        items.some((other) => other.number && other.index < item.index)
+      );
+    if (isWord(item, 'here'))
+      return besideOther && !items.some((other) => keyOf(other, 'unit') ?? keyOf(other, 'maker'));
+    if (isWord(item, 'your', 'our'))
+      return next !== undefined && (next.number !== undefined || isAspect(next) || isAspect(items[at + 2]));
+    return isWord(item, 'you') && makersDeeds.test(next?.text ?? '');
+  });
+}
+
+/** A word for something that a set has: a quantity, a fact, something seen. */
+function isAspect(item: Item | undefined): boolean {
+  return (
+    (keyOf(item, 'concept') ?? keyOf(item, 'fact') ?? keyOf(item, 'topic') ?? keyOf(item, 'hue')) !==
+    undefined
+  );
 }
 
 /** "…, the Kasulind, which manages 731 nits": the set right before the relative clause. */

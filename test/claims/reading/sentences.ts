@@ -4,6 +4,7 @@ import { directions } from './sentences/directions.ts';
 import { facts } from './sentences/facts.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
+import { owners } from './sentences/owners.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { silent } from './sentences/silent.ts';
 import { unproven } from './sentences/unproven.ts';
@@ -21,6 +22,7 @@ export const sentences: readonly SentenceRow[] = [
   ...facts,
   ...limits,
   ...observed,
+  ...owners,
   ...silent,
   ...unproven,
   ...valuesOfColour,

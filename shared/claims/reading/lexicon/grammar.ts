@@ -78,7 +78,7 @@ export const makerWords = `the maker; the manufacturer; maker; manufacturer; its
 
 export const pronounWords: Readonly<Record<string, string>> = {
   it: `it; its; itself; they; their; them; this set; the set; this television; the television; this tv; the tv; this one; the screen; the panel; the display; this model; the set's; this screen; this panel; the picture`,
-  own: `our unit; our sample; our review sample; our set; our test unit; our test sample; the test unit; the review sample; the unit on test; our review unit; our loan set; the set under test; the sample; the test set; the review unit; this review's set; today's set; the set on test; our loan unit`,
+  own: `ours; yours; your set; your television; your tv; your panel; your product; our unit; our sample; our review sample; our set; our test unit; our test sample; the test unit; the review sample; the unit on test; our review unit; our loan set; the set under test; the sample; the test set; the review unit; this review's set; today's set; the set on test; our loan unit`,
   rival: `the rival; its rival; the other; the competitor; the competition; rivals; its rivals; the others; the other set; the other one; its competitor; its neighbour; its predecessor; the predecessor`,
 };
 

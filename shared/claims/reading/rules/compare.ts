@@ -7,8 +7,9 @@ import { conditionsFor, operandOf } from '../operand.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene, type UnitMention } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
+import { sizeCompared } from '../sizes.ts';
 import { statedNumber } from '../stated.ts';
-import { resolveMention, splitVariant } from '../units.ts';
+import { resolveMention, splitVariant, unitOfSize } from '../units.ts';
 import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { comparedQuantity, isOfLoss, subjectQuantity } from './compared.ts';
 import {
@@ -67,6 +68,16 @@ export function otherOperand(
     return {
       operand: operandOf(scene, quantity, selector, otherConditions(scene, id, quantity)),
       items: [mention.item],
+      id,
+    };
+  }
+  const size = sizeCompared(scene.items);
+  if (size) {
+    const of = splitVariant(scene.unit).unit ?? scene.context.own;
+    const id = unitOfSize(of, size.inches, scene.context);
+    return {
+      operand: operandOf(scene, quantity, selector, otherConditions(scene, id, quantity)),
+      items: [size.item],
       id,
     };
   }

@@ -1,12 +1,12 @@
 import type { StatedConditions } from '../../../contract/check.ts';
-import { type Item, isWord } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
-import { resolveMention, splitVariant } from '../units.ts';
+import { resolveMention, rivalOf, splitVariant } from '../units.ts';
 
 /** "the Kasulind's 731 nits": a number that belongs to another set. */
-export function ownedByOther(scene: Scene, item: Item): UnitMention | undefined {
+function possessorOf(scene: Scene, item: Item): UnitMention | undefined {
   const at = scene.items.indexOf(item);
   return scene.units.find((mention) => {
     const place = scene.items.indexOf(mention.item);
@@ -32,18 +32,68 @@ export function ownedByOther(scene: Scene, item: Item): UnitMention | undefined 
   });
 }
 
+/** The other side of a number: "against 3,940:1", "to our 571", "versus 571 here". */
+function isCounterpart(scene: Scene, item: Item): boolean {
+  let at = scene.items.indexOf(item) - 1;
+  const own = isWord(scene.items[at], 'our', 'my');
+  while (
+    isWord(scene.items[at], 'our', 'my', 'just', 'only', 'a', 'the', 'mere') ||
+    keyOf(scene.items[at], 'hedge') === 'about'
+  )
+    at -= 1;
+  const lead = scene.items[at];
+  const opposes = isWord(lead, 'against', 'versus', 'vs') || (own && isWord(lead, 'to'));
+  return (
+    opposes &&
+    // "Against 1,000 as claimed", "against 700 in SDR": no other set.
+    !scene.items.some(
+      (other) =>
+        other.index > lead!.index &&
+        (keyOf(other, 'saying') ??
+          keyOf(other, 'makerWord') ??
+          keyOf(other, 'stage') ??
+          keyOf(other, 'signal') ??
+          keyOf(other, 'mode') ??
+          keyOf(other, 'dimming')) !== undefined,
+    ) &&
+    scene.items.some(
+      (other) =>
+        other.index < lead!.index &&
+        other.number !== undefined &&
+        (other.number.role === undefined || other.number.role === 'value' || other.number.role === 'money'),
+    )
+  );
+}
+
+/** Whose a number is that belongs to another set than the clause's own; its id is absent where nobody can tell. */
+export function ownerOf(scene: Scene, item: Item): { id?: string } | undefined {
+  const possessor = possessorOf(scene, item);
+  if (possessor) {
+    const id = resolveMention(possessor, scene.carry, scene.context);
+    return id === undefined ? {} : { id };
+  }
+  if (!isCounterpart(scene, item)) return undefined;
+  const { own } = scene.context;
+  if (scene.unit !== undefined && scene.unit !== own) return { id: own };
+  const id = rivalOf(scene.carry, scene.context);
+  return id === undefined ? {} : { id };
+}
+
+/** Does the number belong to another set than the one that the clause is about? */
+export function ownedByOther(scene: Scene, item: Item): boolean {
+  return possessorOf(scene, item) !== undefined || isCounterpart(scene, item);
+}
+
 /** Conditions of a value that belongs to another set; undefined when it is the clause's own. */
 export function conditionsOfOwner(
   scene: Scene,
   item: Item,
   quantity: Quantity,
 ): StatedConditions | undefined {
-  const owner = ownedByOther(scene, item);
+  const owner = ownerOf(scene, item);
   if (!owner) return undefined;
-  const id = resolveMention(owner, scene.carry, scene.context);
-  const conditions = conditionsFor(scene, quantity);
-  const { unit: _unit, mode: _mode, ...rest } = conditions;
-  if (id === undefined) return { ...rest, unmatched: 'on a set that the words name' };
-  if (id === scene.context.own) return rest;
-  return { ...rest, unit: splitVariant(id).unit!, origin: { ...rest.origin, unit: 'named' } };
+  const { unit: _unit, mode: _mode, ...rest } = conditionsFor(scene, quantity);
+  if (owner.id === undefined) return { ...rest, unmatched: 'on a set that the words name' };
+  if (owner.id === scene.context.own) return rest;
+  return { ...rest, unit: splitVariant(owner.id).unit!, origin: { ...rest.origin, unit: 'named' } };
 }

@@ -4,18 +4,18 @@ import { pricedThing } from '../foreign.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
-import { resolveMention, splitVariant } from '../units.ts';
+import { splitVariant } from '../units.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
-import { ownedByOther } from './owner.ts';
+import { ownerOf } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { isAway } from './than.ts';
 
 /** "The Kasulind's £949" is the price of that set, whatever the clause is about. */
 function conditionsOfPrice(scene: Scene, item: Item): StatedConditions {
-  const owner = ownedByOther(scene, item);
+  const owner = ownerOf(scene, item);
   const { unit: _unit, variantInches: _inches, ...conditions } = factConditions(scene);
   if (!owner) return factConditions(scene);
-  const id = resolveMention(owner, scene.carry, scene.context);
+  const { id } = owner;
   if (id === undefined) return { ...conditions, unmatched: 'of a set that the words name' };
   return id === scene.context.own
     ? { ...conditions, origin: {} }

@@ -32,11 +32,14 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         (entry) =>
           entry.number &&
           entry !== item &&
-          ['luminance', 'ratio', 'percent', 'temperature'].includes(entry.number.dimension),
+          ['luminance', 'ratio', 'percent', 'temperature', 'time', 'power', 'noise'].includes(
+            entry.number.dimension,
+          ),
       );
       if (model) {
         number.dimension = model.number!.dimension;
         number.unit = model.number!.unit;
+        number.factor = model.number!.factor;
       }
     }
     const subject = subjectOf(

@@ -1,0 +1,71 @@
+import type { SentenceRow } from './row.ts';
+
+/** Whose a number is: lists and replies, the other side of "against", "us", "here", "yours", other sizes. */
+export const owners: readonly SentenceRow[] = [
+  [
+    'The Hearth opens at £1,039, the Kasulind counters with £549.',
+    'fact price = 1039',
+    'fact price = 549 {kasulind}',
+  ],
+  ['Ours is £1,039; the Kasulind, £949.', 'fact price = 1039', 'fact price = 949 {kasulind}'],
+  [
+    'Coverage of P3: 99.5 % (xy) for the Kasulind, 99.8 % (xy) for us.',
+    'value coverage.p3.xy {kasulind} = 99.5 [99.45, 99.55]',
+    'value coverage.p3.xy = 99.8 [99.75, 99.85]',
+  ],
+  [
+    'The greyscale averages 1.2 on the Kasulind, 3.4 here.',
+    'value grey.de2000 average {kasulind} = 1.2 [1.15, 1.25]',
+    'value grey.de2000 average = 3.4 [3.35, 3.45]',
+  ],
+  [
+    'The Kasulind manages 5,370:1 against 3,940:1.',
+    'value contrast.native {kasulind} = 5370 [5365, 5375]',
+    'value contrast.native = 3940 [3935, 3945]',
+  ],
+  [
+    'The Kasulind manages 742 nits to our 571.',
+    'value peak max {kasulind} = 742 [741.5, 742.5]',
+    'value peak max = 571 [570.5, 571.5]',
+  ],
+  [
+    'The Kasulind peaks at 742 nits versus 571 here.',
+    'value peak max {kasulind} = 742 [741.5, 742.5]',
+    'value peak max = 571 [570.5, 571.5]',
+  ],
+  // Five sets are in the library: nobody says whose the second contrast is.
+  [
+    'Contrast is 5,370:1 against 3,940:1.',
+    'value contrast.native = 5370 [5365, 5375]',
+    'value contrast.native {unmatched} = 3940 [3935, 3945]',
+  ],
+  [
+    "It draws 201 W in HDR against the Kasulind's 140.",
+    'value power.hdr-calm {signal HDR} = 201 [200.5, 201.5]',
+    'value power.hdr-calm {kasulind, signal HDR} = 140 [139.5, 140.5]',
+  ],
+  [
+    'The Kasulind reaches 731 nits; we got 742 from ours.',
+    'value peak max {kasulind} = 731 [730.5, 731.5]',
+    'value peak max = 742 [741.5, 742.5]',
+  ],
+  [
+    'The Kasulind fades. To be fair, yours does not tire, with more than 99 % of its output left after two minutes.',
+    'bound peak.hold max > 99',
+  ],
+  [
+    'The Kasulind is brighter. Your white is warm.',
+    'order peak max {kasulind} higher ahead of orrinvale-hearth-55',
+    'direction white.cct warm',
+  ],
+  ['The 65 costs £1,299.', 'fact price = 1299 {variantInches 65}'],
+  [
+    'The 65-inch Hearth is £200 dearer than the 55.',
+    'difference fact.price {variantInches 65} : fact.price = 200 [200, 200]',
+  ],
+  [
+    'The bigger one, the 65, costs £1,299 and weighs 21 kg.',
+    'fact price = 1299 {variantInches 65}',
+    'fact weight = 21 {variantInches 65}',
+  ],
+];
