@@ -5,7 +5,7 @@ import type { Article } from '../../shared/contract/article.ts';
 import type { ArticleDocument } from '../../shared/contract/door.ts';
 import { clientId, door, person } from '../door/door.ts';
 import { benchOf, checkerOf } from '../evidence/articleChecker.ts';
-import { createDrawsSource } from '../evidence/draws.ts';
+import { openDraws } from '../evidence/draws.ts';
 import { closedArticle, useArticle } from '../stores/article.ts';
 import { useEvidence } from '../stores/evidence.ts';
 import { useLibrary } from '../stores/library.ts';
@@ -63,7 +63,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
   let checker: ArticleChecker | null = null;
   let bench: JudgingBench | null = null;
   let quiet = false;
-  const source = createDrawsSource(() => loop.soon());
+  const source = openDraws(() => loop.soon());
 
   const byLine = window.document.createElement('div');
   byLine.className = 'by';
@@ -87,7 +87,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
     dispatchTransaction(transaction) {
       view.updateState(view.state.apply(transaction));
       if (!transaction.docChanged) return;
-      loop.soon();
+      loop.typed();
       if (!quiet) saving.touch();
     },
     handleDOMEvents: {
@@ -137,11 +137,13 @@ export function openSession(document: ArticleDocument, library: string, place: H
   function rebuildChecker(): void {
     const { evidence, house, scoreSheet } = useEvidence.getState();
     bench = evidence && house ? benchOf(id, meta, evidence, { house, scoreSheet }, source) : null;
+    const isFirst = checker === null;
     if (!bench) checker = null;
     else if (checker) checker.rebase(bench);
     else checker = checkerOf(bench);
     if (bench && !useArticle.getState().following) refreshMeasuredValues(view, bench);
-    loop.soon();
+    if (isFirst) loop.atOnce();
+    else loop.soon();
   }
 
   const lease = holdLease(door.ask, id, clientId, (holder) => {

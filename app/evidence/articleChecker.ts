@@ -4,7 +4,7 @@ import type { Evidence } from '../../shared/contract/evidence.ts';
 import type { House } from '../../shared/contract/house.ts';
 import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
 import { measurementsOf } from '../stores/measurements.ts';
-import type { DrawsSource } from './draws.ts';
+import type { DrawsSource } from './drawsShop.ts';
 
 /** What the library lays down for every article: words, limits, and the score sheet where the house has one. */
 export interface HouseRules {

@@ -3,6 +3,8 @@ export interface DrawQueue<T extends { ticket: string }> {
   add(work: T): void;
   /** These first, in this order, in place of what was preferred before; unknown tickets are passed over. */
   prefer(tickets: readonly string[]): void;
+  /** Nobody waits for these any more. */
+  drop(tickets: readonly string[]): void;
   /** Takes out what is to be done next. */
   next(): T | undefined;
 }
@@ -22,6 +24,9 @@ export function createDrawQueue<T extends { ticket: string }>(): DrawQueue<T> {
     },
     prefer(tickets) {
       preferred = [...tickets].reverse();
+    },
+    drop(tickets) {
+      for (const ticket of tickets) waiting.delete(ticket);
     },
     next() {
       while (preferred.length > 0) {

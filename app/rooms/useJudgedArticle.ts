@@ -4,7 +4,7 @@ import type { ArticleVerdicts } from '../../shared/claims/index.ts';
 import type { ArticleDocument } from '../../shared/contract/door.ts';
 import { door } from '../door/door.ts';
 import { benchOf, checkerOf } from '../evidence/articleChecker.ts';
-import { createDrawsSource } from '../evidence/draws.ts';
+import { openDraws } from '../evidence/draws.ts';
 import { useRoute } from '../shell/route.ts';
 import { useEvidence } from '../stores/evidence.ts';
 import { useLibrary } from '../stores/library.ts';
@@ -35,7 +35,7 @@ export function useJudgedArticle(): { document: ArticleDocument | null; verdicts
   useEffect(() => {
     if (!document || !evidence || !house) return;
     const text = plainTextOfMarkdown(document.markdown);
-    const source = createDrawsSource(() => check());
+    const source = openDraws(() => check());
     const checker = checkerOf(benchOf(document.id, document.meta, evidence, { house, scoreSheet }, source));
     let gone = false;
     const check = () => {

@@ -10,8 +10,12 @@ import { proofsOf, setProofs } from './proofPlugin.ts';
 import { storedClaimsOf } from './storedClaims.ts';
 
 export interface CheckLoop {
-  /** Something that verdicts rest on changed: check again shortly, never in the middle of a keystroke. */
+  /** The text changed: check once typing rests. */
+  typed(): void;
+  /** Something else that verdicts rest on changed: check again shortly, never in the middle of typing. */
   soon(): void;
+  /** There is something to check for the first time: as soon as the text has been shown. */
+  atOnce(): void;
   /** Check at once, before a command that needs verdicts of the present text. */
   now(): void;
   stop(): void;
@@ -20,16 +24,27 @@ export interface CheckLoop {
 /** Milliseconds of rest after a keystroke, and the longest that verdicts may lag behind steady typing. */
 const rest = 160;
 const longest = 700;
+/** Milliseconds in which what arrives is gathered for one check. */
+const gathering = 50;
 
 const severity: readonly Standing[] = ['breaks', 'stale', 'close', 'unproven'];
+
+/** Half of a check: read and judged, not yet shown. */
+interface Judged {
+  doc: Node;
+  map: TextMap;
+  verdicts: ArticleVerdicts;
+}
 
 /** Reads and judges the article whenever typing pauses, and shows what came out. */
 export function createCheckLoop(view: EditorView, checker: () => ArticleChecker | null): CheckLoop {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitingSince = 0;
+  let typedAt = Number.NEGATIVE_INFINITY;
+  /** Something arrived between the halves of a check. */
+  let again = false;
 
-  /** Half of a check: read and judged, not yet shown. */
-  let judged: { doc: Node; map: TextMap; verdicts: ArticleVerdicts } | null = null;
+  let judged: Judged | null = null;
 
   /** Reads and judges; false when there is nothing to show. */
   function judge(): boolean {
@@ -39,7 +54,7 @@ export function createCheckLoop(view: EditorView, checker: () => ArticleChecker 
     const check = checker();
     if (!check || view.isDestroyed || view.composing) {
       waitingSince = 0;
-      if (view.composing) soon();
+      if (view.composing) typed();
       return false;
     }
     const { doc } = view.state;
@@ -51,10 +66,15 @@ export function createCheckLoop(view: EditorView, checker: () => ArticleChecker 
   function show(): void {
     const found = judged;
     judged = null;
+    timer = undefined;
     // A key in between has already asked for the next check; its text is not the one that was judged.
-    if (!found || view.isDestroyed || found.doc !== view.state.doc) return;
+    if (found && !view.isDestroyed && found.doc === view.state.doc) display(found);
+    if (again) soon();
+    again = false;
+  }
+
+  function display({ doc, map, verdicts }: Judged): void {
     waitingSince = 0;
-    const { doc, map, verdicts } = found;
     const items = placeClaims(verdicts.claims, disagreementsOf(verdicts), map, proofsOf(view.state).items);
     setProofs(view, items);
     const known = useArticle.getState();
@@ -69,22 +89,39 @@ export function createCheckLoop(view: EditorView, checker: () => ArticleChecker 
     if (judge()) show();
   }
 
-  function soon(): void {
-    const time = performance.now();
-    waitingSince ||= time;
+  function planFor(time: number): void {
     clearTimeout(timer);
-    const due = Math.min(rest, waitingSince + longest - time);
     timer = setTimeout(
       () => {
         // Steady typing that has come between twice does not get a third chance.
         if (performance.now() - waitingSince > longest + 2 * rest) now();
         else if (judge()) timer = setTimeout(show);
       },
-      Math.max(0, due),
+      Math.max(0, time - performance.now()),
     );
   }
 
-  return { soon, now, stop: () => clearTimeout(timer) };
+  function typed(): void {
+    typedAt = performance.now();
+    waitingSince ||= typedAt;
+    planFor(Math.min(typedAt + rest, waitingSince + longest));
+  }
+
+  function soon(): void {
+    if (judged) again = true;
+    if (timer !== undefined) return;
+    const time = performance.now();
+    waitingSince ||= time;
+    planFor(Math.max(time + gathering, Math.min(typedAt + rest, waitingSince + longest)));
+  }
+
+  function atOnce(): void {
+    const time = performance.now();
+    waitingSince ||= time;
+    planFor(time);
+  }
+
+  return { typed, soon, atOnce, now, stop: () => clearTimeout(timer) };
 }
 
 /** For each claim, the sentences that say what it contradicts. */
