@@ -12,6 +12,7 @@ import type { Scene } from './scene.ts';
 import { settleBareSizes } from './sizes.ts';
 import { isDistance } from './toneDirection.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
+import { saysWorkDone } from './workDone.ts';
 
 /** Sentence-wide: gives numbers their roles as axis, window or angle and collects the axis phrases. */
 export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan[] {
@@ -190,10 +191,23 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   }
   for (const axis of scene.axes)
     if (axis.kind === 'angle' && axis.at !== undefined) set('angle', axis.at, axis.items[0]!);
+  // Said once of the sentence: an hour with the controls, and then what came of it.
+  if (origin.stage === undefined && scene.index === 0 && saysWorkDone(scene.sentence)) {
+    conditions.stage = 'adjusted';
+    origin.stage = 'named';
+    named.stage = 'adjusted';
+  }
   const before =
     scene.previous?.conditions.unmatched === earlierTime &&
     !scene.items.some((item) => isWord(item, 'now', 'today'));
-  if (before || speaksOfThePast(scene.items)) conditions.unmatched ??= earlierTime;
+  if (before || speaksOfThePast(scene.items)) {
+    // "I adjusted it. The average is 0.9; it used to be 3.4."
+    const updated = scene.sentence.some((item) => isWord(item, 'firmware', 'update', 'patch', 'fix'));
+    if (conditions.stage === 'adjusted' && !updated) {
+      conditions.stage = 'as-delivered';
+      origin.stage = 'named';
+    } else conditions.unmatched ??= earlierTime;
+  }
   if (origin.window === 'carried' && speaksOfAnyWindow(scene.items)) {
     delete conditions.window;
     delete origin.window;

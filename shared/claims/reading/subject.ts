@@ -241,6 +241,15 @@ function countsNothing(scene: Scene, number: Item): boolean {
   return led && !counts;
 }
 
+/** "No step is visible": a house word said of the levels. */
+function seesSteps(scene: Scene): boolean {
+  return (
+    scene.items.some(
+      (item) => isWord(item, 'level', 'levels', 'step', 'steps') && item.meanings.length === 0,
+    ) && firstWith(scene, 'house') !== undefined
+  );
+}
+
 /**
  * The quantity that a number of this dimension (or a word without a number) speaks of: the clause's own words,
  * else what the sentence, the paragraph or the heading speaks of.
@@ -300,6 +309,9 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     (near?.number?.x ?? 0) >= 20
   )
     return luminanceSubject(scene, 'luminance', undefined, dimension);
+  // "The cast has gone. None of the steps is visible now": steps have an error, a cast has none.
+  if (carried === 'tint' && dimension === undefined && seesSteps(scene))
+    return errorSubject(scene, 'greyError', undefined);
   if (carried && fits(carried, dimension)) return byConcept(scene, carried, undefined, dimension);
   if (
     dimension === '' &&
@@ -373,13 +385,6 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     return errorSubject(scene, 'greyError', undefined);
   if (dimension === 'noise' && !own) return settled('noise', 'noise', []);
   if (dimension === 'duv' && !own) return { problem: 'the words do not say which difference is meant' };
-  if (
-    dimension === undefined &&
-    scene.items.some(
-      (item) => isWord(item, 'level', 'levels', 'step', 'steps') && item.meanings.length === 0,
-    ) &&
-    firstWith(scene, 'house')
-  )
-    return errorSubject(scene, 'greyError', undefined);
+  if (dimension === undefined && seesSteps(scene)) return errorSubject(scene, 'greyError', undefined);
   return { problem: 'the words do not say which quantity is meant' };
 }

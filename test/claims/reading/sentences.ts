@@ -7,6 +7,7 @@ import { observed } from './sentences/observed.ts';
 import { owners } from './sentences/owners.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { silent } from './sentences/silent.ts';
+import { states } from './sentences/states.ts';
 import { unproven } from './sentences/unproven.ts';
 import { valuesOfColour } from './sentences/valuesOfColour.ts';
 import { valuesOfLight } from './sentences/valuesOfLight.ts';
@@ -24,6 +25,7 @@ export const sentences: readonly SentenceRow[] = [
   ...observed,
   ...owners,
   ...silent,
+  ...states,
   ...unproven,
   ...valuesOfColour,
   ...valuesOfLight,

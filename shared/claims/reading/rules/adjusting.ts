@@ -7,6 +7,7 @@ import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { statedMultiple, statedNumber, statedOf, tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
+import { isLedByBy } from './ratioNumber.ts';
 
 const lowering =
   /^(?:cuts?|reduces?|reduced|lowers?|lowered|takes?|took|shaves?|knocks?|halves|halved|brings?|trims?|slashes|shaved|knocked|trimmed)$/;
@@ -16,7 +17,7 @@ export function readAdjusting(scene: Scene, findings: Findings): undefined {
   const doer = scene.items.find((item) =>
     isWord(item, 'adjustment', 'calibration', 'adjusting', 'calibrating', 'correction'),
   );
-  if (!doer) return;
+  if (!doer) return scene.conditions.stage === 'adjusted' ? readChange(scene, findings) : undefined;
   const verb = scene.items.find((item) => item.index > doer.index && lowering.test(item.text));
   const multiple = scene.items.find(
     (item) =>
@@ -35,7 +36,7 @@ export function readAdjusting(scene: Scene, findings: Findings): undefined {
   const next = number && scene.items[scene.items.indexOf(number) + 1];
   const before = number && scene.items[scene.items.indexOf(number) - 1];
   const by = isWord(before, 'by') || isWord(next, 'off') || isWord(next, 'from');
-  if (!multiple && !(verb && number && by)) return;
+  if (!multiple && !(verb && number && by)) return readChange(scene, findings);
   const anchor = multiple ?? number!;
   // "Takes" is also a word for power: the verb names no quantity here.
   const items = scene.items.filter((item) => item !== verb);
@@ -67,6 +68,68 @@ export function readAdjusting(scene: Scene, findings: Findings): undefined {
   }
   const stated = multiple ? multipleStated(multiple) : lowered(number!);
   propose(findings, scene, 'adjusting', { kind: 'ratio', a: adjusted, b: delivered, stated }, words);
+}
+
+/** A number that says by how much the adjusted set differs, and which way: "loses 26", "by 46", "26 lower". */
+function changeOf(scene: Scene): { number: Item; word: Item; down: boolean } | undefined {
+  const verb = scene.items.find((item) =>
+    ['fall', 'rise', 'lose', 'cut'].includes(keyOf(item, 'verb') ?? ''),
+  );
+  for (const item of scene.items) {
+    const { number } = item;
+    if (!number || scene.used.has(item) || number.to || (number.role && number.role !== 'value')) continue;
+    if (number.dimension === '' || number.dimension === 'money' || number.dimension === 'angle') continue;
+    const at = scene.items.indexOf(item);
+    const next = scene.items[at + 1];
+    const compared = meaningOf(next, 'comparative')?.data as { direction: string } | undefined;
+    if (compared && !isWord(scene.items[at + 2], 'than'))
+      return { number: item, word: next!, down: compared.direction === 'lower' };
+    if (!verb || verb.index > item.index) continue;
+    const key = keyOf(verb, 'verb');
+    let left = at - 1;
+    while (keyOf(scene.items[left], 'hedge') !== undefined || isWord(scene.items[left], 'a', 'just', 'only'))
+      left -= 1;
+    if (isLedByBy(scene, item) && key !== 'cut') return { number: item, word: verb, down: key !== 'rise' };
+    if (key === 'lose' && scene.items[left] === verb) return { number: item, word: verb, down: true };
+  }
+  return undefined;
+}
+
+/** "White loses 26 cd/m² in the process", "HDR peak drops by 46 nits": adjusted against as delivered. */
+function readChange(scene: Scene, findings: Findings): undefined {
+  if (scene.units.some(({ role }) => role !== 'subject') || scene.items.some((item) => isWord(item, 'than')))
+    return;
+  const change = changeOf(scene);
+  if (!change) return;
+  const { number, word, down } = change;
+  const phrase = number.number!;
+  const items = scene.items.filter((item) => item !== word);
+  const subject = subjectOf({ ...scene, items }, phrase.dimension, number);
+  const percent = phrase.dimension === 'percent';
+  // A share of what is itself a share has its own reading.
+  if (!isSettled(subject) || subject.quantity.dimension !== phrase.dimension || percent) return;
+  const { quantity } = subject;
+  const conditions = conditionsFor(scene, quantity);
+  const selector = selectorOf(scene, quantity, 'value');
+  const at = (stage: string): Operand =>
+    operandOf(scene, quantity, selector, {
+      ...conditions,
+      stage,
+      origin: { ...conditions.origin, stage: 'named' },
+    });
+  const [a, b] = down ? [at('as-delivered'), at('adjusted')] : [at('adjusted'), at('as-delivered')];
+  propose(
+    findings,
+    scene,
+    'adjusting',
+    { kind: 'difference', a, b, stated: statedOf(phrase, quantity.family) },
+    [
+      number,
+      word,
+      ...subject.items,
+      ...scene.items.filter((item) => scene.conditionItems.has(item) && keyOf(item, 'stage') === undefined),
+    ],
+  );
 }
 
 function multipleStated(item: Item): StatedNumber {

@@ -207,6 +207,10 @@ function readTint(scene: Scene, findings: Findings): undefined {
       name = 'none';
       words.push(gone);
     }
+    if ((gone ?? (/\bgone$/.test(item.text) || undefined)) && scene.conditions.stage === undefined) {
+      refuse(findings, scene, 'direction', 'the words do not say after what it was gone', [item, ...words]);
+      continue;
+    }
     if (isOffAxis(scene)) {
       refuse(findings, scene, 'direction', 'tints are measured from the front only', [item, ...words]);
       continue;

@@ -1,6 +1,8 @@
+import type { StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
+import type { Quantity } from '../quantity.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
@@ -80,6 +82,11 @@ export function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): b
         'lowers',
         'reduces',
         'improving',
+        'gets',
+        'got',
+        'go',
+        'came',
+        'come',
       ),
     ) ??
     (number.moves ? item : undefined);
@@ -145,4 +152,29 @@ export function readFromTo(scene: Scene, findings: Findings, numbers: Item[]): b
     { ...(number.to!.start !== undefined && { start: number.to!.start }) },
   );
   return true;
+}
+
+/**
+ * "drops to 0.91 from 3.4", "gets it to 0.91, from 3.4": the number before the change, whose conditions these are;
+ * undefined for every other number.
+ */
+export function conditionsBefore(scene: Scene, item: Item, quantity: Quantity): StatedConditions | undefined {
+  if (!isWord(scene.items[scene.items.indexOf(item) - 1], 'from')) return undefined;
+  const reached = scene.sentence.find(
+    (other) =>
+      other !== item &&
+      other.index < item.index &&
+      other.number !== undefined &&
+      other.number.dimension === item.number!.dimension &&
+      isWord(scene.sentence[other.index - 1], 'to'),
+  );
+  if (!reached) return undefined;
+  const conditions = conditionsFor(scene, quantity);
+  if (conditions.stage === 'adjusted')
+    return {
+      ...conditions,
+      stage: 'as-delivered',
+      origin: { ...conditions.origin, stage: 'named' as const },
+    };
+  return { ...conditions, unmatched: 'before a change that the words do not name' };
 }

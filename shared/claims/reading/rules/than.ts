@@ -78,6 +78,18 @@ export function opensOther(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "The mean shrinks to 0.84, which is less than half": of what it was before the adjustment. */
+function isShareOfBefore({ items, previous }: Scene): boolean {
+  const words = items.filter((item) => item.type !== 'mark');
+  const last = words.at(-1);
+  if (keyOf(last, 'multiple') === undefined || !isWord(words[0], 'which', 'that', "that's")) return false;
+  return (
+    previous?.conditions.stage === 'adjusted' &&
+    previous.said?.length === 1 &&
+    previous.items.some((item) => ['fall', 'cut', 'lose'].includes(keyOf(item, 'verb') ?? ''))
+  );
+}
+
 /** Conditions that "than before adjustment", "than in SDR" set for the other operand alone. */
 export function thanConditions(scene: Scene): Partial<StatedConditions> | undefined {
   // "Less than a third of what it was": before adjustment.
@@ -93,6 +105,7 @@ export function thanConditions(scene: Scene): Partial<StatedConditions> | undefi
     (item, at) => keyOf(item, 'multiple') !== undefined && isWord(scene.items[at + 1], 'that'),
   );
   if (ofThat && isSaidBeforeAdjusting(scene)) return { stage: 'as-delivered' };
+  if (isShareOfBefore(scene)) return { stage: 'as-delivered' };
   if (was && scene.conditions.stage === 'adjusted') return { stage: 'as-delivered' };
   const at = scene.items.findIndex((_, index) => opensOther(scene.items, index));
   if (at < 0) return undefined;

@@ -8,7 +8,7 @@ import { isSettled } from '../settled.ts';
 import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
-import { readFromTo } from './fromTo.ts';
+import { conditionsBefore, readFromTo } from './fromTo.ts';
 import { complementOf } from './limit.ts';
 import { conditionsOfOwner, ownedByOther } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
@@ -126,6 +126,16 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     const selector = selectorOf(scene, quantity, 'value');
     if (number.comparator === 'upTo' && selector.stat === 'average') selector.stat = 'max';
     const stat = scene.items.find((entry) => ['average', 'max', 'min'].includes(keyOf(entry, 'stat') ?? ''));
+    if (number.to && number.rangeWord === 'from' && stat && quantity.axis !== null) {
+      refuse(
+        findings,
+        scene,
+        'value',
+        'one average is not a range, and the words do not say when each was measured',
+        [...words, stat],
+      );
+      continue;
+    }
     const negation = scene.items.find(
       (entry) =>
         entry.index < item.index &&
@@ -175,7 +185,12 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       'value',
       {
         kind: 'value',
-        operand: operandOf(scene, quantity, selector, conditionsOfOwner(scene, item, quantity)),
+        operand: operandOf(
+          scene,
+          quantity,
+          selector,
+          conditionsOfOwner(scene, item, quantity) ?? conditionsBefore(scene, item, quantity),
+        ),
         stated,
         ...(toStated && {
           range: {
