@@ -310,7 +310,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   )
     return luminanceSubject(scene, 'luminance', undefined, dimension);
   // "The cast has gone. None of the steps is visible now": steps have an error, a cast has none.
-  if (carried === 'tint' && dimension === undefined && seesSteps(scene))
+  if (['tint', 'whitePoint', 'cct'].includes(carried ?? '') && dimension === undefined && seesSteps(scene))
     return errorSubject(scene, 'greyError', undefined);
   if (carried && fits(carried, dimension)) return byConcept(scene, carried, undefined, dimension);
   if (
