@@ -20,6 +20,7 @@ import { readOrders } from './rules/order.ts';
 import { readScores } from './rules/score.ts';
 import { readValues } from './rules/value.ts';
 import { readWindowRatios } from './rules/windows.ts';
+import { readWithin } from './rules/within.ts';
 import type { Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
@@ -31,6 +32,7 @@ const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
   readScores,
   readFacts,
   readAdjusting,
+  readWithin,
   readWindowRatios,
   readRatiosAndDifferences,
   readOrders,
