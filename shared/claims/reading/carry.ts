@@ -31,6 +31,8 @@ export interface Carry {
   rival?: string;
   /** Topic of a question just asked ("Banding? None.") */
   asked?: string;
+  /** Patch of a question just asked ("Whole screen? 266 nits."), in % of the screen */
+  window?: number;
   /** A maker's claim that "we got there" answers */
   claimed?: { key: string; x: number; place: number; unit: string; factKey?: string; of?: string };
   /** What the sentence before said was seen, for "it becomes distracting" */

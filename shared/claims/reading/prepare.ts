@@ -9,6 +9,7 @@ import { issueAt, modeAt } from './modeName.ts';
 import { earlierTime, speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
+import { isSecondPatch, patchOf, settleScreenShares } from './screenShare.ts';
 import { settleBareSizes } from './sizes.ts';
 import { isDistance } from './toneDirection.ts';
 import { settleUnit, splitVariant, unitMentions } from './units.ts';
@@ -20,7 +21,7 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
   for (let at = 0; at < items.length; at += 1) {
     const number = items[at]!.number;
     if (!number || (number.role && number.role !== 'value')) continue;
-    if (number.dimension === 'percent' && isWindow(items, at)) {
+    if (number.dimension === 'percent' && (isWindow(items, at) || isSecondPatch(items, at))) {
       number.role = 'window';
       continue;
     }
@@ -51,22 +52,8 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
   return spans;
 }
 
-/** "Half the screen lit", "with half of the screen white": a patch of 50 %. */
-function isHalfScreen(items: readonly Item[], at: number): boolean {
-  return (
-    isWord(items[at], 'half', 'half the', 'half of', 'half of the') &&
-    items.slice(at + 1, at + 3).some((item) => isWord(item, 'screen', 'the screen', 'panel', 'the panel')) &&
-    (items.slice(at + 2, at + 5).some((item) => isWord(item, 'lit', 'white', 'filled', 'in white')) ||
-      items
-        .slice(Math.max(0, at - 3), at)
-        .some((item) => isWord(item, 'light', 'lit', 'light up', 'lights up', 'fill')) ||
-      // "Half the screen: 487"
-      items.length === 2)
-  );
-}
-
 /** Words without a meaning of their own that place, number or name a condition. */
-const placing = new Set(['half', 'half the', 'half of', 'half of the', 'axis', 'on', 'sample', 'firmware']);
+const placing = new Set(['axis', 'on', 'sample', 'firmware']);
 
 /** Nothing that {@link settleConditions} looks for begins here; most words of a sentence are passed over by this. */
 function isSilent(items: readonly Item[], at: number): boolean {
@@ -111,6 +98,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     scene.conditionItems.add(item);
   };
   const supposed = isSupposed(scene.sentence);
+  if (scene.index === 0 && scene.carry.window !== undefined) {
+    conditions.window = scene.carry.window;
+    origin.window = 'named';
+  }
   let afterThan = false;
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
@@ -167,11 +158,8 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const level = keyOf(item, 'level');
     if (level) set('level', level, item);
     if (item.number?.role === 'window') set('window', item.number.x, item);
-    if (keyOf(item, 'fullScreen')) set('window', 100, item);
-    if (isHalfScreen(scene.items, at)) {
-      set('window', 50, item);
-      scene.used.add(item);
-    }
+    const patch = patchOf(item);
+    if (patch !== undefined) set('window', patch, item);
     if (isWord(item, 'axis') && isWord(scene.items[at - 1], 'on')) set('angle', 0, item);
     if (isWord(item, 'on') && isWord(scene.items[at - 1], 'head', 'straight', 'square'))
       set('angle', 0, item);
@@ -334,6 +322,7 @@ export function scenesOf(
   angleTalk: boolean,
 ): Scene[] {
   settleBareSizes(items, context);
+  settleScreenShares(items);
   const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
   const scenes: Scene[] = [];
   for (const clause of clausesOf(items)) {

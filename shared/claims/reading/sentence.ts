@@ -1,4 +1,5 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
+import { settleBareNumbers } from './bareNumbers.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { placeNouns } from './cell.ts';
 import type { Finding, Findings } from './finding.ts';
@@ -22,6 +23,7 @@ import { readValues } from './rules/value.ts';
 import { readWindowRatios } from './rules/windows.ts';
 import { readWithin } from './rules/within.ts';
 import type { Scene } from './scene.ts';
+import { patchAsked } from './screenShare.ts';
 import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
 import { tagTokens } from './tag.ts';
@@ -190,6 +192,8 @@ export function readSentence(
       if (hue !== undefined) carry.hue = hue;
       if (gamut !== undefined) carry.gamut = gamut;
     }
+    const window = patchAsked(items);
+    if (window !== undefined) carry.window = window;
     return [];
   }
   if (isSecondHand(items)) return [];
@@ -197,6 +201,7 @@ export function readSentence(
   if (carry.hue !== undefined && scenes[0]) scenes[0].hue = carry.hue;
   if (carry.gamut !== undefined && scenes[0]) scenes[0].gamut = carry.gamut;
   delete carry.hue;
+  delete carry.window;
   delete carry.gamut;
   for (const scene of scenes) {
     for (const mark of scene.conditionItems)
@@ -213,6 +218,7 @@ export function readSentence(
       scene.hue ??= scene.previous.hue;
       scene.gamut ??= scene.previous.gamut;
     }
+    settleBareNumbers(scene);
     if (
       carry.asked !== undefined ||
       scene.items.some(mayClaim) ||

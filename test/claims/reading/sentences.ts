@@ -5,6 +5,7 @@ import { facts } from './sentences/facts.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
 import { owners } from './sentences/owners.ts';
+import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { silent } from './sentences/silent.ts';
 import { states } from './sentences/states.ts';
@@ -24,6 +25,7 @@ export const sentences: readonly SentenceRow[] = [
   ...limits,
   ...observed,
   ...owners,
+  ...patchesAndBareNumbers,
   ...silent,
   ...states,
   ...unproven,

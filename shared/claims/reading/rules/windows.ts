@@ -4,6 +4,7 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
 import { quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
+import { patchOf } from '../screenShare.ts';
 import { denialOf, hedgeBefore, limitOn, multipleAt, ratioStated } from './ratioNumber.ts';
 
 /** The whole that a share is taken of: the peak, or a window that is named behind "of". */
@@ -46,7 +47,15 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
     // Two windows in one clause: the first is the one that is spoken of.
     const first = scene.items.find((item) => item.number?.role === 'window' || keyOf(item, 'fullScreen'));
     if (!first || first === whole.items[0]) return;
-    return proposeRatio(scene, findings, share, whole, first.number?.x ?? 100, [first], undefined);
+    return proposeRatio(
+      scene,
+      findings,
+      share,
+      whole,
+      first.number?.x ?? patchOf(first) ?? 100,
+      [first],
+      undefined,
+    );
   }
   proposeRatio(scene, findings, share, whole ?? { items: [] }, own, [], lessBy);
 }

@@ -1,0 +1,71 @@
+import { carriedConcept } from './carry.ts';
+import { type Item, isWord, keyOf } from './items.ts';
+import { countsThings } from './plainTalk.ts';
+import type { Scene } from './scene.ts';
+
+/** The dimension and unit that numbers of a concept have where the words leave the unit out. */
+const natural: Readonly<Record<string, readonly [dimension: string, unit: string]>> = {
+  peak: ['luminance', 'cd/m²'],
+  sustained: ['luminance', 'cd/m²'],
+  luminance: ['luminance', 'cd/m²'],
+  sdrWhite: ['luminance', 'cd/m²'],
+  cct: ['temperature', 'K'],
+  lag: ['time', 'ms'],
+  response: ['time', 'ms'],
+  power: ['power', 'W'],
+  standby: ['power', 'W'],
+  noise: ['noise', 'dB(A)'],
+};
+
+const light = new Set(['peak', 'sustained', 'luminance', 'sdrWhite', 'whitePoint']);
+
+/** A number that nothing has given a unit or another sense, and behind which no noun stands that it counts. */
+function isBare(scene: Scene, item: Item): boolean {
+  const { number } = item;
+  if (!number || number.role !== undefined || number.dimension !== '' || number.outOf !== undefined)
+    return false;
+  if (number.spelled) return false;
+  const next = scene.sentence[item.index + 1];
+  return !(
+    next?.type === 'word' &&
+    next.meanings.length === 0 &&
+    (countsThings(next) || /^(?:of|more|less|out)$/.test(next.text))
+  );
+}
+
+/** "Peak brightness: 742", "lag is 9.6", "Plain 412, Vane 571": the number stands for what is named before it. */
+function isLabelled(scene: Scene, item: Item): boolean {
+  let at = item.index - 1;
+  while (keyOf(scene.sentence[at], 'hedge') ?? keyOf(scene.sentence[at], 'comparator')) at -= 1;
+  const before = scene.sentence[at];
+  return (
+    isWord(before, ':', '=', 'is', 'was', 'at', 'of', 'measured', 'only', 'just') ||
+    keyOf(before, 'unit') !== undefined ||
+    keyOf(before, 'concept') !== undefined ||
+    keyOf(before, 'verb') === 'reach'
+  );
+}
+
+/**
+ * Gives bare numbers the unit that the words around them leave no doubt of: light beside a patch of the screen
+ * ("918 in a 25 % window"), and what a label before the number names ("Peak brightness in nits: Plain 412").
+ */
+export function settleBareNumbers(scene: Scene): undefined {
+  let concept: string | undefined;
+  for (const item of scene.items) {
+    if (!isBare(scene, item)) continue;
+    const number = item.number!;
+    concept ??=
+      scene.items.map((word) => keyOf(word, 'concept')).find((key) => key !== undefined) ??
+      scene.concept ??
+      (scene.conditions.origin.window === undefined ? undefined : carriedConcept(scene.carry)) ??
+      '';
+    const isLight = concept === '' || light.has(concept) || concept === 'black' || concept === 'hold';
+    const besidePatch = scene.conditions.window !== undefined && number.x >= 20 && isLight;
+    const named = besidePatch ? natural.luminance : isLabelled(scene, item) ? natural[concept] : undefined;
+    // Small numbers are errors or counts, not light; a white of 4 is no temperature.
+    const least = { luminance: 20, temperature: 1500 }[named?.[0] ?? ''] ?? 0;
+    if (!named || number.x < least) continue;
+    [number.dimension, number.unit] = named;
+  }
+}

@@ -1,0 +1,114 @@
+import { isWindow } from './axis.ts';
+import { type Item, isWord, keyOf, meaningOf } from './items.ts';
+
+const screenNouns = [
+  'screen',
+  'the screen',
+  'panel',
+  'the panel',
+  'display',
+  'the display',
+  'picture',
+  'field',
+];
+
+/** "With a tenth of the screen lit", "fill a quarter of the panel": words that make a share of the screen a patch. */
+const litWords =
+  /^(?:lit|white|filled|fill|fills|light|lights|light up|lights up|in white|with|over|across|on|for|covers|covering|bright|glowing)$/;
+
+function isLight(item: Item | undefined): boolean {
+  return item !== undefined && litWords.test(item.text);
+}
+
+/** Does the clause state an amount of light, with its unit or as a bare number that no noun follows? */
+function statesLight(items: readonly Item[]): boolean {
+  return items.some(
+    ({ number }) =>
+      number !== undefined &&
+      number.role === undefined &&
+      (number.dimension === 'luminance' || (number.dimension === '' && !number.spelled && number.x >= 20)),
+  );
+}
+
+/**
+ * The share of the screen, in %, that words at `at` name as a patch: "a tenth of the screen lit" (10), "half the
+ * screen: 487" (50), "all of it: 306" (100). Undefined where they name none.
+ */
+function screenShareAt(items: readonly Item[], at: number): { percent: number; length: number } | undefined {
+  const item = items[at]!;
+  const share = meaningOf(item, 'multiple')?.data as { x: number } | undefined;
+  if (share && share.x < 1) {
+    const noun = items.slice(at + 1, at + 4).findIndex((word) => screenNouns.includes(word.text));
+    if (
+      noun < 0 ||
+      items.slice(at + 1, at + 1 + noun).some((word) => !isWord(word, 'of', 'the', 'a', 'its', 'as'))
+    )
+      return undefined;
+    const end = at + noun + 2;
+    const patch =
+      isLight(items[end]) ||
+      isLight(items[end + 1]) ||
+      isLight(items[at - 1]) ||
+      isLight(items[at - 2]) ||
+      items.length === noun + 2 ||
+      isWord(items[end], ':') ||
+      statesLight(items);
+    return patch ? { percent: Math.round(share.x * 1000) / 10, length: noun + 2 } : undefined;
+  }
+  if (!isWord(item, 'all', 'all of', 'all of the', 'whole')) return undefined;
+  const rest = items.slice(at + 1, at + 4);
+  const noun = rest.findIndex((word) => screenNouns.includes(word.text) || isWord(word, 'it'));
+  if (noun < 0 || !statesLight(items)) return undefined;
+  if (rest.slice(0, noun).some((word) => !isWord(word, 'of', 'the'))) return undefined;
+  const next = items[at + noun + 2];
+  const patch =
+    next === undefined ||
+    next.type === 'mark' ||
+    next.number ||
+    isLight(next) ||
+    isLight(items[at - 1]) ||
+    keyOf(next, 'concept');
+  return patch ? { percent: 100, length: noun + 2 } : undefined;
+}
+
+/** Makes each share of the screen one phrase for a patch, as "full screen" is one. */
+export function settleScreenShares(items: readonly Item[]): undefined {
+  for (const [at, item] of items.entries()) {
+    if (item.meanings.length === 0 && item.text !== 'whole') continue;
+    const share = screenShareAt(items, at);
+    if (!share) continue;
+    for (const word of items.slice(at, at + share.length)) word.meanings = [];
+    item.meanings = [{ kind: 'fullScreen', key: String(share.percent) }];
+  }
+}
+
+/** The patch that a phrase names, in % of the screen. */
+export function patchOf(item: Item): number | undefined {
+  const key = keyOf(item, 'fullScreen');
+  return key === undefined ? undefined : Number(key) || 100;
+}
+
+/** "1,343 with a tenth of the screen lit, and 1,368 with one percent": after one patch another, without its noun. */
+export function isSecondPatch(items: readonly Item[], at: number): boolean {
+  const next = items[at + 1];
+  const lit = isWord(next, 'lit', 'filled', 'of it', 'on screen');
+  if (lit) return true;
+  if (!isWord(items[at - 1], 'with', 'over', 'across', 'on', 'for', 'in')) return false;
+  if (next !== undefined && next.type !== 'mark' && !isWord(next, 'and', 'but', 'then')) return false;
+  return (
+    statesLight(items) &&
+    items.some((item, index) => index < at && (item.number?.role === 'window' || patchOf(item) !== undefined))
+  );
+}
+
+/** The patch that a question asks for: "Whole screen?", "And with a tenth of it lit?" */
+export function patchAsked(items: readonly Item[]): number | undefined {
+  settleScreenShares(items.slice(0, -1));
+  for (const [at, item] of items.entries()) {
+    const patch =
+      patchOf(item) ??
+      (item.number?.dimension === 'percent' && isWindow(items, at) ? item.number.x : undefined);
+    if (patch !== undefined) return patch;
+  }
+  return undefined;
+}

@@ -1,0 +1,31 @@
+import type { SentenceRow } from './row.ts';
+
+/** Patches as shares of the screen, and numbers whose unit only the words around them tell. */
+export const patchesAndBareNumbers: readonly SentenceRow[] = [
+  [
+    'HDR peak luminance: we measured 743 with a tenth of the screen lit, and 768 with one percent.',
+    'value peak at 10 {window 10} = 743 [742.5, 743.5]',
+    'value peak at 1 {window 1} = 768 [767.5, 768.5]',
+  ],
+  [
+    'The peak is 742 nits in a 10% window. Whole screen? 266 nits, a third of the peak.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak at 100 {window 100} = 266 [265.5, 266.5]',
+    'ratio peak at 100 {window 100} : peak max = 0.333333 [0.3, 0.366667]',
+  ],
+  [
+    'Half the screen: 487. All of it: 306.',
+    'value peak at 50 {window 50} = 487 [486.5, 487.5]',
+    'value peak at 100 {window 100} = 306 [305.5, 306.5]',
+  ],
+  [
+    'At 735 nits in a 2% window and 618 in a 25% window, HDR highlights have bite.',
+    'value peak at 2 {window 2} = 735 [734.5, 735.5]',
+    'value peak at 25 {window 25} = 618 [617.5, 618.5]',
+  ],
+  ['Fill a quarter of the panel and it gives 533 nits.', 'value peak at 25 {window 25} = 533 [532.5, 533.5]'],
+  [
+    'With a fifth of the display in white it reaches 541 nits.',
+    'value peak at 20 {window 20} = 541 [540.5, 541.5]',
+  ],
+];
