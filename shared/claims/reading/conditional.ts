@@ -33,6 +33,7 @@ function isPassing(items: readonly Item[], at: number): boolean {
   }
   if (isWord(item, 'would', 'might', 'may', 'could'))
     return isWord(next, 'expect', 'hope') && isWord(items[at - 2], 'as');
+  if (isWord(item, 'expect') && isWord(next, 'to') && isWord(items[at + 2], 'pay')) return true;
   if (isWord(item, 'expect')) return isWord(items[at - 3], 'as') || isWord(items[at - 2], 'as');
   return isWord(item, 'expected') && isWord(items[at - 1], 'as') && !isWord(items[at - 2], 'bright', 'good');
 }

@@ -52,7 +52,10 @@ export const factWords: Readonly<Record<string, FactWord>> = {
     phrases: `stand width; stand; foot; feet; width of the stand; stand's width; stand needs; feet stand; feet are; between the feet`,
     unit: 'length',
   },
-  warranty: { phrases: `warranty; guarantee; guaranteed; warrantied`, unit: 'months' },
+  warranty: {
+    phrases: `warranty; guarantee; guaranteed; guarantees; warrantied; warranties`,
+    unit: 'months',
+  },
   zones: { phrases: `dimming zone(s); zone(s); backlight zone(s); local dimming zone(s)`, unit: 'count' },
 };
 

@@ -26,6 +26,8 @@ export function denialBefore(scene: Scene, item: Item): Item | undefined {
       keyOf(entry, 'hedge') === undefined &&
       keyOf(entry, 'comparator') === undefined &&
       !isWord(entry, 'hardly', 'barely', 'scarcely') &&
+      // "Without its stand it weighs 14 kg" leaves out the stand.
+      !(isWord(entry, 'without') && isWord(scene.items[scene.items.indexOf(entry) + 1], 'the', 'its', 'a')) &&
       !scene.used.has(entry),
   );
 }
