@@ -92,16 +92,6 @@ function comparedDimension(scene: Scene, dimension: string): string | undefined 
   return undefined;
 }
 
-/** "Without its stand", "minus the feet": a part that can be taken off. */
-function hasPart(scene: Scene, lacking: Item): boolean {
-  return scene.items.some(
-    (item) =>
-      item.index > lacking.index &&
-      item.index <= lacking.index + 3 &&
-      isWord(item, 'stand', 'feet', 'foot', 'base'),
-  );
-}
-
 /** "71 mm deep", "weighs 17.4 kg", "a refresh rate of 120 Hz", "two years of warranty". */
 export function readMeasures(scene: Scene, findings: Findings): undefined {
   readSides(scene, findings);
@@ -126,14 +116,6 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     if (isLedByBy(scene, item) && hasKey(scene, 'superlative')) {
       refuse(findings, scene, 'fact', 'the number is a lead, and the words do not say over which set', [
         item,
-      ]);
-      continue;
-    }
-    const lacking = scene.items.find((entry) => isWord(entry, 'without', 'minus', 'excluding'));
-    if (lacking && ['mass', 'length'].includes(dimension) && hasPart(scene, lacking)) {
-      refuse(findings, scene, 'fact', 'the number is of the set without a part of it, which is not on file', [
-        item,
-        lacking,
       ]);
       continue;
     }
