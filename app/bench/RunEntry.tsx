@@ -16,7 +16,14 @@ import { ReadingTable } from './ReadingTable.tsx';
 import { RunForm } from './RunForm.tsx';
 import { RunHistory } from './RunHistory.tsx';
 import { counterpart, supersededBy } from './runOrder.ts';
-import { distinctRunTitle, readingCount, runSentence, runTitle, seriesSentence } from './runText.ts';
+import {
+  distinctRunTitle,
+  readingCount,
+  runSentence,
+  runTitle,
+  seriesSentence,
+  settingsText,
+} from './runText.ts';
 import { SideBySide } from './SideBySide.tsx';
 import { useWideWindow } from './useWideWindow.ts';
 import './runs.css';
@@ -163,7 +170,7 @@ export function RunEntry({
           )}
         </p>
         {run.readings.length > 0 && <p>{seriesSentence(run)}.</p>}
-        {run.conditions.settings && <p>{settingsSentence(run.conditions.settings)}</p>}
+        {run.conditions.settings && <p>Settings: {settingsText(run.conditions.settings)}.</p>}
         {successor && (
           <p className="stale tone">
             Superseded by {runTitle(successor)} of firmware {successor.conditions.firmware ?? 'unknown'}:
@@ -179,9 +186,4 @@ export function RunEntry({
 
 function morePlots(count: number): string {
   return count === 1 ? 'One more plot' : `${count} more plots`;
-}
-
-function settingsSentence(settings: Readonly<Record<string, unknown>>): string {
-  const parts = Object.entries(settings).map(([name, value]) => `${name} ${String(value)}`);
-  return parts.length > 0 ? `Settings: ${parts.join(', ')}.` : '';
 }

@@ -5,11 +5,11 @@ import { door } from '../door/door.ts';
 import { go } from '../shell/route.ts';
 import { ConditionFields } from './ConditionFields.tsx';
 import { BenchForm } from './forms/BenchForm.tsx';
-import { numberOf } from './forms/readFields.ts';
+import { type Fields, numberOf } from './forms/readFields.ts';
 import { InstrumentFields } from './InstrumentFields.tsx';
 import { freeId, idFrom } from './idText.ts';
 import { instrumentName, isSameInstrument, runOf } from './runOf.ts';
-import { runTitle } from './runText.ts';
+import { runTitle, settingsText } from './runText.ts';
 import { readAgain, tellFaults } from './saveUnit.ts';
 import type { RunDraft } from './startRun.ts';
 
@@ -39,8 +39,6 @@ export function RunForm({
 }) {
   const newest = runBefore(unit, draft)?.conditions;
   const last: Partial<Run> | undefined = edited?.conditions ?? { ...newest, ...draft.conditions };
-  // What a new run takes over from the one before although the form does not show all of it.
-  const handedOn = { instrument: newest?.instrument, source: newest?.source };
   const [signal, setSignal] = useState(last?.signal ?? 'SDR');
   const [warm, setWarm] = useState<number | null>(edited?.conditions.warm_up_min ?? null);
   const others = edited
@@ -86,7 +84,7 @@ export function RunForm({
       keep={edited ? 'Keep the conditions' : 'Begin the run'}
       schema={runSchema}
       fieldNames={fieldNames}
-      read={(fields) => runOf(fields, edited?.conditions ?? handedOn)}
+      read={(fields) => runOf(fields, edited?.conditions ?? handedOn(newest, fields))}
       save={save}
       onCancel={onDone}
       focus={part === 'instrument' ? 'u_luminance_percent' : 'mode'}
@@ -107,6 +105,12 @@ export function RunForm({
         onSignal={setSignal}
         onWarm={(typed) => setWarm(numberOf(typed))}
       />
+      {!edited && newest?.settings && (
+        <p className="quiet wide">
+          Settings in {newest.mode}, {newest.stage.replace('-', ' ')}, as before:{' '}
+          {settingsText(newest.settings)}. Another mode or stage begins without them.
+        </p>
+      )}
       {warmUpMinutes > 0 && warm !== null && warm < warmUpMinutes && (
         <p className="close tone wide" role="status">
           A cold set drifts: the protocol asks for {warmUpMinutes} minutes before the first reading.
@@ -133,6 +137,19 @@ export function RunForm({
       </details>
     </BenchForm>
   );
+}
+
+/**
+ * What a new run takes over from the one before although the form does not show all of it. Settings belong to a mode
+ * at one stage: another mode, or the set once adjusted, has its own.
+ */
+function handedOn(before: Run | undefined, fields: Fields): Partial<Run> {
+  const isSameMode = before?.mode === fields.text('mode') && before?.stage === fields.text('stage');
+  return {
+    instrument: before?.instrument,
+    source: before?.source,
+    settings: isSameMode ? before?.settings : undefined,
+  };
 }
 
 /** The run whose conditions a new one begins from: the one it replaces, else the newest under the same signal. */

@@ -95,3 +95,10 @@ export function seriesSentence(run: RunEvidence): string {
 export function readingCount(count: number): string {
   return `${numberText(count, 0)} ${count === 1 ? 'reading' : 'readings'}`;
 }
+
+/** "brightness 50, sharpness 10" */
+export function settingsText(settings: Readonly<Record<string, unknown>>): string {
+  return Object.entries(settings)
+    .map(([name, value]) => `${name} ${String(value)}`)
+    .join(', ');
+}

@@ -30,6 +30,17 @@ export function onPerformed(listener: (id: string) => void): () => void {
   return () => listeners.delete(listener);
 }
 
+const readers = new Set<() => void>();
+
+/**
+ * Calls back before a key is looked up among the commands. The browser tells of a new selection in a task of its own,
+ * after keys that were pressed meanwhile: who acts on the selection reads it here.
+ */
+export function beforeKeys(reader: () => void): () => void {
+  readers.add(reader);
+  return () => readers.delete(reader);
+}
+
 function perform(command: Command): void {
   void command.perform();
   for (const listener of listeners) listener(command.id);
@@ -47,6 +58,7 @@ export function performCommand(id: string): boolean {
 export function listenForCommands(target: Window): () => void {
   const onKey = (event: KeyboardEvent) => {
     if (event.isComposing) return;
+    for (const reader of readers) reader();
     const command = commandFor(event, useCommands.getState().commands);
     // A sheet over the window has the keys to itself; looked for last, since most keys are letters.
     if (!command || document.querySelector('dialog[open]')) return;

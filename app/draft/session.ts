@@ -12,6 +12,7 @@ import { useLibrary } from '../stores/library.ts';
 import { documentOfMarkdown } from './document/readMarkdown.ts';
 import { textMapOf } from './document/textMap.ts';
 import { markdownOfDocument } from './document/writeMarkdown.ts';
+import { readClicks } from './editor/clickedSelection.ts';
 import { articleState, storedDocument } from './editor/editorState.ts';
 import { photoDrop } from './editor/photoDrop.ts';
 import { photoView } from './editor/photoView.ts';
@@ -154,6 +155,7 @@ export function openSession(document: ArticleDocument, library: string, place: H
     if (was && holder) void (saving.dirty ? saving.flush() : reload());
   });
   const stops = [
+    readClicks(view),
     followUrgency(view, (claims) => bench && source.prefer(claims, bench)),
     useEvidence.subscribe((now, before) => {
       const { evidence, house, scoreSheet } = before;

@@ -38,6 +38,8 @@ export function Shell() {
   const [nav, setNav] = useState<HTMLElement | null>(null);
   const [status, setStatus] = useState<HTMLElement | null>(null);
   const [shut, setShut] = useState(false);
+  /** In a narrow window the room's contents are folded away until they are asked for. */
+  const [unfolded, setUnfolded] = useState(false);
 
   useEffect(() => {
     const stops = [
@@ -53,6 +55,15 @@ export function Shell() {
   }, []);
 
   useEffect(() => {
+    // Rooms put their contents here through a portal: React tells the room of a click, the page tells this element.
+    const fold = ({ target }: Event) => {
+      if ((target as Element).closest('a, button')) setUnfolded(false);
+    };
+    nav?.addEventListener('click', fold);
+    return () => nav?.removeEventListener('click', fold);
+  }, [nav]);
+
+  useEffect(() => {
     document.title = `${roomNames[route.room]} · Nitproof`;
   }, [route.room]);
 
@@ -64,7 +75,18 @@ export function Shell() {
       <VerdictSymbols />
       <div className="window">
         <nav className="nav" aria-label="Rooms">
-          <b className="name">Nitproof</b>
+          <div className="nav-head">
+            <b className="name">Nitproof</b>
+            <button
+              type="button"
+              className="act nav-fold"
+              aria-expanded={unfolded}
+              aria-controls="nav-contents"
+              onClick={() => setUnfolded(!unfolded)}
+            >
+              Contents
+            </button>
+          </div>
           <ul className="nav-rooms">
             {rooms.map((room) => (
               <li key={room}>
@@ -74,7 +96,11 @@ export function Shell() {
               </li>
             ))}
           </ul>
-          <div ref={setNav} style={{ display: 'contents' }} />
+          <div
+            id="nav-contents"
+            className={unfolded ? 'nav-contents unfolded' : 'nav-contents'}
+            ref={setNav}
+          />
         </nav>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a page of nothing but text is scrolled by keyboard too */}
         <main className="room" id="room" tabIndex={0}>

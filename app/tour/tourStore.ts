@@ -20,6 +20,18 @@ export function tellTour(event: TourEvent): void {
   }
 }
 
+/**
+ * Takes over what another window of this machine did: ended or begun there is ended or begun here, and a step ticked
+ * there stays ticked. Returns the way to stop.
+ */
+export function followOtherWindows(): () => void {
+  const onStored = ({ key, newValue }: StorageEvent) => {
+    if (key === storageKey) useTour.setState(rememberedTour(newValue), true);
+  };
+  window.addEventListener('storage', onStored);
+  return () => window.removeEventListener('storage', onStored);
+}
+
 /** The steps are taken on the demo library only: they name its article. */
 export function isTourPossible({ description, articles } = useLibrary.getState()): boolean {
   return description?.demo === true && articles.some(({ id }) => id === tourArticle);

@@ -5,7 +5,7 @@ import { currentRoute } from '../shell/route.ts';
 import { useArticle } from '../stores/article.ts';
 import { useLibrary } from '../stores/library.ts';
 import type { Sight } from './tourState.ts';
-import { isTourPossible, tellTour, useTour } from './tourStore.ts';
+import { followOtherWindows, isTourPossible, tellTour, useTour } from './tourStore.ts';
 
 const goingToProblems: readonly string[] = ['draft.next-problem', 'draft.previous-problem'];
 
@@ -43,6 +43,7 @@ export function watchWindow(): () => void {
   };
   const plainLook = () => look();
   const stops = [
+    followOtherWindows(),
     onPerformed(look),
     useProofs.subscribe(plainLook),
     useArticle.subscribe((now, before) => {

@@ -49,7 +49,11 @@ export function menuTemplate(
   };
   const help: MenuItemConstructorOptions = {
     label: 'Help',
-    submenu: [command('Find a command…', 'palette.open'), command('Keys and words', 'help.open')],
+    submenu: [
+      command('Find a command…', 'palette.open'),
+      command('Keys and words', 'help.open'),
+      command('First steps, from the beginning', 'tour.begin'),
+    ],
   };
   return [
     ...(platform === 'darwin' ? [{ role: 'appMenu' } satisfies MenuItemConstructorOptions] : []),

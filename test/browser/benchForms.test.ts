@@ -6,6 +6,7 @@ const { openNotebook, unitOf } = sitAtTheBench();
 
 const unit = 'orrinvale-hearth-55';
 const run = 'sdr-calm-delivered-firmware-3-2';
+const vane = 'kasulind-vane-50';
 
 describe('the forms of the Bench', () => {
   it('change an instrument: claims are judged again, and the history keeps what stood there', async () => {
@@ -58,6 +59,31 @@ describe('the forms of the Bench', () => {
         { timeout: 60_000 },
       )
       .not.toBe(before);
+  });
+
+  it('hand the settings of the mode on to another run of it, and to no other mode', async () => {
+    const page = await openNotebook(vane);
+    const before = (await unitOf(vane)).runs;
+    const begin = async (mode: string, stage: string) => {
+      await page.getByRole('button', { name: 'Begin another run' }).click();
+      const form = page.getByRole('form', { name: 'Begin a run' });
+      await form.getByText(/^Settings/).waitFor();
+      await form.getByLabel('Picture mode').fill(mode);
+      await form.getByLabel('Stage').selectOption(stage);
+      await form.getByRole('button', { name: 'Begin the run' }).click();
+      await expect.poll(() => form.count(), patient).toBe(0);
+    };
+    const newest = [...before].sort((a, b) =>
+      (b.conditions.taken ?? '').localeCompare(a.conditions.taken ?? ''),
+    )[0]!.conditions;
+    expect(Object.keys(newest.settings ?? {})).not.toEqual([]);
+    await begin(newest.mode, newest.stage);
+    await begin('Parlour', newest.stage);
+    const old = new Set(before.map(({ id }) => id));
+    const added = (await unitOf(vane)).runs.filter(({ id }) => !old.has(id));
+    expect(Object.fromEntries(added.map(({ conditions }) => [conditions.mode, conditions.settings]))).toEqual(
+      { [newest.mode]: newest.settings, Parlour: undefined },
+    );
   });
 
   it('begin a run from a step that is out of date: its conditions, its place and its cautions come along', async () => {

@@ -93,6 +93,48 @@ describe('the Draft', () => {
     expect(await page.locator('.proof.focused').getAttribute('aria-label')).toContain('10%');
   });
 
+  it('acts on the sentence that was clicked, however soon the key follows', async () => {
+    await write('quick', 'A 10% window reaches 900 nits.\n\nA full white screen reaches 900 nits.');
+    const page = await openDraft('quick');
+    await page.locator('.article .claim', { hasText: '10%' }).click();
+    const place = (await page.locator('.article .claim', { hasText: 'full white' }).boundingBox())!;
+    const client = await page.context().newCDPSession(page);
+    const at = {
+      x: place.x + place.width / 2,
+      y: place.y + place.height / 2,
+      button: 'left',
+      clickCount: 1,
+    } as const;
+    const alt = { key: 'o', code: 'KeyO', windowsVirtualKeyCode: 79, modifiers: 1 } as const;
+    // All on their way at once: none waits for what the one before has done to the page.
+    await Promise.all([
+      client.send('Input.dispatchMouseEvent', { type: 'mousePressed', ...at }),
+      client.send('Input.dispatchMouseEvent', { type: 'mouseReleased', ...at }),
+      client.send('Input.dispatchKeyEvent', { type: 'rawKeyDown', ...alt }),
+    ]);
+    await page.locator('.article .claim.opinion').waitFor();
+    expect(await page.locator('.article .claim.opinion').allTextContents()).toEqual([
+      expect.stringContaining('full white'),
+    ]);
+  });
+
+  it('keeps its one worker from article to article', async () => {
+    const page = await openDraft('vane-50');
+    const workers = page.workers().length;
+    let begun = 0;
+    page.on('worker', () => {
+      begun += 1;
+    });
+    for (const article of ['linden-50', 'hearth-55', 'vane-50']) {
+      await page.evaluate((id) => {
+        window.location.hash = `/draft/${id}`;
+      }, article);
+      await page.locator('.article h1').waitFor();
+      await settled(page);
+    }
+    expect([begun, page.workers().length]).toEqual([0, workers]);
+  });
+
   it('takes text and proof back together with one undo', async () => {
     await write('undo', 'A 10% window reaches 742 nits.');
     const page = await openDraft('undo');

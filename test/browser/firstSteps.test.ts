@@ -91,6 +91,25 @@ describe('the first steps', () => {
     await asks('Go to its first problem');
   });
 
+  it('end in every window of the machine, and stay so after a reload', async () => {
+    page = await sitting.openWindow({ path: '#/draft/vane-50', firstRun: true });
+    await asks('Go to its first problem');
+    const other = await page.context().newPage();
+    await other.goto(page.url());
+    await other
+      .getByRole('complementary', { name: 'First steps' })
+      .getByRole('button', { name: 'End' })
+      .click();
+    await line().waitFor({ state: 'detached' });
+    await page.keyboard.press('F8');
+    await page.reload();
+    await page.locator('.proof').first().waitFor();
+    expect(await line().count()).toBe(0);
+    await other.keyboard.press('F1');
+    await other.getByRole('button', { name: 'Begin them again' }).click();
+    await line().waitFor();
+  });
+
   it.each(['light', 'dark'] as const)('give axe nothing to object to, %s', async (theme) => {
     page = await sitting.openWindow({ path: '#/shelf', theme, firstRun: true });
     await asks('Open');

@@ -136,6 +136,15 @@ describe('the Electron host', () => {
       { type: 'menu', action: 'room.draft' },
     ]);
   });
+
+  it('offers the first steps under Help', () => {
+    const help = told.menu!.find((item) => item.label === 'Help')!;
+    help.submenu!.find((item) => /First steps/.test(item.label ?? ''))!.click!();
+    expect(BrowserWindow.all[0].webContents.sent).toContainEqual([
+      'news',
+      { type: 'menu', action: 'tour.begin' },
+    ]);
+  });
 });
 
 describe('the preload', () => {

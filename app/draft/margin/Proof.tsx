@@ -53,7 +53,7 @@ export const Proof = memo(function Proof({
     item.claim.check !== null &&
     ['holds', 'close', 'breaks'].includes(judgement.verdict);
   const suggested = judgement.suggestion && inWritersUnit(item.claim.text, judgement.suggestion);
-  const suggestion = suggested && replacementFor(item.claim.text, suggested) ? suggested : null;
+  const suggestion = suggested ? (replacementFor(item.claim.text, suggested)?.text ?? null) : null;
 
   // Nothing is offered where there is nothing to choose from; only the proof in focus offers it at all.
   const isChoice = useMemo(() => {

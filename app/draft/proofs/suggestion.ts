@@ -1,3 +1,5 @@
+import { ratioFor, spelled, spelledNumber } from './writtenNumbers.ts';
+
 /** Where a suggested wording goes, in offsets of the claim's words. */
 export interface Replacement {
   start: number;
@@ -7,7 +9,7 @@ export interface Replacement {
 
 const preposition = `(?:from|above|below|over|past|until|till|up to|down to|at|beyond|under|short of)`;
 const amount = String.raw`(?:[£€$]\s?)?[\u2212-]?\d[\d.,\u202f\u2009\u00a0]*\d|\d`;
-const unit = String.raw`(?:[\s\u2009\u00a0\u202f]?(?:%|per cent|percent|degrees?|°|nits?|cd\/m²|K|ms|mm|W|points?|:1))`;
+const unit = String.raw`(?:[\s\u2009\u00a0\u202f]?(?:%|per cent|percent|degrees?|°|nits?|cd\/m²|K|ms|mm|W|points?|times|:1))`;
 
 const spellings: Readonly<Record<string, string>> = {
   nit: 'cd/m²',
@@ -45,14 +47,21 @@ export function inWritersUnit(words: string, suggestion: string): string {
 
 /**
  * Finds what a suggestion ("from 60 %", "742 cd/m²") stands in for: the phrase of the same form, else the claim's
- * only number, else its only number in the same unit. Null when there is no one such place; nothing is guessed.
+ * only number, else its only number in the same unit; a number that is spelled out gets its successor in words. Null when there is no one such place; nothing is guessed.
  */
 export function replacementFor(words: string, suggestion: string): Replacement | null {
+  const ratio = ratioFor(words, suggestion);
+  if (ratio) return ratio;
   const led = new RegExp(`^${preposition}\\b`, 'i').exec(suggestion);
-  const pattern = led
-    ? new RegExp(`\\b${preposition}\\s+(?:${amount})${unit}?(?!\\d)`, 'giu')
-    : new RegExp(`(?:${amount})${unit}?(?![\\d\\w])`, 'giu');
-  const places = [...words.matchAll(pattern)];
+  const placesOf = (number: string) => {
+    const pattern = led
+      ? new RegExp(`\\b${preposition}\\s+(?:${number})${unit}?(?!\\d)`, 'giu')
+      : // A number that makes one word with its noun, as in "65-inch", is a name and no finding.
+        new RegExp(`(?:${number})${unit}?(?![\\d\\w]|-\\p{L})`, 'giu');
+    return [...words.matchAll(pattern)].filter((place) => isOfOneKind(place[0], suggestion));
+  };
+  const inDigits = placesOf(amount);
+  const places = inDigits.length > 0 ? inDigits : placesOf(spelledNumber);
   const same = led
     ? places.filter((place) => place[0].toLowerCase().startsWith(led[0].toLowerCase()))
     : places;
@@ -61,6 +70,27 @@ export function replacementFor(words: string, suggestion: string): Replacement |
   if (!place) return null;
   // "3 % short" is written without a sign; a suggestion for it is too.
   const isSigned = /^[\u2212-]/.test(place[0]);
-  const text = isSigned ? suggestion : suggestion.replace(/^\u2212/, '');
-  return { start: place.index, end: place.index + place[0].length, text };
+  const unsigned = isSigned ? suggestion : suggestion.replace(/^\u2212/, '');
+  const text = inDigits.length > 0 ? unsigned : inWords(unsigned);
+  const end = place.index + place[0].length;
+  return { start: place.index, end: end + repeated(text, words.slice(end)), text };
+}
+
+/** Is the number in these words of the unit that is suggested, as far as both name one? */
+function isOfOneKind(words: string, suggestion: string): boolean {
+  const [own, other] = [unitOf(words), unitOf(suggestion)];
+  return own === '' || other === '' || own === other;
+}
+
+/** A suggestion for a writer who spells numbers out: "from sixty per cent". */
+function inWords(suggestion: string): string {
+  return suggestion.replace(/(?<![\d.,])\d+(?![\d.,])/u, (digits) => spelled(Number(digits)) ?? digits);
+}
+
+/** How much of what follows a place the suggestion says too: "upwards", for "from 60 % upwards". */
+function repeated(text: string, following: string): number {
+  const [tail = ''] = /\s+[a-z]+$/u.exec(text) ?? [];
+  const word = tail.trimStart();
+  const next = /^\s+([a-z]+)/u.exec(following);
+  return word !== '' && next?.[1] === word ? next[0].length : 0;
 }

@@ -35,17 +35,28 @@ export function patchesTraces(figure: PatchesFigure, ink: InkColours): LargeDraw
     figure.patches.map((_, index) => `${index}`),
     {
       marker: { color: figure.patches.map((patch) => (patch.out ? ink.breaks : ink.rule)) },
-      ...(figure.other ? {} : { width: 0.5 }),
+      // The legend has a bar of its own: it would take the first one's colour, red where that one is over the limit.
+      ...(figure.other ? { showlegend: false, legendgroup: 'lead', offsetgroup: 'lead' } : { width: 0.5 }),
     },
   );
+  const legend: Data = {
+    type: 'bar',
+    name: figure.other?.lead ?? '',
+    x: figure.patches.slice(0, 1).map((patch) => patch.label),
+    y: [null],
+    marker: { color: ink.rule },
+    legendgroup: 'lead',
+    offsetgroup: 'lead',
+    hoverinfo: 'skip',
+  };
   const second = bars(
     figure.other?.label ?? '',
     others.map(({ patch }) => patch),
     others.map(({ key }) => key),
-    { marker: { color: ink.paper, line: { color: ink.quiet, width: 1.5 } } },
+    { marker: { color: ink.paper, line: { color: ink.quiet, width: 1.5 } }, offsetgroup: 'other' },
   );
   return {
-    data: figure.other ? [lead, second] : [lead],
+    data: figure.other ? [lead, legend, second] : [lead],
     layout: {
       ...base,
       barmode: 'group',

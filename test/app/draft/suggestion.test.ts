@@ -34,6 +34,38 @@ describe('a suggested wording', () => {
     expect(inWritersUnit('costs £1,099', '£1,039')).toBe('£1,039');
   });
 
+  it('does not repeat a word that already follows', () => {
+    expect(written('errors climb over the threshold from 50 % upwards', 'from 60 % upwards')).toBe(
+      'errors climb over the threshold from 60 % upwards',
+    );
+    expect(written('is 0.3 times its peak', '0.472 times')).toBe('is 0.472 times its peak');
+  });
+
+  it('is spelled out where the writer spells numbers out', () => {
+    expect(written('It has three HDMI ports', '4')).toBe('It has four HDMI ports');
+    expect(written('needs twenty-five minutes', '45')).toBe('needs forty-five minutes');
+    expect(written('over the threshold from ten per cent', 'from 60 per cent')).toBe(
+      'over the threshold from sixty per cent',
+    );
+    expect(written('it draws ninety W', '132.5 W')).toBe('it draws 132.5 W');
+  });
+
+  it('is a part by name where the reader takes the number for it, else the number', () => {
+    expect(written('keeps a third of its luminance', '25 %')).toBe('keeps a quarter of its luminance');
+    expect(written('Half of the luminance is left', '25 %')).toBe('A quarter of the luminance is left');
+    expect(written('half its peak', '25 %')).toBe('a quarter of its peak');
+    expect(written('a third of its peak', '0.472 times')).toBe('half of its peak');
+    expect(written('a third of its peak', '0.42 times')).toBe('two fifths of its peak');
+    expect(written('a third of its peak', '0.93 times')).toBe('0.93 times its peak');
+    expect(written('a third brighter', '92 %')).toBe('92 % brighter');
+    expect(written('twice its peak', '2.9 times')).toBe('three times its peak');
+  });
+
+  it('takes the place of nothing of another unit, and of no number that is part of a name', () => {
+    expect(written('at 60 degrees much of it remains', '25 %')).toBeNull();
+    expect(written('the 65-inch set is bright', '742 cd/m²')).toBeNull();
+  });
+
   it('keeps a shortfall without a sign', () => {
     expect(written('is 3% short of its target', '−4.8 %')).toBe('is 4.8 % short of its target');
   });

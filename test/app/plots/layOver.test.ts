@@ -88,13 +88,37 @@ describe('two runs laid over each other', () => {
       y: number[];
       customdata: string[];
       marker: { color: unknown };
+      showlegend?: boolean;
+      offsetgroup?: string;
     }[];
-    expect(bars.map(({ name, x, y, customdata }) => [name, x, y, customdata])).toEqual([
+    const drawn = bars.filter(({ customdata }) => customdata);
+    expect(drawn.map(({ name, x, y, customdata }) => [name, x, y, customdata])).toEqual([
       ['as delivered', ['01', '02'], [4, 2], ['0', '1']],
       ['adjusted', ['01', '02'], [1, 5], ['o1', 'o0']],
     ]);
-    expect(bars[1]!.marker.color).toBe(ink.paper);
+    expect(drawn[1]!.marker.color).toBe(ink.paper);
     expect(layout.showlegend).toBe(true);
+  });
+
+  it('stand in the legend in the colour of a bar that is within the limit, whatever the first bar is', () => {
+    const { data } = largeTraces(figure('chart-patches'), ink);
+    const bars = data as unknown as {
+      name: string;
+      y: unknown[];
+      marker: { color: unknown };
+      showlegend?: boolean;
+      offsetgroup: string;
+    }[];
+    const [lead] = bars;
+    expect([lead!.showlegend, (lead!.marker.color as string[])[0]]).toEqual([false, ink.breaks]);
+    expect(
+      bars
+        .filter(({ showlegend }) => showlegend !== false)
+        .map(({ name, marker, offsetgroup }) => [name, marker.color, offsetgroup]),
+    ).toEqual([
+      ['as delivered', ink.rule, lead!.offsetgroup],
+      ['adjusted', ink.paper, 'other'],
+    ]);
   });
 
   it('become two large maps side by side and their difference', () => {
