@@ -96,7 +96,12 @@ export interface Library {
   readPhoto(unit: string, name: string): Promise<Result<{ mime: string; bytes: Uint8Array }>>;
 
   readArticle(article: string): Promise<Result<ArticleDocument>>;
-  createArticle(article: string, meta: Article, markdown: string): Promise<Result<Revised>>;
+  createArticle(
+    article: string,
+    meta: Article,
+    markdown: string,
+    claims?: readonly StoredClaim[],
+  ): Promise<Result<Revised>>;
   /** Fails with `stale-revision` when somebody else saved in between. */
   saveArticle(article: string, change: ArticleChange): Promise<Result<Revised & { savedAt: string }>>;
   /** One writer an article for `leaseSeconds`; true when this client holds it now. */

@@ -88,8 +88,8 @@ export function createAnswers(library: Library, jobs: Jobs, publish: (event: Doo
       return succeed({ mime: photo.value.mime, base64: Buffer.from(bytes).toString('base64') });
     },
     'article.read': ({ article }) => library.readArticle(article),
-    'article.create': async ({ article, meta, markdown }) =>
-      tell(await library.createArticle(article, meta, markdown), 'article', article),
+    'article.create': async ({ article, meta, markdown, claims }) =>
+      tell(await library.createArticle(article, meta, markdown, claims), 'article', article),
     'article.save': async ({ article, by, ...change }) =>
       tell(await library.saveArticle(article, { ...change, by }), 'article', article, by),
     'article.lease': async ({ article, client, release }) => {

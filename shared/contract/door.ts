@@ -137,7 +137,13 @@ export const door = {
   },
   'article.read': { input: z.object({ article: idSchema }), output: articleDocumentSchema },
   'article.create': {
-    input: z.object({ article: idSchema, meta: articleSchema, markdown: z.string() }),
+    input: z.object({
+      article: idSchema,
+      meta: articleSchema,
+      markdown: z.string(),
+      /** Proofs that the text begins with, such as those of an outline's sentences */
+      claims: z.array(storedClaimSchema).optional(),
+    }),
     output: z.object({ revision: z.number() }),
   },
   /** Fails with `stale-revision` when somebody else saved in between; nothing is overwritten. */

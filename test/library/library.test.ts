@@ -127,6 +127,23 @@ test('an article saved by somebody else in between is not overwritten', async ()
   await library.close();
 });
 
+test('an article begins with the proofs that it is given', async () => {
+  const { library } = await freshLibrary();
+  const claim: StoredClaim = {
+    id: 'c1',
+    anchor: { exact: '742 cd/m²', prefix: 'It reaches ', suffix: '.', start: 11, end: 20 },
+    origin: 'manual',
+    check: null,
+    opinion: true,
+  };
+  await library.createArticle('hearth-55', meta, 'It reaches 742 cd/m².', [claim]);
+  expect(await library.readArticle('hearth-55')).toMatchObject({
+    ok: true,
+    value: { revision: 1, claims: [claim] },
+  });
+  await library.close();
+});
+
 test('claims come back as they were stored, and travel as a Web Annotation collection', async () => {
   const { folder, library } = await freshLibrary();
   const claim: StoredClaim = {

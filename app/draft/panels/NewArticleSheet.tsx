@@ -1,13 +1,15 @@
 import { useState } from 'react';
+import type { Article } from '../../../shared/contract/article.ts';
 import { faultLine } from '../../../shared/contract/fault.ts';
-import { door } from '../../door/door.ts';
+import type { StoredClaim } from '../../../shared/contract/storedClaim.ts';
+import { door, person } from '../../door/door.ts';
 import { FormSheet } from '../../shell/FormSheet.tsx';
 import { currentRoute, go } from '../../shell/route.ts';
 import { closeSheet } from '../../shell/sheets.ts';
 import { useArticle } from '../../stores/article.ts';
 import { useEvidence } from '../../stores/evidence.ts';
 import { unitName, useLibrary } from '../../stores/library.ts';
-import { measurementsOf } from '../../stores/measurements.ts';
+import { drawsOf, measurementsOf } from '../../stores/measurements.ts';
 import { articleIdFor } from '../templates/articleId.ts';
 import {
   articleOutlines,
@@ -17,12 +19,34 @@ import {
   sectionsFor,
 } from '../templates/outlines.ts';
 import { fillPlaceholders } from '../templates/placeholders.ts';
+import type { FilledPhrase } from '../templates/provenPhrase.ts';
 
 /** The set on the Bench, else that of the article in the Draft, else the first. */
 function unitInHand(ids: readonly string[]): string {
   const { room, path } = currentRoute();
   const known = [room === 'bench' ? path[0] : undefined, useArticle.getState().meta?.unit, ids[0]];
   return known.find((id) => id !== undefined && ids.includes(id)) ?? '';
+}
+
+/** The outline's sentences with their proofs; what reads and judges them is fetched only now. */
+async function claimsOf(
+  id: string,
+  meta: Article,
+  markdown: string,
+  phrases: readonly FilledPhrase[],
+): Promise<StoredClaim[]> {
+  const { evidence, house, scoreSheet } = useEvidence.getState();
+  if (!evidence || !house || phrases.length === 0) return [];
+  const { provenClaimsOf } = await import('../templates/provenPhrase.ts');
+  const bench = {
+    evidence,
+    article: { id, meta },
+    house,
+    scoreSheet,
+    measure: measurementsOf,
+    draws: drawsOf,
+  };
+  return provenClaimsOf(markdown, phrases, bench, { by: person.name(), at: new Date().toISOString() });
 }
 
 /** Title, set and outline: all that an article needs to begin. */
@@ -41,14 +65,20 @@ export function NewArticleSheet() {
   async function begin() {
     const id = articleIdFor(title, new Set(articles.map((article) => article.id)));
     const chosen = articleOutlines.find((one) => one.id === outline)!;
+    const meta: Article = { title, unit, state: 'draft', date, locale: 'en-GB' };
+    const phrases: FilledPhrase[] = [];
+    const markdown = outlineMarkdown(title, chosen, kind, (sentence, conditions) => {
+      if (!set || !evidence) return { markdown: sentence, missing: [], runs: [] };
+      const bench = { evidence, measure: measurementsOf };
+      const filled = fillPlaceholders(sentence, set, conditions, bench, 'en-GB');
+      if (filled.missing.length === 0) phrases.push({ ...filled, conditions });
+      return filled;
+    });
     const reply = await door.ask('article.create', {
       article: id,
-      meta: { title, unit, state: 'draft', date, locale: 'en-GB' },
-      markdown: outlineMarkdown(title, chosen, kind, (sentence, conditions) =>
-        set && evidence
-          ? fillPlaceholders(sentence, set, conditions, { evidence, measure: measurementsOf }, 'en-GB')
-          : { markdown: sentence, missing: [], runs: [] },
-      ),
+      meta,
+      markdown,
+      claims: await claimsOf(id, meta, markdown, phrases),
     });
     if (!reply.ok) return setTrouble(reply.faults.map(faultLine).join(' '));
     await useLibrary.getState().load();

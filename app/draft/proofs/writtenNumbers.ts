@@ -58,7 +58,8 @@ export function ratioFor(
     const wasPart = ratios.some(({ x, names }) => x < 1 && names.includes(place[0].toLowerCase()));
     // "Twice its peak" and "a third of its peak" differ in their "of".
     if (nearest.x < 1 === wasPart) {
-      const needsOf = nearest.x !== 0.5 && follows && follows[1] !== 'of' && follows[1] !== 'as';
+      const needsOf =
+        nearest.x < 1 && nearest.x !== 0.5 && follows && follows[1] !== 'of' && follows[1] !== 'as';
       return { start, end, text: asBegun(place[0], needsOf ? `${nearest.name} of` : nearest.name) };
     }
   }

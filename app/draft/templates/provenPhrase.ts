@@ -3,11 +3,14 @@ import { plainTextOfMarkdown } from '../../../shared/article/plainText.ts';
 import {
   type ArticleChecker,
   createChecker,
+  describeAnchor,
   digestsOf,
   type JudgingBench,
   judge,
 } from '../../../shared/claims/index.ts';
 import type { Claim, JudgedClaim } from '../../../shared/contract/claim.ts';
+import type { RunEvidence } from '../../../shared/contract/evidence.ts';
+import type { StoredClaim } from '../../../shared/contract/storedClaim.ts';
 import { articleSchema, type ClaimMarkAttributes } from '../document/schema.ts';
 import { textMapOf } from '../document/textMap.ts';
 import { phraseAtCursor } from '../editor/insertions.ts';
@@ -66,23 +69,80 @@ export function insertProvenPhrase(
     const span = { start: begin + claim.start, end: begin + claim.end };
     const range = map.rangeOf(span);
     if (!range || !claim.check) continue;
-    const check = run && others.length === 0 ? tiedToRun(claim.check, run.conditions) : claim.check;
     const sentence = sentences.findLast(({ start }) => start <= span.start);
-    const kept: Claim = {
-      ...claim,
-      ...span,
-      id: crypto.randomUUID(),
-      sentenceText: sentence?.text ?? claim.text,
-      check,
-      origin: 'manual',
-    };
-    const { verdict, reason, found } = judge(kept, bench);
-    const proof =
-      verdict === 'holds' ? { verdict, reason, found, digests: digestsOf(kept, bench), ...signature } : null;
-    const attributes: ClaimMarkAttributes = { id: kept.id, origin: 'manual', check, opinion: false, proof };
+    const own = run && others.length === 0 ? run : null;
+    const { id, check, proof } = provenClaim(
+      claim,
+      span,
+      sentence?.text ?? claim.text,
+      own,
+      bench,
+      signature,
+    );
+    const attributes: ClaimMarkAttributes = { id, origin: 'manual', check, opinion: false, proof };
     transaction.addMark(range.from, range.to, articleSchema.mark('claim', attributes));
   }
   return transaction;
+}
+
+/** A phrase's claim in its place, on the run of its number, with its proof as accepted where it holds. */
+function provenClaim(
+  claim: Claim,
+  span: { start: number; end: number },
+  sentenceText: string,
+  run: RunEvidence | null,
+  bench: JudgingBench,
+  signature: Signature,
+) {
+  const check = run && claim.check ? tiedToRun(claim.check, run.conditions) : claim.check;
+  const kept: Claim = { ...claim, ...span, id: crypto.randomUUID(), sentenceText, check, origin: 'manual' };
+  const { verdict, reason, found } = judge(kept, bench);
+  const proof =
+    verdict === 'holds' ? { verdict, reason, found, digests: digestsOf(kept, bench), ...signature } : null;
+  return { id: kept.id, check, proof };
+}
+
+/** The claims that a text made of filled phrases begins with, in the order in which the phrases stand in it. */
+export function provenClaimsOf(
+  markdown: string,
+  phrases: readonly FilledPhrase[],
+  bench: JudgingBench,
+  signature: Signature,
+): StoredClaim[] {
+  const whole = plainTextOfMarkdown(markdown);
+  const checker = createChecker(bench);
+  const { sentences } = checker.check(whole, []);
+  const claims: StoredClaim[] = [];
+  let from = 0;
+  for (const phrase of phrases) {
+    const [run, ...others] = phrase.runs;
+    const own = run && others.length === 0 ? run : null;
+    const alone = readAlone(phrase.markdown, phrase.conditions, checker);
+    const begin = whole.text.indexOf(alone.text, from);
+    if (begin < 0 || phrase.missing.length > 0) continue;
+    from = begin + alone.text.length;
+    for (const claim of alone.claims) {
+      if (!claim.check) continue;
+      const span = { start: begin + claim.start, end: begin + claim.end };
+      const sentence = sentences.findLast(({ start }) => start <= span.start);
+      const { id, check, proof } = provenClaim(
+        claim,
+        span,
+        sentence?.text ?? claim.text,
+        own,
+        bench,
+        signature,
+      );
+      claims.push({
+        id,
+        anchor: describeAnchor(whole.text, span),
+        origin: 'manual',
+        check,
+        ...(proof ? { proof: proof as StoredClaim['proof'] } : {}),
+      });
+    }
+  }
+  return claims;
 }
 
 /** What a phrase left blank, for people: "Left blank: … (HDR10, as delivered). Measure it on the Bench." */

@@ -83,6 +83,7 @@ export function createArticle(
   article: string,
   meta: Article,
   markdown: string,
+  claims: readonly StoredClaim[] = [],
 ): Result<Revised> {
   return store.change(() => {
     if (articleRow(store, article) !== undefined)
@@ -92,10 +93,18 @@ export function createArticle(
         mend: 'Choose another id.',
       });
     requireUnits(store, meta);
+    const kept = claims.length === 0 ? null : claimsText(article, claims, null);
     store
-      .sql('INSERT INTO article (id, content, markdown, revision, saved_at) VALUES (?, ?, ?, 1, ?)')
-      .run(article, textOf(meta, undefined), markdown, store.now());
+      .sql(
+        'INSERT INTO article (id, content, markdown, claims, revision, saved_at) VALUES (?, ?, ?, ?, 1, ?)',
+      )
+      .run(article, textOf(meta, undefined), markdown, kept, store.now());
     store.record('article-created', `articles/${article}`, bench);
+    if (kept !== null)
+      store.record('proofs-changed', `articles/${article}`, bench, {
+        proofs: claims.length,
+        digest: sha256(kept),
+      });
     store.raise();
     return { revision: 1 };
   });

@@ -65,7 +65,8 @@ export function createSqliteLibrary(
     addPhoto: async (unit, name, bytes) => units.addPhoto(store, unit, name, bytes),
     readPhoto: async (unit, name) => units.readPhoto(store, unit, name),
     readArticle: async (article) => articles.readArticle(store, article),
-    createArticle: async (article, meta, markdown) => articles.createArticle(store, article, meta, markdown),
+    createArticle: async (article, meta, markdown, claims) =>
+      articles.createArticle(store, article, meta, markdown, claims),
     saveArticle: async (article, change) => articles.saveArticle(store, article, change),
     leaseArticle: async (article, client, release) => articles.leaseArticle(store, article, client, release),
     readHouse: async () => documents.readHouse(store),

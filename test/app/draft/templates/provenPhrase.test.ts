@@ -5,12 +5,19 @@ import { documentOfMarkdown } from '../../../../app/draft/document/readMarkdown.
 import { textMapOf } from '../../../../app/draft/document/textMap.ts';
 import { markdownOfDocument } from '../../../../app/draft/document/writeMarkdown.ts';
 import { storedClaimsOf } from '../../../../app/draft/proofs/storedClaims.ts';
+import { outlineMarkdown } from '../../../../app/draft/templates/outlines.ts';
 import { fillPlaceholders } from '../../../../app/draft/templates/placeholders.ts';
-import { blankText, insertProvenPhrase } from '../../../../app/draft/templates/provenPhrase.ts';
+import {
+  blankText,
+  type FilledPhrase,
+  insertProvenPhrase,
+  provenClaimsOf,
+} from '../../../../app/draft/templates/provenPhrase.ts';
 import { createChecker, type JudgingBench } from '../../../../shared/claims/index.ts';
 import { benchOf, hdrRun, hearth, hearthWith, run, windows } from '../../../fixtures/hearth/index.ts';
 
 const hdr = { signal: 'HDR10', stage: 'as-delivered' } as const;
+const sdr = { signal: 'SDR', stage: 'as-delivered' } as const;
 const signature = { by: 'reviewer', at: '2026-10-02T10:00:00Z' };
 
 /** The state with the cursor at the end of the text. */
@@ -78,5 +85,50 @@ describe('a house phrase that is put in', () => {
     expect(blankText(filled.missing, 'SDR, adjusted')).toBe(
       'Left blank, not measured yet: Input lag (SDR, adjusted).',
     );
+  });
+});
+
+describe('an outline that an article begins with', () => {
+  const bench = benchOf();
+  const phrases: FilledPhrase[] = [];
+  const outline = {
+    id: 'trial',
+    name: 'Trial',
+    sections: [
+      { heading: 'As delivered', conditions: sdr, sentences: ['It reaches {peak@10} in a 10% window.'] },
+      {
+        heading: 'High dynamic range',
+        conditions: hdr,
+        sentences: ['A 10% window reaches {peak@10}, a full white screen {peak@100}.', 'Input lag is {lag}.'],
+      },
+    ],
+  };
+  const markdown = outlineMarkdown('A trial', outline, 'plain', (sentence, conditions) => {
+    const filled = fillPlaceholders(sentence, hearth, conditions, bench, 'en-GB');
+    if (filled.missing.length === 0) phrases.push({ ...filled, conditions });
+    return filled;
+  });
+  const claims = provenClaimsOf(markdown, phrases, bench, signature);
+
+  it('has a proof for each number it wrote, and none for what it left blank', () => {
+    expect(claims.map(({ anchor, proof }) => [anchor.exact.replace(/\s/gu, ' '), proof?.verdict])).toEqual([
+      [expect.stringContaining('742 cd/m²'), 'holds'],
+      [expect.stringContaining('350 cd/m²'), 'holds'],
+    ]);
+    expect(claims.map(({ proof }) => proof && { by: proof.by, at: proof.at })).toEqual([
+      signature,
+      signature,
+    ]);
+  });
+
+  it('is read with these proofs as the Draft opens it: accepted, holding, on the run of the number', () => {
+    const map = textMapOf(documentOfMarkdown(markdown));
+    const judged = createChecker(bench)
+      .check(map.text, claims)
+      .claims.filter(({ origin }) => origin !== 'proposed');
+    expect(judged.map(({ accepted, judgement }) => [accepted?.verdict, judgement.verdict])).toEqual([
+      ['holds', 'holds'],
+      ['holds', 'holds'],
+    ]);
   });
 });
