@@ -133,6 +133,8 @@ describe('the Draft', () => {
       await settled(page);
     }
     expect([begun, page.workers().length]).toEqual([0, workers]);
+    // The next window on this article must be its writer.
+    await page.context().close();
   });
 
   it('takes text and proof back together with one undo', async () => {
