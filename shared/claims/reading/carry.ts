@@ -1,4 +1,5 @@
 import type { Block } from '../../contract/articleText.ts';
+import type { Check } from '../../contract/check.ts';
 
 export type CarriedDimension = 'stage' | 'mode' | 'signal' | 'dimming';
 
@@ -39,6 +40,8 @@ export interface Carry {
   topic?: string;
   /** The one quantity that the sentence before spoke of, for "that is twice the Kasulind" */
   said?: { id: string; window?: number; angle?: number; stage?: string; stat?: string };
+  /** The one statement of the sentence before, for "the Kasulind's isn't"; `no`: it denied something, `asked`: a question */
+  statement?: { check: Check; no: boolean; asked?: true };
   /** Header row of the table in hand: texts by column */
   header?: string[];
   table?: number;

@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf, meaningOf } from './items.ts';
+import { echoOf } from './rules/echo.ts';
 
 const strongJoiners = new Set([
   'and',
@@ -233,6 +234,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       piece.items.some(isAnchor) ||
       deniesTopic(piece.items) ||
       deniesStatistic(piece) ||
+      ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items);
     const last = clauses[clauses.length - 1];
     if (!strong) {

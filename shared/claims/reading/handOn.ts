@@ -2,6 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
 import type { Findings } from './finding.ts';
 import { isWord, keyOf } from './items.ts';
+import { saysNo } from './rules/echo.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
 import { resolveMention } from './units.ts';
@@ -157,6 +158,13 @@ export function handOn(
   );
   if (topics.size === 1) carry.topic = [...topics][0]!;
   else delete carry.topic;
+  const statements = scenes.flatMap((scene) => scene.said ?? []);
+  if (statements.length === 1)
+    carry.statement = {
+      check: statements[0]!,
+      no: saysNo(scenes.find((scene) => scene.said?.length)!.items),
+    };
+  else delete carry.statement;
   const said = onlySaid(scenes.flatMap((scene) => scene.said ?? []));
   if (said) carry.said = said;
   else delete carry.said;

@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { settleBareNumbers } from './bareNumbers.ts';
+import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { placeNouns } from './cell.ts';
 import type { Finding, Findings } from './finding.ts';
@@ -11,6 +12,7 @@ import { scenesOf } from './prepare.ts';
 import { readAdjusting } from './rules/adjusting.ts';
 import { readRatiosAndDifferences } from './rules/compare.ts';
 import { readDirections } from './rules/direction.ts';
+import { echoOf, isAnswer, readEcho } from './rules/echo.ts';
 import { closingDenial, readEllipsis } from './rules/ellipsis.ts';
 import { readFacts } from './rules/fact.ts';
 import { readHouseWords } from './rules/house.ts';
@@ -40,6 +42,7 @@ const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
   readOrders,
   readObservations,
   readEllipsis,
+  readEcho,
   resolveDoubtfulAxes,
   readLimits,
   readHouseWords,
@@ -159,6 +162,30 @@ function mayClaim(item: Item): boolean {
   );
 }
 
+/** "Is it the brightest set this year? No, the Kasulind is": what is asked, for the answer to affirm or deny. */
+function noteAsked(
+  items: readonly Item[],
+  context: ReadingContext,
+  carry: Carry,
+  angleTalk: boolean,
+): undefined {
+  delete carry.statement;
+  if (carry.asked !== undefined || !items.some(mayClaim)) return;
+  const findings: Findings = { list: [] };
+  const scenes = scenesOf(items.slice(0, -1), context, copyCarry(carry), angleTalk);
+  for (const scene of scenes) for (const rule of rules) rule(scene, findings);
+  const said = scenes.flatMap((scene) => scene.said ?? []);
+  const [check] = said;
+  if (!check || said.length > 1 || findings.list.length > 1) return;
+  carry.statement = { check, no: false, asked: true };
+  // "Does the average stay under 3? Yes: 2.4."
+  const asked = scenes.find((scene) => scene.said)!;
+  noteConcept(asked, findings);
+  if (asked.concept !== undefined) carry.concept = asked.concept;
+  const stat = statOf(asked);
+  if (stat === 'average' || stat === 'max' || stat === 'min') carry.stat = stat;
+}
+
 /** Reads one sentence and moves the carried state on. Offsets of findings are the sentence's own. */
 export function readSentence(
   text: string,
@@ -194,6 +221,7 @@ export function readSentence(
     }
     const window = patchAsked(items);
     if (window !== undefined) carry.window = window;
+    noteAsked(items, context, carry, angleTalk);
     return [];
   }
   if (isSecondHand(items)) return [];
@@ -224,7 +252,9 @@ export function readSentence(
       scene.items.some(mayClaim) ||
       // "Its lag is below the Kasulind's"
       (scene.units.length > 0 && scene.items.some((item) => keyOf(item, 'comparator'))) ||
-      (scene.previous?.said && closingDenial(scene.items))
+      (scene.previous?.said && closingDenial(scene.items)) ||
+      ((scene.previous?.said ?? scene.carry.statement) && echoOf(scene.items)) ||
+      (scene.carry.statement?.asked && isAnswer(scene))
     )
       for (const rule of rules) rule(scene, findings);
     noteConcept(scene, findings);

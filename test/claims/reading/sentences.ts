@@ -1,6 +1,7 @@
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
 import { directions } from './sentences/directions.ts';
+import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
@@ -21,6 +22,7 @@ export const sentences: readonly SentenceRow[] = [
   ...comparisons,
   ...comparedWithBefore,
   ...directions,
+  ...echoes,
   ...facts,
   ...limits,
   ...observed,
