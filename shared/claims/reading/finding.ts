@@ -1,6 +1,7 @@
 import type { Check } from '../../contract/check.ts';
 import { denialProblem } from './denials.ts';
 import { type Item, isWord } from './items.ts';
+import { saidOf } from './retarget.ts';
 import type { Scene } from './scene.ts';
 
 /** What a rule found, before it becomes a proposal with offsets of the article. */
@@ -94,7 +95,48 @@ export function propose(
     return refuse(findings, scene, rule, 'the price of another year is not kept', items);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
+  if (scene.group && isOfSubject(check, scene))
+    return proposeOfEach(findings, scene, rule, check, items, part);
   record(findings, scene, items, { check, rule }, part);
+}
+
+/** Is it said of the set that the clause is about, not of another that it names? */
+function isOfSubject(check: Check, scene: Scene): boolean {
+  const conditions =
+    check.kind === 'fact' || check.kind === 'observed'
+      ? check.conditions
+      : check.kind === 'bound'
+        ? check.bounds[0]?.operand.conditions
+        : 'operand' in check
+          ? check.operand.conditions
+          : undefined;
+  const id = scene.unit === scene.context.own ? undefined : scene.unit;
+  return conditions !== undefined && conditions.unit === id;
+}
+
+/** "The Kasulind and the Umbra have four ports": said of each of them. */
+function proposeOfEach(
+  findings: Findings,
+  scene: Scene,
+  rule: string,
+  check: Check,
+  items: readonly (Item | undefined)[],
+  part: Part,
+): undefined {
+  const number = items.find((item) => item?.number && (!item.number.role || item.number.role === 'value'));
+  const alike = scene.sentence.filter(
+    (item) =>
+      item.number !== undefined &&
+      (item.number.dimension === number?.number?.dimension ||
+        (item.number.dimension === '' && !item.number.spelled)) &&
+      (!item.number?.role || item.number.role === 'value'),
+  );
+  if (number && alike.length > 1)
+    return refuse(findings, scene, rule, 'the words do not say which number is whose', items);
+  for (const id of scene.group!) {
+    const said = saidOf(check, id, scene.context.own);
+    if (said) record(findings, scene, items, { check: said, rule }, part);
+  }
 }
 
 /** A claim that no check covers, with the reason. */

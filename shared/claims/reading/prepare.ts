@@ -345,6 +345,7 @@ export function scenesOf(
       // Every member from the beginning: all scenes are of one shape to the engine.
       unit: undefined,
       unitProblem: undefined,
+      group: undefined,
       concept: previous?.concept,
       hue: previous?.hue,
       gamut: previous?.gamut,

@@ -28,6 +28,8 @@ export interface Scene {
   unit?: string;
   /** Why the unit is not known */
   unitProblem?: string;
+  /** Several sets that the clause is about, by name: what it says is said of each */
+  group?: readonly string[];
   /** The clause names its subject unit or a pronoun for it */
   unitNamed: boolean;
   /** "if", "would": says nothing about what was measured */

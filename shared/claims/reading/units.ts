@@ -4,6 +4,7 @@ import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
+import { addressesOwn, groupNamed } from './spokenOf.ts';
 
 const comparedAfter = new Set([
   'than',
@@ -245,7 +246,11 @@ export function settleUnit(scene: Scene): void {
   const pronoun = scene.items.find((item) => keyOf(item, 'pronoun') && keyOf(item, 'pronoun') !== 'rival');
   const pronounKey = addressesOwn(scene) ? 'own' : keyOf(pronoun, 'pronoun');
   const antecedent = antecedentOf(scene);
-  if (antecedent) {
+  const several = groupNamed(scene);
+  if (several === 'unnamed') {
+    scene.unitNamed = true;
+    scene.unitProblem = 'the words speak of several sets at once and name none of them';
+  } else if (antecedent) {
     const id = resolveMention(antecedent, carry, context);
     scene.unitNamed = true;
     if (id === undefined) scene.unitProblem = `“${antecedent.item.text}” could be more than one set`;
@@ -275,6 +280,8 @@ export function settleUnit(scene: Scene): void {
     if (previous && !startsWithVerb(scene.items) && !isElliptic(scene.items))
       scene.unitProblem = 'the words before are about another set and these do not say which they mean';
   }
+  if (several && several !== 'unnamed') scene.group = several;
+  else if (!scene.unitNamed && previous?.group && scene.unit === previous.unit) scene.group = previous.group;
   const relative = subject || size ? undefined : unnamedRelative(scene.items);
   if (relative) scene.unitProblem = `“${relative.text}” could be more than one set`;
   if (size) {
@@ -287,36 +294,6 @@ export function settleUnit(scene: Scene): void {
       scene.unitProblem = undefined;
     }
   }
-}
-
-/** What the maker is told that it did: "you gave it four inputs", "you deliver 468". */
-const makersDeeds =
-  /^(?:deliver|delivered|build|built|give|gave|make|made|add|added|claim|claimed|promise|promised|offer|offered|fit|fitted|chose|designed|provide|provided|spared|ship|shipped|sell|put)$/;
-
-/** "99.8 % for us", "your white is warm", "you gave it four inputs", "… and 3.4 here" beside another set: this review's own. */
-function addressesOwn({ items, previous, context }: Scene): boolean {
-  const besideOther = previous?.unit !== undefined && previous.unit !== context.own;
-  return items.some((item, at) => {
-    const next = items[at + 1];
-    if (isWord(item, 'us'))
-      return (
-        isWord(items[at - 1], 'for', 'with') &&
-        items.some((other) => other.number && other.index < item.index)
-      );
-    if (isWord(item, 'here'))
-      return besideOther && !items.some((other) => keyOf(other, 'unit') ?? keyOf(other, 'maker'));
-    if (isWord(item, 'your', 'our'))
-      return next !== undefined && (next.number !== undefined || isAspect(next) || isAspect(items[at + 2]));
-    return isWord(item, 'you') && makersDeeds.test(next?.text ?? '');
-  });
-}
-
-/** A word for something that a set has: a quantity, a fact, something seen. */
-function isAspect(item: Item | undefined): boolean {
-  return (
-    (keyOf(item, 'concept') ?? keyOf(item, 'fact') ?? keyOf(item, 'topic') ?? keyOf(item, 'hue')) !==
-    undefined
-  );
 }
 
 /** "…, the Kasulind, which manages 731 nits": the set right before the relative clause. */

@@ -3,6 +3,7 @@ import { comparisons } from './sentences/comparisons.ts';
 import { directions } from './sentences/directions.ts';
 import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
+import { groups } from './sentences/groups.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
 import { owners } from './sentences/owners.ts';
@@ -24,6 +25,7 @@ export const sentences: readonly SentenceRow[] = [
   ...directions,
   ...echoes,
   ...facts,
+  ...groups,
   ...limits,
   ...observed,
   ...owners,

@@ -1,0 +1,93 @@
+import { type Item, isWord, keyOf } from './items.ts';
+import type { Scene } from './scene.ts';
+
+/** What the maker is told that it did: "you gave it four inputs", "you deliver 468". */
+const makersDeeds =
+  /^(?:deliver|delivered|build|built|give|gave|make|made|add|added|claim|claimed|promise|promised|offer|offered|fit|fitted|chose|designed|provide|provided|spared|ship|shipped|sell|put)$/;
+
+/** "99.8 % for us", "your white is warm", "you gave it four inputs", "… and 3.4 here" beside another set: this review's own. */
+export function addressesOwn({ items, previous, context }: Scene): boolean {
+  const besideOther = previous?.unit !== undefined && previous.unit !== context.own;
+  return items.some((item, at) => {
+    const next = items[at + 1];
+    if (isWord(item, 'us'))
+      return (
+        isWord(items[at - 1], 'for', 'with') &&
+        items.some((other) => other.number && other.index < item.index)
+      );
+    if (isWord(item, 'here'))
+      return besideOther && !items.some((other) => keyOf(other, 'unit') ?? keyOf(other, 'maker'));
+    if (isWord(item, 'your', 'our'))
+      return next !== undefined && (next.number !== undefined || isAspect(next) || isAspect(items[at + 2]));
+    return isWord(item, 'you') && makersDeeds.test(next?.text ?? '');
+  });
+}
+
+/** A word for something that a set has: a quantity, a fact, something seen. */
+function isAspect(item: Item | undefined): boolean {
+  return (
+    (keyOf(item, 'concept') ?? keyOf(item, 'fact') ?? keyOf(item, 'topic') ?? keyOf(item, 'hue')) !==
+    undefined
+  );
+}
+
+/** "The Kasulind and the Umbra have …": sets by name; "both keep …", "the others have …": several, and none is named. */
+export function groupNamed({
+  items,
+  units,
+  index,
+  previous,
+  context,
+}: Scene): readonly string[] | 'unnamed' | undefined {
+  const subjects = units.filter(({ role }) => role === 'subject');
+  if (subjects.length > 1) {
+    const joined = subjects.every(
+      ({ item }, order) =>
+        order === 0 ||
+        item === subjects[order - 1]!.item ||
+        items.some((word) => word.index < item.index && word.index >= item.index - 3 && isWord(word, 'and')),
+    );
+    const ids = [...new Set(subjects.map(({ id }) => id))];
+    return joined && ids.length > 1 && ids.every((id) => !id.includes('|') && id !== 'rival')
+      ? ids
+      : undefined;
+  }
+  const words = items.filter(
+    (item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'where', 'while', 'the'),
+  );
+  const [first, second] = words;
+  const third = words[2];
+  if (!first || !second || subjects.some(({ id }) => id !== 'rival')) return undefined;
+  const acts = (item: Item | undefined) =>
+    item !== undefined &&
+    (keyOf(item, 'verb') !== undefined ||
+      isWord(
+        item,
+        'have',
+        'has',
+        'are',
+        'is',
+        'were',
+        'do',
+        'make',
+        'support',
+        'weigh',
+        'draw',
+        'run',
+        'come',
+        'take',
+      ));
+  const alone =
+    isWord(first, 'both', 'neither') && (acts(second) || (isWord(second, 'of') && isWord(third, 'them')));
+  const counted =
+    (isWord(first, 'all', 'others', 'other') && second.number?.dimension === '' && acts(third)) ||
+    (isWord(first, 'others', 'the others', 'other') && acts(second)) ||
+    (isWord(first, 'both', 'all', 'neither') &&
+      [second, third].some((item) =>
+        isWord(item, 'sets', 'televisions', 'tvs', 'rivals', 'rival', 'models'),
+      ));
+  const oneOther = context.units.length === 2 && !isWord(first, 'both', 'neither', 'all');
+  return (alone && (index === 0 || previous?.unitProblem !== undefined)) || (counted && !oneOther)
+    ? 'unnamed'
+    : undefined;
+}
