@@ -27,6 +27,8 @@ function isPassing(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   // "Not that I could tell"
   if (isWord(item, 'could') && isWord(items[at - 2], 'that') && isWord(items[at - 3], 'not')) return true;
+  // "A remote that feels as if someone had cared" is a likeness.
+  if (isWord(item, 'if') && isWord(items[at - 1], 'as')) return true;
   if (isWord(item, 'if') && isWord(next, 'you', 'one')) {
     const rest = items.slice(at + 2, at + 5).map(({ text }) => text);
     return (rest[0] === 'ask' && rest[1] === 'me') || lookingFor.includes(rest[0] ?? '');

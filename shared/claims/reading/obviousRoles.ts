@@ -1,4 +1,4 @@
-import { type Item, isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf, meaningOf } from './items.ts';
 import { settleScaleParts } from './scaleParts.ts';
 
 const namePrefixes = new Set([
@@ -265,8 +265,30 @@ export function settleObviousRoles(items: Item[]): void {
     else if (number.dimension === 'illuminance') number.role = 'lux';
     else if (number.dimension === 'duration') number.role = 'seconds';
     else if (number.dimension === 'inch') number.role = 'size';
-    else if (number.dimension === 'money') number.role = 'money';
+    else if (number.unit === 'GBP' && isWeight(items, item)) {
+      number.dimension = 'mass';
+      number.unit = 'kg';
+      number.factor *= kilogramsPerPound;
+    } else if (number.dimension === 'money') number.role = 'money';
     if (bare && isWord(after, 'and', 'or', ',', 'to') && items[item.index + 2]?.number?.dimension === 'inch')
       number.role = 'size';
   }
+}
+
+/** International pound avoirdupois, exact (1959 agreement; from memory). */
+const kilogramsPerPound = 0.45359237;
+
+/** "It weighs 49.4 pounds": no money where the sentence speaks of weight and no price. */
+function isWeight(items: readonly Item[], { text }: Item): boolean {
+  return (
+    /pounds?$/.test(text) &&
+    items.some((item) => {
+      const compared = (meaningOf(item, 'comparative') ?? meaningOf(item, 'superlative'))?.data;
+      return (
+        keyOf(item, 'fact') === 'weight' ||
+        (compared as { concept: string } | undefined)?.concept === 'fact:weight'
+      );
+    }) &&
+    !items.some((item) => keyOf(item, 'concept') === 'price' || keyOf(item, 'verb') === 'cost')
+  );
 }

@@ -210,6 +210,7 @@ export const unitWords: Readonly<
   millimetre: { phrases: `mm; millimetre(s)`, dimension: 'length', unit: 'mm' },
   centimetre: { phrases: `cm; centimetre(s)`, dimension: 'length', unit: 'mm', factor: 10 },
   metre: { phrases: `m; metre(s)`, dimension: 'length', unit: 'mm', factor: 1000 },
+  poundOfMass: { phrases: `lb; lbs; lb .; lbs .`, dimension: 'mass', unit: 'kg', factor: 0.45359237 },
   kilogram: { phrases: `kg; kilo(s); kilogram(s); kilogramme(s)`, dimension: 'mass', unit: 'kg' },
   hertz: { phrases: `hz; hertz`, dimension: 'frequency', unit: 'Hz' },
   percent: { phrases: `%; percent; per cent; pct`, dimension: 'percent', unit: '%' },

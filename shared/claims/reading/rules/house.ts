@@ -54,13 +54,23 @@ function referenceBounds(scene: Scene, quantity: Quantity, word: string): Bound[
   return [bound('average', limits.accurateAverage)];
 }
 
+/** "The weak spot", "a good show": a thing, not something that is seen. */
+function isNoun(scene: Scene, item: Item): boolean {
+  const before = scene.items[scene.items.indexOf(item) - 1];
+  return (
+    isWord(item, 'spot', 'show', 'shows', 'notice') &&
+    (isWord(before, 'a', 'the', 'one', 'its', 'this', 'that', 'every', 'sweet', 'soft', 'blind', 'hot') ||
+      keyOf(before, 'opinion') !== undefined)
+  );
+}
+
 /** House words that stand for a limit: visible, invisible, imperceptible, reference, accurate. */
 export function readHouseWords(scene: Scene, findings: Findings): undefined {
   readAdjectives(scene, findings);
   const { limits } = scene.context.house;
   for (const item of scene.items) {
     const word = keyOf(item, 'house');
-    if (!word || scene.used.has(item)) continue;
+    if (!word || scene.used.has(item) || isNoun(scene, item)) continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene);
