@@ -5,7 +5,7 @@ import { topics } from './topics.ts';
 
 /** The house words as shipped (`judging.md`, "House words"). Limits: common practice, no source. */
 export const defaultHouse: House = {
-  version: 1,
+  version: 2,
   level: 0.95,
   limits: {
     visibleDe2000: 3,

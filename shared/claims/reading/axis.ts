@@ -120,6 +120,13 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
       (keyOf(items[left], 'hedge') === 'about' && !keyOf(items[left], 'comparator')))
   )
     left -= 1;
+  // "Until you reach 60 %", "before we get to 60 %": the same as until 60 %.
+  if (
+    isWord(items[left - 1], 'you', 'we', 'it', 'one', 'they') &&
+    isWord(items[left - 2], 'until', 'till', 'before') &&
+    ['reach', 'exceed'].includes(keyOf(items[left], 'verb') ?? '')
+  )
+    left -= 2;
   const before = items[left];
   let right = at + 1;
   let noun = false;

@@ -253,6 +253,9 @@ export function readSentence(
       // "Its lag is below the Kasulind's"
       (scene.units.length > 0 && scene.items.some((item) => keyOf(item, 'comparator'))) ||
       (scene.previous?.said && closingDenial(scene.items)) ||
+      // "It delivers what Nocthale claims"
+      (scene.units.some(({ role }) => role === 'maker') &&
+        scene.items.some((item) => isWord(item, 'what'))) ||
       ((scene.previous?.said ?? scene.carry.statement) && echoOf(scene.items)) ||
       (scene.carry.statement?.asked && isAnswer(scene))
     )

@@ -125,7 +125,11 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
             'figure',
             'own',
             'data',
-          )))
+          )) ||
+        // "Nocthale's 600 cd/m² claim"
+        (isWord(next, "'s") &&
+          items[at + 2]?.number !== undefined &&
+          isWord(items[at + 3], 'claim', 'promise', 'figure', 'pledge')))
     ) {
       mentions.push({ item, id: narrowed(maker, context), role: 'maker' });
       continue;

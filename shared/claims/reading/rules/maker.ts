@@ -30,7 +30,9 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
   );
   const figure =
     maker &&
-    scene.items.find((item) => isWord(item, 'figure', 'figures', 'number', 'claim', 'promise', 'spec'));
+    scene.items.find((item) =>
+      isWord(item, 'figure', 'figures', 'number', 'claim', 'promise', 'spec', 'pledge'),
+    );
   if ((saying ?? figure) && (makerItem ?? participle)) {
     const conditions = factConditions(scene);
     if (maker && !maker.id.includes('|') && maker.id !== scene.context.own) {
@@ -84,6 +86,18 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         factKey: makerKey(scene, key),
         ...(conditions.unit !== undefined && { of: conditions.unit }),
       };
+      if (quoted !== number)
+        propose(
+          findings,
+          scene,
+          'maker',
+          {
+            kind: 'value',
+            operand: operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'value')),
+            stated: { ...statedOf(number, subject.quantity.family), ...(unit && { unit }) },
+          },
+          [item, ...subject.items],
+        );
       const limit = writersLimit(scene, item, participle ?? saying);
       const limitWord = scene.items.find((entry) => keyOf(entry, 'comparator') !== undefined);
       if (limit && distance) readShortfall(scene, findings, scene.carry.claimed, limit.startsWith('>'));
@@ -111,7 +125,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         );
     }
   }
-  if (readNearMiss(scene, findings)) return;
+  if (readWhatIsClaimed(scene, findings, makerItem, saying) || readNearMiss(scene, findings)) return;
   const claimedBefore = scene.carry.claimed;
   const refersBack = scene.items.some((item) =>
     isWord(item, 'promise', 'claim', 'that', 'it', 'figure', 'target', 'promised', 'claimed'),
@@ -204,6 +218,35 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     },
     [got],
   );
+}
+
+/** "It delivers what Nocthale claims": the number that was quoted just before, else nobody knows which one. */
+function readWhatIsClaimed(
+  scene: Scene,
+  findings: Findings,
+  makerItem: Item | undefined,
+  saying: Item | undefined,
+): boolean {
+  const what = scene.items.find((item) => isWord(item, 'what') && makerItem && item.index < makerItem.index);
+  if (!what || !saying || saying.index < what.index || scene.items.some(({ number }) => number)) return false;
+  const verb = scene.items.find(
+    (item) =>
+      item.index < what.index &&
+      (keyOf(item, 'verb') === 'reach' || isWord(item, 'meets', 'keeps', 'fulfils', 'offers')),
+  );
+  if (!verb) return false;
+  const { claimed } = scene.carry;
+  const words = [verb, what, makerItem, saying];
+  const subject = subjectOf(scene, claimed?.key.startsWith('peak') ? 'luminance' : undefined);
+  if (!claimed || !isSettled(subject) || subject.quantity.id !== claimed.key) {
+    refuse(findings, scene, 'maker', 'the words do not say which of the maker’s numbers is meant', words);
+    return true;
+  }
+  const denied = scene.items.some((item) => item.index < what.index && keyOf(item, 'negation') !== undefined);
+  const operand = operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'over'));
+  const bound = { operand, op: denied ? ('<' as const) : ('>=' as const), x: claimed.x, unit: claimed.unit };
+  propose(findings, scene, 'maker', { kind: 'bound', bounds: [bound] }, words);
+  return true;
 }
 
 /** The key under which the maker's number is kept: the quantity's own, or without its diagram or window. */

@@ -191,6 +191,11 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       continue;
     }
     const severity = severityOf(scene, item, usedBefore);
+    const unknown = severity && unknownDegree(scene, item, severity);
+    if (unknown) {
+      refuse(findings, scene, 'observed', 'no house word says how much that is', [item, unknown]);
+      continue;
+    }
     if (!severity) continue;
     const conditions = observedConditions(scene);
     propose(
@@ -215,6 +220,31 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       )
         scene.used.add(item);
 }
+
+/** Words behind "is" that only say that something is there. */
+const present =
+  /^(?:there|present|evident|easy|easily|uneven|everywhere|all|common|frequent|around|about|in|on|at|along|across|where|when|with|seen|and|but|as|also|still|always|often|sometimes|occasionally|not|from|to|under|near|behind|a fact|here|what)$/;
+
+/** "Smearing is mild", "reflections are awful": how much is said, in a word that the house does not define. */
+function unknownDegree(
+  scene: Scene,
+  topic: Item,
+  { range, items }: { range: [number, number]; items: Item[] },
+): Item | undefined {
+  const [verb] = items;
+  const isOpen = range[0] === 1 && range[1] === 4;
+  if (!isOpen || !verb || verb.index !== topic.index + 1 || !copulas.test(verb.text)) return undefined;
+  let at = scene.items.indexOf(verb) + 1;
+  while (isWord(scene.items[at], 'very', 'rather', 'quite', 'so', 'too', 'really', 'pretty', 'fairly'))
+    at += 1;
+  const next = scene.items[at];
+  if (!next || present.test(next.text) || keyOf(next, 'house') !== undefined) return undefined;
+  return next.type === 'word' || (keyOf(next, 'intensity') ?? keyOf(next, 'opinion')) !== undefined
+    ? next
+    : undefined;
+}
+
+const copulas = /^(?:is|are|was|were|remains|remain|becomes|become|gets)$/;
 
 /** "Banding? None." and "blooming is visible, and from 45 degrees it is unwatchable": the topic stands before. */
 function readTopicBefore(scene: Scene, findings: Findings): undefined {

@@ -206,7 +206,9 @@ const parts =
 /** "7 for picture", "the sound earns 6": the criterion, when the words name one; else the total is meant. */
 function partOf(scene: Scene, item: Item): string | undefined {
   const at = scene.items.indexOf(item);
-  const after = scene.items.slice(at + 1, at + 7);
+  const behind = scene.items.slice(at + 1, at + 7);
+  const parted = behind.findIndex((entry) => entry.type === 'mark' || isWord(entry, 'and', 'but'));
+  const after = parted < 0 ? behind : behind.slice(0, parted);
   const link = after.findIndex((entry) => isWord(entry, 'for', 'on', 'in'));
   const named =
     link < 0 ? undefined : after.slice(link + 1).find((entry) => !isWord(entry, 'its', 'the', 'our'));
