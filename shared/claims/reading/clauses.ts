@@ -1,5 +1,5 @@
+import { echoOf } from './echoWords.ts';
 import { type Item, isWord, keyOf, meaningOf } from './items.ts';
-import { echoOf } from './rules/echo.ts';
 
 const strongJoiners = new Set([
   'and',

@@ -1,8 +1,8 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
+import { saysNo } from './echoWords.ts';
 import type { Findings } from './finding.ts';
 import { isWord, keyOf } from './items.ts';
-import { saysNo } from './rules/echo.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
 import { resolveMention } from './units.ts';

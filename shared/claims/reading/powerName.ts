@@ -1,5 +1,5 @@
 import type { Scene } from './scene.ts';
-import { splitVariant } from './units.ts';
+import { splitVariant } from './variant.ts';
 
 /** Power is named with its mode: the sentence's, else the article's for the signal, else the signal itself. */
 export function powerId(scene: Scene): string {

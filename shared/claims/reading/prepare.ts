@@ -12,7 +12,8 @@ import type { Scene } from './scene.ts';
 import { isSecondPatch, patchOf, settleScreenShares } from './screenShare.ts';
 import { settleBareSizes } from './sizes.ts';
 import { isDistance } from './toneDirection.ts';
-import { settleUnit, splitVariant, unitMentions } from './units.ts';
+import { settleUnit, unitMentions } from './units.ts';
+import { splitVariant } from './variant.ts';
 import { saysWorkDone } from './workDone.ts';
 
 /** Sentence-wide: gives numbers their roles as axis, window or angle and collects the axis phrases. */

@@ -1,5 +1,5 @@
 import type { Check, Operand, StatedConditions } from '../../contract/check.ts';
-import { splitVariant } from './units.ts';
+import { splitVariant } from './variant.ts';
 
 /** Conditions on another set: its modes, samples and sizes are its own. */
 function onSet(conditions: StatedConditions, id: string, own: string): StatedConditions {

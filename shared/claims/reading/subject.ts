@@ -10,7 +10,7 @@ import { firstWith, hasKey, type Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { type Subject, settled } from './settled.ts';
 import { directionOfTone } from './toneDirection.ts';
-import { splitVariant } from './units.ts';
+import { splitVariant } from './variant.ts';
 
 /** The concept items of a clause that suit a dimension, nearest to the number first. */
 function conceptsFor(scene: Scene, dimension: string | undefined, near: Item | undefined): Item[] {

@@ -5,6 +5,7 @@ import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
 import { addressesOwn, groupNamed } from './spokenOf.ts';
+import { splitVariant } from './variant.ts';
 
 const comparedAfter = new Set([
   'than',
@@ -215,13 +216,6 @@ export function resolveMention(
 ): string | undefined {
   if (mention.id === 'rival') return rivalOf(carry, context);
   return mention.id.includes('|') ? undefined : mention.id;
-}
-
-/** Splits "id@65" into the unit and another size of it. */
-export function splitVariant(id: string | undefined): { unit?: string; inches?: number } {
-  if (id === undefined) return {};
-  const at = id.indexOf('@');
-  return at < 0 ? { unit: id } : { unit: id.slice(0, at), inches: Number(id.slice(at + 1)) };
 }
 
 /** Another size of a set: a unit of its own in the library, else `id@65`; the set itself where that is its size. */

@@ -9,7 +9,8 @@ import { firstWith, hasKey, type Scene, type UnitMention } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { sizeCompared } from '../sizes.ts';
 import { statedNumber } from '../stated.ts';
-import { resolveMention, splitVariant, unitOfSize } from '../units.ts';
+import { resolveMention, unitOfSize } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { comparedQuantity, isOfLoss, subjectQuantity } from './compared.ts';
 import {

@@ -8,7 +8,7 @@ import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
-import { splitVariant } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 import { factConditions, opOf } from './factCheck.ts';
 import { readNearMiss, readShortfall, shortBy } from './promise.ts';
 

@@ -3,7 +3,8 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
-import { resolveMention, rivalOf, splitVariant } from '../units.ts';
+import { resolveMention, rivalOf } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 
 /** "the Kasulind's 731 nits": a number that belongs to another set. */
 function possessorOf(scene: Scene, item: Item): UnitMention | undefined {

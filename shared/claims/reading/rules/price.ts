@@ -4,7 +4,7 @@ import { pricedThing } from '../foreign.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
-import { splitVariant } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { ownerOf } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';

@@ -3,7 +3,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
-import { splitVariant } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
 
 /** Words after "HDMI 2.1" that leave it the version of a socket. */

@@ -1,0 +1,57 @@
+import { type Item, isWord, keyOf } from './items.ts';
+
+export const affirming = /^(?:is|are|does|do|did|has|can|will|was)$/;
+export const denying =
+  /^(?:isn't|aren't|doesn't|don't|didn't|hasn't|can't|cannot|won't|wasn't|is not|does not|not)$/;
+const fillers =
+  /^(?:the|so|and|but|while|whereas|though|yet|on|with|'s|'|too|either|however|certainly|really|sadly|alas|also|not|say|claim|that|as much|much|no|yes|same|for|true|of|likewise|only|one|ones)$/;
+
+const turning = /(?:^|[ ])(?:not?|never|none|nothing|neither|nor|without|cannot|in?visible)(?:[ ]|$)|n't/;
+
+/** Does a statement of these words deny something, so that "nor does it" agrees and "it does" objects? */
+export function saysNo(items: readonly Item[]): boolean {
+  return items.some(
+    (item) => item.type !== 'mark' && (turning.test(item.text) || keyOf(item, 'house') === 'invisible'),
+  );
+}
+
+interface Echo {
+  /** Whom it is said of */
+  set: Item;
+  words: Item[];
+  /** The statement before is agreed with ("so is"), affirmed ("is") or denied ("isn't"). */
+  says: 'same' | 'yes' | 'no';
+}
+
+/** "The Kasulind's isn't", "and the Hearth is not", "nor does the Hearth", "not so on the Kasulind": nothing but a set and an answer. */
+export function echoOf(all: readonly Item[]): Echo | undefined {
+  const items = all.filter((item) => item.type !== 'mark');
+  if (items.length < 2 || items.length > 8) return undefined;
+  const sets = items.filter(
+    (item) =>
+      keyOf(item, 'unit') ?? keyOf(item, 'maker') ?? (keyOf(item, 'pronoun') === 'own' ? '' : undefined),
+  );
+  const [set] = sets;
+  if (!set || sets.length > 1) return undefined;
+  const rest = items.filter((item) => item !== set);
+  if (
+    !rest.every(
+      (item) =>
+        affirming.test(item.text) ||
+        denying.test(item.text) ||
+        fillers.test(item.text) ||
+        isWord(item, 'nor', 'neither'),
+    )
+  )
+    return undefined;
+  const verb = rest.find((item) => affirming.test(item.text) || denying.test(item.text));
+  const opening = rest.find((item) => isWord(item, 'nor', 'neither'));
+  const so = rest.find((item) => isWord(item, 'so'));
+  if (opening) return verb && { set, words: items, says: 'same' };
+  if (so && verb && verb.index === so.index + 1 && set.index > verb.index && !denying.test(verb.text))
+    return { set, words: items, says: 'same' };
+  if (rest.some((item) => denying.test(item.text))) return { set, words: items, says: 'no' };
+  if (rest.some((item) => isWord(item, 'too', 'likewise', 'same')))
+    return { set, words: items, says: 'same' };
+  return verb && verb.index > set.index ? { set, words: items, says: 'yes' } : undefined;
+}
