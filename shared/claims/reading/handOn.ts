@@ -139,6 +139,15 @@ function unitOfHeading(scenes: readonly Scene[], context: ReadingContext): strin
   return compares ? undefined : mention.id;
 }
 
+/** What ends with the sentence after the one that it was said in, unless that one says it anew. */
+export function forgetSentence(carry: Carry): undefined {
+  delete carry.hue;
+  delete carry.gamut;
+  delete carry.stat;
+  delete carry.topic;
+  delete carry.said;
+}
+
 /** What a sentence leaves for the next: its unit, quantity, statistic and topic. */
 export function handOn(
   scenes: readonly Scene[],

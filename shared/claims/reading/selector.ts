@@ -86,6 +86,11 @@ function bindsEveryWindow(scene: Scene, quantity: Quantity): boolean {
 const bindingStats = new Set(['none', 'never', 'all', 'any']);
 const namedStats = new Set(['average', 'max', 'min']);
 
+/** "Peaks at", "bottoms out at": the verb names the maximum or the minimum. */
+export function saysExtreme(item: Item): boolean {
+  return keyOf(item, 'verb') === 'reach' && /^(?:peak|top|max|bottom)/.test(item.text);
+}
+
 /** The statistic that the clause names, "any, no, never, all" after an average included. */
 export function statOf(scene: Scene): string | undefined {
   let binding: Item | undefined;
@@ -101,9 +106,7 @@ export function statOf(scene: Scene): string | undefined {
   }
   if (named) return keyOf(named, 'stat');
   if (binding) return keyOf(binding, 'stat');
-  const peaking = scene.items.find(
-    (item) => keyOf(item, 'verb') === 'reach' && /^(?:peak|top|max|bottom)/.test(item.text),
-  );
+  const peaking = scene.items.find(saysExtreme);
   if (peaking && !scene.items.some((item) => keyOf(item, 'concept') === 'peak'))
     return peaking.text.startsWith('bottom') ? 'min' : 'max';
   const refersBack =

@@ -5,10 +5,11 @@ import { type Carry, carriedConcept } from './carry.ts';
 import { placeNouns } from './cell.ts';
 import { echoOf } from './echoWords.ts';
 import type { Finding, Findings } from './finding.ts';
-import { handOn, noteConcept } from './handOn.ts';
+import { forgetSentence, handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
-import { type Item, isOneOf, isWord, keyOf, type MeaningKind } from './items.ts';
+import { type Item, isOneOf, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
+import { isIdle, mayClaim } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
 import { readAdjusting } from './rules/adjusting.ts';
 import { readRatiosAndDifferences } from './rules/compare.ts';
@@ -121,48 +122,6 @@ function maskQuotations(items: Item[]): Item[] {
   );
 }
 
-const telling = new Set<MeaningKind>([
-  'house',
-  'comparative',
-  'superlative',
-  'equative',
-  'tint',
-  'direction',
-  'topic',
-  'gotThere',
-  'fellShort',
-  'multiple',
-  'ordinal',
-  'fact',
-  'format',
-  'resolution',
-  'opinion',
-  'lean',
-  'awardWord',
-  'standing',
-  'gamut',
-  'severity',
-  'adjective',
-  'hedge',
-  'hue',
-]);
-
-const tellingConcepts = new Set(['tint', 'award', 'hold', 'score']);
-const tellingWords = new Set(['matches', 'same', 'hdmi', 'usb', 'equals', 'match', 'ips', 'va', 'oled']);
-
-/** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
-function mayClaim(item: Item): boolean {
-  if (item.number) return true;
-  for (const meaning of item.meanings)
-    if (telling.has(meaning.kind) || tellingConcepts.has(meaning.key)) return true;
-  if (tellingWords.has(item.text)) return true;
-  return (
-    item.meanings.length > 0 &&
-    ((keyOf(item, 'stat') !== undefined && /^(?:low|high|small|larg|great|bigg|least)/.test(item.text)) ||
-      keyOf(item, 'verb') === 'exceed')
-  );
-}
-
 /** "Is it the brightest set this year? No, the Kasulind is": what is asked, for the answer to affirm or deny. */
 function noteAsked(
   items: readonly Item[],
@@ -226,6 +185,10 @@ export function readSentence(
     return [];
   }
   if (isSecondHand(items)) return [];
+  if (!isHeading && isIdle(items, carry)) {
+    forgetSentence(carry);
+    return [];
+  }
   const scenes = scenesOf(items, context, carry, angleTalk);
   if (carry.hue !== undefined && scenes[0]) scenes[0].hue = carry.hue;
   if (carry.gamut !== undefined && scenes[0]) scenes[0].gamut = carry.gamut;
