@@ -143,6 +143,7 @@ function unitOfHeading(scenes: readonly Scene[], context: ReadingContext): strin
 export function forgetSentence(carry: Carry): undefined {
   delete carry.hue;
   delete carry.gamut;
+  delete carry.window;
   delete carry.stat;
   delete carry.topic;
   delete carry.said;

@@ -74,7 +74,7 @@ function leavesNothing(item: Item): boolean {
 
 /**
  * Prose about something else: no rule could read it, and all that it leaves for the next sentence is that what the
- * sentence before said is over. No scenes are made of it, which would take two thirds of its time.
+ * sentence before said is over. No scenes are made of it, which would take three fifths of its time.
  */
 export function isIdle(items: readonly Item[], carry: Carry): boolean {
   if (carry.asked !== undefined || carry.unit !== undefined) return false;
