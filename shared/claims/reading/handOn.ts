@@ -147,6 +147,7 @@ export function forgetSentence(carry: Carry): undefined {
   delete carry.stat;
   delete carry.topic;
   delete carry.said;
+  delete carry.statement;
 }
 
 /** What a sentence leaves for the next: its unit, quantity, statistic and topic. */

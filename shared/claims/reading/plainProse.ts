@@ -77,7 +77,7 @@ function leavesNothing(item: Item): boolean {
  * sentence before said is over. No scenes are made of it, which would take three fifths of its time.
  */
 export function isIdle(items: readonly Item[], carry: Carry): boolean {
-  if (carry.asked !== undefined || carry.unit !== undefined) return false;
+  if (carry.asked !== undefined || carry.unit !== undefined || carry.statement !== undefined) return false;
   let hasWords = false;
   for (const item of items) {
     if (mayClaim(item) || !leavesNothing(item)) return false;
