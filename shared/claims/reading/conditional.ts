@@ -19,7 +19,21 @@ const guesses = new Set([
   'ought',
 ]);
 
-const lookingFor = ['look', 'hunt', 'search', 'looking', 'hunting', 'go looking', 'go hunting', 'know'];
+const lookingFor = [
+  'look',
+  'hunt',
+  'search',
+  'looking',
+  'hunting',
+  'go looking',
+  'go hunting',
+  'know',
+  'looked',
+  'hunted',
+  'searched',
+  'went looking',
+  'went hunting',
+];
 
 /** "If you hunt for it", "if you ask me", "as you would expect": said in passing, no condition. */
 function isPassing(items: readonly Item[], at: number): boolean {
@@ -29,7 +43,14 @@ function isPassing(items: readonly Item[], at: number): boolean {
   if (isWord(item, 'could') && isWord(items[at - 2], 'that') && isWord(items[at - 3], 'not')) return true;
   // "A remote that feels as if someone had cared" is a likeness.
   if (isWord(item, 'if') && isWord(items[at - 1], 'as')) return true;
-  if (isWord(item, 'if') && isWord(next, 'you', 'one')) {
+  // "I could find slight banding": it was found.
+  if (
+    isWord(item, 'could') &&
+    isWord(items[at - 1], 'i', 'we') &&
+    isWord(next, 'find', 'see', 'spot', 'hear', 'make', 'detect')
+  )
+    return true;
+  if (isWord(item, 'if') && isWord(next, 'you', 'one', 'i', 'we')) {
     const rest = items.slice(at + 2, at + 5).map(({ text }) => text);
     return (rest[0] === 'ask' && rest[1] === 'me') || lookingFor.includes(rest[0] ?? '');
   }

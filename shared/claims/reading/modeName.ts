@@ -75,6 +75,34 @@ export function issueAt(
   return next && /^\d/.test(next.text) ? { dimension: 'firmware', name: next.text, item: next } : undefined;
 }
 
+/** "Studio is the mode to choose", "we chose Studio". */
+function isChosen(items: readonly Item[], at: number): boolean {
+  if (!items[at]!.capital) return false;
+  if (
+    isWord(
+      items[at - 1],
+      'choose',
+      'chose',
+      'chosen',
+      'choosing',
+      'pick',
+      'picked',
+      'select',
+      'selected',
+      'prefer',
+      'preferred',
+      'recommend',
+      'use',
+      'used',
+    )
+  )
+    return true;
+  return (
+    isWord(items[at + 1], 'is', 'was') &&
+    items.slice(at + 2, at + 6).some((item) => isWord(item, 'mode', 'preset', 'setting', 'choice'))
+  );
+}
+
 /** A picture mode at this item: one that a run names, or one that only the article knows. */
 export function modeAt(items: readonly Item[], at: number): { mode?: string; unknown?: string } | null {
   const item = items[at]!;
@@ -86,7 +114,9 @@ export function modeAt(items: readonly Item[], at: number): { mode?: string; unk
     const led =
       isWord(before, 'in', 'to', 'using', 'with', 'from') ||
       (isWord(before, 'the', 'its') && isWord(items[at - 2], 'in', 'to', 'using', 'with'));
-    return isMode || led || item.text.includes(' ') || isWord(next, ',', ':') ? { mode: known } : null;
+    return isMode || led || isChosen(items, at) || item.text.includes(' ') || isWord(next, ',', ':')
+      ? { mode: known }
+      : null;
   }
   if (isWord(next, 'mode', 'preset') && item.type !== 'mark' && !item.number) {
     if (keyOf(item, 'stage') || keyOf(item, 'signal') || keyOf(item, 'dimming') || keyOf(item, 'unit'))

@@ -156,6 +156,13 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
       set('side', side, item);
     const plane = keyOf(item, 'plane');
     if (plane) set('plane', plane, item);
+    const beyond = scene.items[at + 1];
+    if (
+      item.number?.dimension === 'angle' &&
+      isWord(beyond, 'above', 'below') &&
+      !scene.sentence[beyond!.index + 1]?.number
+    )
+      set('plane', 'vertical', beyond!);
     const level = keyOf(item, 'level');
     if (level) set('level', level, item);
     if (item.number?.role === 'window') set('window', item.number.x, item);

@@ -58,6 +58,13 @@ function toneError(scene: Scene): Subject | undefined {
 function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
   const hue = hueOf(scene) ?? (scene.hue && concept === 'error' ? { hue: scene.hue } : undefined);
   const total = firstWith(scene, 'concept', 'totalWord');
+  // "The colour error at 45 degrees": of the view from the side, where no chart is named.
+  if (concept === 'chartError' && isOffAxis(scene) && !/chart|patch|checker/.test(item?.text ?? ''))
+    return settled(
+      scene.conditions.plane === 'vertical' ? 'angle.vertical.de2000' : 'angle.de2000',
+      'angle',
+      [item],
+    );
   if (concept === 'deItp' || hasKey(scene, 'concept', 'deItp')) return settled('grey.deitp', 'deItp', [item]);
   if (hasKey(scene, 'concept', 'chartError'))
     return settled('chart.de2000', 'chartError', [firstWith(scene, 'concept', 'chartError')]);

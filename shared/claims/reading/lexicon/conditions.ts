@@ -39,7 +39,7 @@ export const sideWords: Readonly<Record<string, string>> = {
 };
 
 export const planeWords: Readonly<Record<string, string>> = {
-  vertical: `degrees/° above; degrees/° below; look(s) down on it; looking down on it; vertically; vertical; in the vertical; in the vertical plane; above or below; above the axis; below the axis; above axis; below axis`,
+  vertical: `degrees/° above; degrees/° below; from above; from below; seen from above; seen from below; look(s) down on it; looking down on it; vertically; vertical; in the vertical; in the vertical plane; above or below; above the axis; below the axis; above axis; below axis`,
   horizontal: `horizontally; horizontal; in the horizontal plane; sideways`,
 };
 

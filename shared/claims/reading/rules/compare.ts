@@ -140,6 +140,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
           scene.items[scene.items.indexOf(item) + 1] === comparative) ||
         (away !== undefined && item.number.dimension === 'ratio') ||
         (comparative &&
+          !isValueAfter(scene, comparative, item) &&
           ['luminance', 'money', 'de', 'temperature', 'time', 'power', 'noise', 'length', 'mass'].includes(
             item.number.dimension,
           ))) &&
@@ -292,6 +293,16 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   }
   // "three times dearer" may mean three or four times: n times brighter = n by the house.
   propose(findings, scene, 'ratio', { kind: 'ratio', a, b, stated, ...(denial && { negated: true }) }, words);
+}
+
+/** "Slower still at 24.6 ms", "slower than the Tessera's 5.4 ms": a value that stands behind what compares. */
+function isValueAfter(scene: Scene, comparative: Item, number: Item): boolean {
+  if (number.index < comparative.index || isLedByBy(scene, number)) return false;
+  const before = scene.items[scene.items.indexOf(number) - 1];
+  return (
+    isWord(before, 'at', "'s", "'", 'with') ||
+    (keyOf(before, 'hedge') !== undefined && isWord(scene.items[scene.items.indexOf(number) - 2], 'at', "'s"))
+  );
 }
 
 /** "three times as long", "1.8 times as high as": an adjective that takes the clause's own quantity. */

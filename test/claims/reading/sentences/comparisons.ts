@@ -164,4 +164,16 @@ export const comparisons: readonly SentenceRow[] = [
   ['In HDR it is three times as bright as in SDR.', 'ratio peak max : white = 3 [2.7, 3.3]'],
   ['Sustained luminance is half of the peak.', 'ratio peak.sustained max : peak max = 0.5 [0.45, 0.55]'],
   ['SDR takes a third less power than HDR.', 'ratio power.calm : power.hdr-calm = 0.666667 [0.633333, 0.7]'],
+  [
+    'The Kasulind is slower still at 24.6 ms.',
+    'order lag {kasulind} higher ahead of orrinvale-hearth-55',
+    'unproven',
+  ],
+  ['I could find slight banding.', 'observed banding 1–1'],
+  ['There was judder only if I looked for it.', 'observed judder 1–4'],
+  ['The colour error at 45 degrees is 2.5.', 'value angle.de2000 at 45 {angle 45} = 2.5 [2.45, 2.55]'],
+  [
+    'From 30 degrees above, 55% of the luminance is left.',
+    'value angle.vertical.luminance at 30 {plane vertical} = 55 [54.5, 55.5]',
+  ],
 ];

@@ -145,7 +145,10 @@ export const facts: readonly SentenceRow[] = [
   ['Expect to pay £1,039.', 'fact price = 1039'],
   ['It weighs 49.4 pounds.', 'fact weight = 22.407463078'],
   ['It weighs 49.4 lb.', 'fact weight = 22.407463078'],
-  ['It is 200 pounds dearer than the Tamarick.', 'difference fact.price : fact.price {tamarick} = 200 [200, 200]'],
+  [
+    'It is 200 pounds dearer than the Tamarick.',
+    'difference fact.price : fact.price {tamarick} = 200 [200, 200]',
+  ],
   [
     'The box holds a remote that feels as if someone had cared, and the set has four HDMI ports.',
     'fact hdmi.count = 4',
