@@ -35,10 +35,38 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
   return owner && !isRelative ? undefined : lead[at];
 }
 
+/** "I paid £20 for the fern", "gave £4 to the busker": the thing or person behind an amount, when it is no set. */
+function boughtThing(scene: Scene, amount: Item): Item | undefined {
+  const at = scene.items.indexOf(amount);
+  const [link, article, ...rest] = scene.items.slice(at + 1, at + 6);
+  if (
+    !isWord(link, 'for', 'to') ||
+    !isWord(article, 'a', 'an', 'the', 'my', 'our', 'his', 'her', 'some', 'one')
+  )
+    return undefined;
+  const noun = rest.find((item) => item.type !== 'mark');
+  const isThing =
+    noun?.type === 'word' &&
+    noun.meanings.length === 0 &&
+    noun.number === undefined &&
+    !plainBeforeAmount.test(noun.text);
+  if (!isThing || rest.some(speaksOfSet)) return undefined;
+  const lead = scene.items.slice(0, at);
+  // "It costs £799 for the privilege" is the set's price.
+  return lead.some(
+    (item) => speaksOfSet(item) || keyOf(item, 'concept') === 'price' || keyOf(item, 'verb') === 'cost',
+  )
+    ? undefined
+    : noun;
+}
+
 /** "Wall brackets start at £25": what an amount is the price of, when the words before it name no set. */
 export function pricedThing(scene: Scene, amount: Item): Item | undefined {
-  const lead = scene.items.filter((item) => item.index < amount.index);
-  const accessory = accessoryBefore(scene, amount);
+  // "Picture editor: £799": who speaks is not what is sold.
+  const label = scene.sentence.findIndex((item) => item.index < amount.index && isWord(item, ':'));
+  const speaker = label > 0 && label <= 2 ? label : -1;
+  const lead = scene.items.filter((item) => item.index < amount.index && item.index > speaker);
+  const accessory = accessoryBefore(scene, amount) ?? boughtThing(scene, amount);
   if (accessory) return accessory;
   // "No other set under £1,100", but not "cables will set you back $25".
   const set = lead.some(

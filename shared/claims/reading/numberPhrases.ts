@@ -44,11 +44,19 @@ function unitAt(
         first.text !== 'h'
       )
         continue;
-      if (first.text === 'm' && !first.glued) continue;
+      // "1.4 m wide" is a length, "5 m people" is none.
+      if (first.text === 'm' && !first.glued && !isSide(tokens[at + 1])) continue;
     }
     return { data, length: candidate.length };
   }
   return null;
+}
+
+const sides = /^(?:wide|deep|tall|high|thick|across|long|in)$/;
+
+/** "wide" in "1.4 m wide", "deep" in "two inches deep": the word that makes a length a side of the set. */
+function isSide(token: Token | undefined): boolean {
+  return token !== undefined && sides.test(token.text);
 }
 
 /** Spelled numbers: "twenty-five", "one thousand and thirty-nine", "three point two", "two and a half". */
@@ -144,6 +152,51 @@ export function halfOfUnit(tokens: readonly Token[], from: number, lexicon: Lexi
   return { number, next: from + 2 + unit.length };
 }
 
+/** "a kilo and a half", "a metre and a half": one and a half of a unit of measure. */
+export function oneAndAHalf(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
+  if (!isArticle(tokens[from])) return null;
+  const unit = unitAt(tokens, from + 1, lexicon, 1);
+  if (!unit || !andAHalf(tokens, from + 1 + unit.length)) return null;
+  const { dimension, unit: name, factor = 1 } = unit.data;
+  const number = { x: 1.5, place: 0.5, dimension, unit: name, factor, spelled: true };
+  return { number, next: from + 4 + unit.length };
+}
+
+function andAHalf(tokens: readonly Token[], at: number): boolean {
+  return tokens[at]?.text === 'and' && isArticle(tokens[at + 1]) && tokens[at + 2]?.text === 'half';
+}
+
+/** How many tokens behind a number leave it open: "three and a bit", "£900 and change", "thirty odd". */
+function vagueTail(tokens: readonly Token[], at: number): number {
+  const [first, second, third] = [tokens[at]?.text, tokens[at + 1]?.text, tokens[at + 2]?.text];
+  if (first === 'and' && second === 'a' && /^(?:bit|little|touch|fraction)$/.test(third ?? '')) return 3;
+  if (first === 'and' && /^(?:change|something|counting)$/.test(second ?? '')) return 2;
+  if (first === 'and' && second === 'then' && third === 'some') return 3;
+  if (first === 'point' && second === 'something') return 2;
+  if (first === '-' && tokens[at]!.glued && /^(?:odd|something|ish)$/.test(second ?? '')) return 2;
+  return first === 'odd' ? 1 : 0;
+}
+
+const decades = /^(?:teens|twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|\d+s)$/;
+
+/** "the mid-twenties", "low hundreds", "high 200s": a stretch of numbers with no border that could be checked. */
+export function vagueStretch(tokens: readonly Token[], from: number): ReadNumber | null {
+  if (!/^(?:low|mid|middle|high|upper|lower)$/.test(tokens[from]!.text)) return null;
+  const at = /^[-–]$/.test(tokens[from + 1]?.text ?? '') ? from + 2 : from + 1;
+  const word = tokens[at]?.text ?? '';
+  const digits = tokens[at]?.kind === 'number' && tokens[at + 1]?.text === 's' && tokens[at + 1]!.glued;
+  if (!digits && !decades.test(word) && !/^(?:hundreds|thousands)$/.test(word)) return null;
+  const number = {
+    x: tokens[at]!.value ?? 0,
+    place: 1,
+    dimension: 'vague',
+    unit: '',
+    factor: 1,
+    spelled: true,
+  };
+  return { number, next: at + (digits ? 2 : 1) };
+}
+
 /** Reads the number phrase that begins at token `from`; null when the words there are no number. */
 export function readNumberPhrase(
   tokens: readonly Token[],
@@ -216,9 +269,21 @@ export function readNumberPhrase(
     number.unit = unit.data.unit;
     number.factor = unit.data.factor ?? 1;
     at += unit.length;
+    // "Under two inches deep": a side of the set, not its diagonal.
+    if (number.dimension === 'inch' && /^(?:wide|deep|tall|high|thick)$/.test(tokens[at]?.text ?? ''))
+      Object.assign(number, { dimension: 'length', unit: 'mm', factor: 25.4 });
     return true;
   };
-  if (!currency) applyUnit();
+  if (!currency && applyUnit() && Number.isInteger(number.x) && andAHalf(tokens, at)) {
+    number.x += 0.5;
+    number.place = 0.5;
+    at += 3;
+  }
+  const open = vagueTail(tokens, at);
+  if (open > 0) {
+    number.dimension = 'vague';
+    return { number, next: at + open };
+  }
   // Dates such as 2026-09-14
   if (!number.dimension && tokens[at]?.text === '–' && tokens[at + 2]?.text === '–' && number.x > 1900) {
     number.role = 'date';

@@ -295,6 +295,8 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       key !== 'whitePoint' &&
       key !== 'standby' &&
       key !== 'black' &&
+      // "9.7 % oversaturated (mean of the sweep)": where it was measured, not what.
+      !(dimension === 'percent' && /^(?:saturation )?sweeps?$/.test(item.text)) &&
       scene.sentence[item.index - 1]?.number?.role !== 'window'
     );
   });
@@ -393,5 +395,13 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   if (dimension === 'noise' && !own) return settled('noise', 'noise', []);
   if (dimension === 'duv' && !own) return { problem: 'the words do not say which difference is meant' };
   if (dimension === undefined && seesSteps(scene)) return errorSubject(scene, 'greyError', undefined);
+  // "After two minutes: 99.4 %": what is left of the light.
+  if (dimension === 'percent' && !own && near && !firstWith(scene, 'hue')) {
+    const later = scene.items.find(
+      ({ number }) => number?.role === 'seconds' && number.x * number.factor >= 120,
+    );
+    if (later && !scene.axes.some(({ kind }) => kind === 'angle'))
+      return settled('peak.hold', 'hold', [later]);
+  }
   return { problem: 'the words do not say which quantity is meant' };
 }

@@ -6,6 +6,7 @@ import { facts } from './sentences/facts.ts';
 import { groups } from './sentences/groups.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
+import { openNumbers } from './sentences/openNumbers.ts';
 import { owners } from './sentences/owners.ts';
 import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
 import type { SentenceRow } from './sentences/row.ts';
@@ -28,6 +29,7 @@ export const sentences: readonly SentenceRow[] = [
   ...groups,
   ...limits,
   ...observed,
+  ...openNumbers,
   ...owners,
   ...patchesAndBareNumbers,
   ...silent,

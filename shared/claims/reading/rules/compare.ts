@@ -103,7 +103,6 @@ export function otherOperand(
   return undefined;
 }
 
-const measureWords = /^(?:kilos?|kilograms?|inch|inches|pounds?|years?|hours?|metres?|centimetres?|stops?)$/;
 const priceOthers = new Set(['fact:price']);
 
 /** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
@@ -186,14 +185,6 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       ? ofDimension(scene, comparedQuantity(scene, entry), number)
       : subjectQuantity(scene);
   const anchor = number ?? multiple!.item;
-  // "A kilo and a half heavier" is a difference in kilos, not half as much again.
-  const at = scene.items.indexOf(anchor);
-  if (!number && isWord(scene.items[at - 1], 'and') && measureWords.test(scene.items[at - 2]?.text ?? ''))
-    return refuse(findings, scene, 'ratio', 'no rule reads the measure before “and a half”', [
-      comparative,
-      scene.items[at - 2],
-      anchor,
-    ]);
   const words: (Item | undefined)[] = [comparative ?? equative, anchor];
   if ('problem' in quantity) return refuse(findings, scene, 'ratio', quantity.problem, words);
   if (isOfLoss(scene, quantity) && hasKey(scene, 'verb', 'lose'))

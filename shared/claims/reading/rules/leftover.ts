@@ -36,6 +36,11 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
         )
       )
         continue;
+      if (number.dimension === 'vague') {
+        const spoken = firstWith(scene, 'concept', 'price') ?? firstWith(scene, 'concept');
+        refuse(findings, scene, 'leftover', 'the words give no number that can be checked', [spoken, item]);
+        continue;
+      }
       const subject = subjectOf(scene, number.dimension, item);
       refuse(
         findings,

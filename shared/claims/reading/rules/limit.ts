@@ -87,6 +87,21 @@ function isPartedByWith(scene: Scene, denial: Item, anchor: Item): boolean {
   return isWord(joiner, 'with') && joiner!.index > denial.index + 1;
 }
 
+/** "Two of the levels are over 3", "three of the eleven steps exceed it": how many levels, which no check asks. */
+function countOfLevels(scene: Scene, limit: Item): Item | undefined {
+  return scene.items.find((entry, at) => {
+    if (entry === limit || entry.number?.dimension !== '' || entry.number.role) return false;
+    const behind = scene.items.slice(at + 1, at + 4);
+    const noun = behind.findIndex((word) =>
+      /^(?:levels?|steps?|patch(?:es)?|greys|them|these)$/.test(word.text),
+    );
+    return (
+      noun >= 0 &&
+      behind.slice(0, noun).every((word) => isWord(word, 'of', 'the', 'its', 'all', 'of the') || word.number)
+    );
+  });
+}
+
 function isNever(scene: Scene): boolean {
   return (
     ['none', 'never'].includes(statOf(scene) ?? '') ||
@@ -275,15 +290,7 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     scene.focus = item;
     const subject = subjectOf(scene, number.dimension, item);
     const words = [item, ...found.items];
-    const some = scene.items.find(
-      (entry) =>
-        entry !== item &&
-        entry.number?.dimension === '' &&
-        !entry.number.role &&
-        /^(?:levels?|steps?|patch(?:es)?|greys)$/.test(
-          scene.items[scene.items.indexOf(entry) + 1]?.text ?? '',
-        ),
-    );
+    const some = countOfLevels(scene, item);
     if (some) {
       refuse(findings, scene, 'limit', 'a count of levels is no check', [...words, some]);
       continue;

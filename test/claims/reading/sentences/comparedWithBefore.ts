@@ -129,5 +129,8 @@ export const comparedWithBefore: readonly SentenceRow[] = [
     'You can have it for 15 % less than the Kasulind.',
     'ratio fact.price : fact.price {kasulind} = 0.85 [0.845, 0.855]',
   ],
-  ["It's a kilo and a half heavier than the Kasulind.", 'unproven'],
+  [
+    "It's a kilo and a half heavier than the Kasulind.",
+    'difference fact.weight : fact.weight {kasulind} = 1.5 [1.25, 1.75]',
+  ],
 ];
