@@ -1,3 +1,4 @@
+import { type Item, isWord } from './items.ts';
 import type { Scene } from './scene.ts';
 import { splitVariant } from './variant.ts';
 
@@ -19,4 +20,17 @@ export function powerId(scene: Scene): string {
   if (scene.conditions.mode === undefined && scene.conditions.signal === undefined && known.length === 1)
     return known[0]!;
   return slugs[0]!;
+}
+
+/** "0.27 W when it's asleep", "0.36 W at rest", "0.63 W off": the power of standby. */
+export function isAtRest(scene: Scene, number: Item): boolean {
+  const after = scene.items.filter((item) => item.index > number.index && item.index < number.index + 7);
+  const next = after.findIndex((item) => item.number?.dimension === 'power');
+  const own = next < 0 ? after : after.slice(0, next);
+  return own.some(
+    (item, at) =>
+      isWord(item, 'asleep', 'sleeping', 'sleeps') ||
+      (isWord(item, 'rest') && isWord(own[at - 1], 'at')) ||
+      (isWord(item, 'off') && (at === 0 || isWord(own[at - 1], 'is', 'when', 'switched'))),
+  );
 }

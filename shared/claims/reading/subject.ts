@@ -4,7 +4,7 @@ import { fits } from './conceptFit.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
-import { powerId } from './powerName.ts';
+import { isAtRest, powerId } from './powerName.ts';
 import { quantityById } from './quantity.ts';
 import { firstWith, hasKey, type Scene } from './scene.ts';
 import { statOf } from './selector.ts';
@@ -220,19 +220,6 @@ function byConcept(
     default:
       return { problem: `no quantity stands for “${item?.text ?? concept}”` };
   }
-}
-
-/** "0.27 W when it's asleep", "0.36 W at rest", "0.63 W off": the power of standby. */
-function isAtRest(scene: Scene, number: Item): boolean {
-  const after = scene.items.filter((item) => item.index > number.index && item.index < number.index + 7);
-  const next = after.findIndex((item) => item.number?.dimension === 'power');
-  const own = next < 0 ? after : after.slice(0, next);
-  return own.some(
-    (item, at) =>
-      isWord(item, 'asleep', 'sleeping', 'sleeps') ||
-      (isWord(item, 'rest') && isWord(own[at - 1], 'at')) ||
-      (isWord(item, 'off') && (at === 0 || isWord(own[at - 1], 'is', 'when', 'switched'))),
-  );
 }
 
 /** "…, at 402", "on our bench it is 498": a number with no noun behind it that it could count. */
