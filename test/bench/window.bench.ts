@@ -1,14 +1,15 @@
 /*
  * What the window costs: typing in a long article against a bare editor, the first usable Shelf and Draft against a
  * page with as much script, and memory after many switches and openings.
- * Run: npm run build:app, then npm run bench window; `typing`, `first` or `leaks` after node's file name picks one;
- * `leaks` takes about ten minutes on
- * two busy cores; `switches=250 openings=2500` after it makes it shorter, and 0 leaves one of the two out.
+ * Run: npm run build:app, then npm run bench window; `typing`, `first` or `leaks` after it picks one; `leaks` takes
+ * about ten minutes on two busy cores; `switches=250 openings=2500` makes it shorter, and 0 leaves one of the two out.
  */
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Page, Response } from 'playwright-core';
 import { build } from 'vite';
 import { type Sitting, sitDown } from '../browser/harness.ts';
 import { proofsAtRest } from '../browser/rooms.ts';
@@ -160,6 +161,22 @@ async function usableAfter(page: Page, address: string, selector: string): Promi
   return page.evaluate(() => window.usableAt!);
 }
 
+/** The page to compare with: nothing but a script, served over HTTP as the window is. */
+async function serveYard(script: string): Promise<{ origin: string; close(): void }> {
+  const server = createServer((request, response) => {
+    const isScript = request.url?.endsWith('.js') ?? false;
+    response.setHeader('content-type', isScript ? 'text/javascript' : 'text/html');
+    response.end(
+      isScript
+        ? script
+        : '<!doctype html><meta charset="utf-8"><body><script type="module" src="/yard.js"></script>',
+    );
+  });
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+  const { port } = server.address() as AddressInfo;
+  return { origin: `http://127.0.0.1:${port}/`, close: () => server.close() };
+}
+
 async function first(sitting: Sitting): Promise<void> {
   console.log('\nfirst usable room, median of 9, cold cache');
   for (const [name, path, selector] of [
@@ -179,7 +196,7 @@ async function first(sitting: Sitting): Promise<void> {
       await session.send('Network.setCacheDisabled', { cacheDisabled: true });
       bytes = 0;
       const sizes: Promise<void>[] = [];
-      page.on('response', (response) => {
+      const count = (response: Response) => {
         if (!response.url().endsWith('.js') || /Worker/.test(response.url())) return;
         if (/plotly/.test(response.url())) plots += 1;
         sizes.push(
@@ -190,22 +207,18 @@ async function first(sitting: Sitting): Promise<void> {
             () => undefined,
           ),
         );
-      });
+      };
+      page.on('response', count);
       ours.push(await usableAfter(page, `${sitting.host.origin}/${path}`, selector));
+      // What comes after the room can be used is no part of what it began with.
+      page.off('response', count);
       await Promise.all(sizes);
       await page.close();
       const yardstick = await context.newPage();
-      const script = sameSizeScript(bytes);
-      await yardstick.route('http://yard.test/**', (route) =>
-        route.request().url().endsWith('.js')
-          ? route.fulfill({ contentType: 'text/javascript', body: script })
-          : route.fulfill({
-              contentType: 'text/html',
-              body: '<!doctype html><meta charset="utf-8"><body><script type="module" src="/yard.js"></script>',
-            }),
-      );
-      plain.push(await usableAfter(yardstick, 'http://yard.test/', '#done'));
+      const yard = await serveYard(sameSizeScript(bytes));
+      plain.push(await usableAfter(yardstick, yard.origin, '#done'));
       await context.close();
+      yard.close();
     }
     console.log(
       `  ${name}: ${median(ours).toFixed(0)} ms with ${(bytes / 1000).toFixed(0)} kB of script; the page of that size ${median(plain).toFixed(0)} ms`,
