@@ -76,6 +76,18 @@ export function groupNamed({
         'run',
         'come',
         'take',
+        'accept',
+        'offer',
+        'get',
+        'share',
+        'stop',
+        'pass',
+        'use',
+        'cost',
+        'last',
+        'hold',
+        'track',
+        'follow',
       ));
   const alone =
     isWord(first, 'both', 'neither') && (acts(second) || (isWord(second, 'of') && isWord(third, 'them')));

@@ -70,6 +70,8 @@ export function operatorOf(
       !scene.used.has(entry) &&
       (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
       keyOf(entry, 'comparator') === undefined &&
+      // "Neither the average nor the maximum": one denial in two words.
+      !(isWord(entry, 'nor') && isNeither(scene)) &&
       !isPartedByWith(scene, entry, anchor),
   );
   // "Levels above 3: none"
@@ -206,6 +208,9 @@ export function limitCheck(
     };
   }
   let selector: Selector = selectorOf(scene, quantity, over ? 'over' : 'under');
+  // "Neither the average nor the maximum is over 3": where the maximum is not, the average is not.
+  if (!over && ['average', 'max'].every((key) => hasKey(scene, 'stat', key)) && isNeither(scene))
+    selector = { ...selector, stat: 'max' };
   // "Errors exceed 3" says that some do; "every error exceeds 3" that all do.
   if (over && quantity.better === 'lower' && selector.stat === 'min' && stat === undefined)
     selector = { ...selector, stat: isPlural(scene) || changes || options.houseWord ? 'max' : 'average' };
@@ -250,6 +255,10 @@ export function limitCheck(
     ...(options.unit && { unit: options.unit }),
   };
   return { kind: 'bound', bounds: [bound], ...(options.houseWord && { houseWord: options.houseWord }) };
+}
+
+function isNeither(scene: Scene): boolean {
+  return scene.items.some((item) => isWord(item, 'neither'));
 }
 
 function isPlural(scene: Scene): boolean {

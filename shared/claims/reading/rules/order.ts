@@ -1,4 +1,3 @@
-import type { OrderCheck } from '../../../contract/check.ts';
 import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
@@ -11,11 +10,12 @@ import { cohortOf, orderCheck } from './cohort.ts';
 import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
-import { betterDirection, concepts, denialOfList, isOwned, namesNoSet, negated } from './orderWords.ts';
+import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
 import { readBetween, readEquals, readRanks } from './standing.ts';
+import { readSuperlative } from './superlative.ts';
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
@@ -47,123 +47,6 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
   }
 }
 
-function readSuperlative(
-  scene: Scene,
-  findings: Findings,
-  item: Item,
-  key: string,
-  entry: ComparativeEntry,
-): undefined {
-  const at = scene.items.indexOf(item);
-  const quantity = comparedQuantity(scene, entry);
-  const before = scene.items[at - 1];
-  const isRank =
-    isWord(before, 'the', 'our', 'its') ||
-    keyOf(before, 'ordinal') ||
-    isWord(
-      scene.items[at + 1],
-      'set',
-      'sets',
-      'television',
-      'televisions',
-      'tv',
-      'tvs',
-      'we',
-      'of',
-      'in',
-      'yet',
-      'ever',
-      'screen',
-      'screens',
-      'under',
-    );
-  if (
-    !isRank ||
-    isWord(
-      scene.items[at + 1],
-      'step',
-      'steps',
-      'level',
-      'levels',
-      'grey',
-      'greys',
-      'two',
-      'three',
-      'patch',
-      'patches',
-      'corner',
-      'corners',
-      'part',
-      'parts',
-      'point',
-    )
-  )
-    return;
-  // "The brightest star in that film": a superlative of something that is no set.
-  if (namesNoSet(scene.items, at)) {
-    scene.used.add(item);
-    return;
-  }
-  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item]);
-  const direction = betterDirection(entry, key, quantity);
-  if (!direction)
-    return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item]);
-  const { cohort, items } = cohortOf(scene);
-  const window = scene.items.slice(Math.max(0, at - 6), at);
-  const among = window.find(
-    (entry_) =>
-      isWord(entry_, 'among', 'amongst') ||
-      (isWord(entry_, 'of') && isWord(scene.items[scene.items.indexOf(entry_) - 1], 'one')) ||
-      keyOf(entry_, 'stat') === 'any',
-  );
-  const ordinal = window
-    .map((entry_) => ({ entry: entry_, n: Number(keyOf(entry_, 'ordinal')) }))
-    .find((found) => Number.isFinite(found.n) && found.n > 1);
-  const rank: OrderCheck['rank'] = among
-    ? { type: 'among' }
-    : ordinal
-      ? { type: 'position', n: ordinal.n }
-      : { type: 'best' };
-  const negation =
-    scene.items.find((entry_) => entry_.index < item.index && keyOf(entry_, 'negation') === 'not') ??
-    denialOfList(scene);
-  const subjectOther = scene.units.find((mention) => mention.role === 'compared');
-  if (subjectOther && cohort.except === undefined) {
-    const id = resolveMention(subjectOther, scene.carry, scene.context);
-    if (id && isWord(scene.items[at + 1], 'of')) cohort.units = [id];
-  }
-  const ahead = scene.units.find(
-    (mention) =>
-      mention.role === 'compared' &&
-      scene.items
-        .slice(at, scene.items.indexOf(mention.item))
-        .some((word) => isWord(word, 'after', 'behind', 'before', 'following')),
-  );
-  if (ahead)
-    return refuse(findings, scene, 'order', 'which set stands next to it in a ranking is no check', [
-      item,
-      ahead.item,
-    ]);
-  propose(
-    findings,
-    scene,
-    'order',
-    orderCheck(scene, quantity, direction, rank, cohort, negation ? { negated: true } : {}),
-    [
-      item,
-      among,
-      ordinal?.entry,
-      negation,
-      ...items,
-      ...scene.items.filter(
-        (entry_) =>
-          entry_.index > item.index &&
-          isWord(entry_, 'tested', 'measured', 'seen', 'reviewed', 'ever', 'yet'),
-      ),
-    ],
-  );
-}
-
 function readComparative(
   scene: Scene,
   findings: Findings,
@@ -179,6 +62,14 @@ function readComparative(
     (other, index) =>
       index < at && (keyOf(other, 'stat') === 'none' || keyOf(other, 'negation') !== undefined),
   );
+  // "It came with a cheaper set": a set of that kind, with nothing that it is compared with.
+  if (
+    than < 0 &&
+    !nobody &&
+    isWord(scene.items[at - 1], 'a', 'an') &&
+    isWord(scene.items[at + 1], 'set', 'television', 'model', 'screen', 'tv')
+  )
+    return refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item]);
   const other = otherMention(scene);
   const generic = ['higher', 'lower', 'better', 'worse'].includes(key);
   const quantity = comparedQuantity(scene, given);

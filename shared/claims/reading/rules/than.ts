@@ -11,7 +11,12 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | un
     isWord(item, 'beats', 'beat', 'exceeds', 'surpasses', 'leads', 'tops', 'trails', 'betters', 'outdoes'),
   );
   const by = verb && scene.items.some((item) => item.number && isLedByBy(scene, item));
-  if (verb && by && scene.units.some(({ item }) => item.index > verb.index))
+  // "It beats the Kasulind by 30 nits", "the Kasulind beats it by 30 nits".
+  const overOwn =
+    verb !== undefined &&
+    scene.unit !== undefined &&
+    keyOf(scene.items[scene.items.indexOf(verb) + 1], 'pronoun') === 'it';
+  if (verb && by && (overOwn || scene.units.some(({ item }) => item.index > verb.index)))
     return { item: verb, concept: '', direction: isWord(verb, 'trails') ? 'lower' : 'higher' };
   for (const item of scene.items) {
     const found = awayAt(scene, item);

@@ -240,6 +240,8 @@ function valueProblem(
     return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
   if (isWord(last, 'of') && isWord(second, 'difference', 'gap', 'gain', 'drop', 'rise', 'margin', 'lead'))
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
+  if (number.dimension === 'luminance' && hasKey(scene, 'verb', 'cost'))
+    return { why: 'the number is what is lost, and the words do not say of what', alone: true };
   if (number.hedge === 'nowhereNear' || number.hedge === 'vague')
     return { why: 'the words give no number that can be checked' };
   if (quantity.id.startsWith('contrast.') && number.to !== undefined && number.to.x * 10 < number.x)

@@ -176,4 +176,9 @@ export const comparisons: readonly SentenceRow[] = [
     'From 30 degrees above, 55% of the luminance is left.',
     'value angle.vertical.luminance at 30 {plane vertical} = 55 [54.5, 55.5]',
   ],
+  ['The Kasulind beats it by 30 nits.', 'difference peak max {kasulind} : peak max = 30 [29.25, 30.75]'],
+  ['Neither the average nor the maximum exceeds 3.', 'bound grey.de2000 max <= 3'],
+  ['Adjusting costs 26 nits of white.', 'unproven'],
+  ['Its remote looks as though it came with a cheaper set.', 'unproven'],
+  ['The thing costs £479.', 'fact price = 479'],
 ];

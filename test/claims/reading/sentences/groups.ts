@@ -26,4 +26,5 @@ export const groups: readonly SentenceRow[] = [
   // No sets, but things of one set.
   ['Both HDR10 and HLG are supported.', 'fact hdr.formats includes HDR10+HLG'],
   ['Both greys and colours are accurate.', 'bound grey.de2000 average < 3'],
+  ['All four accept HLG.', 'unproven', 'unproven'],
 ];

@@ -1,0 +1,127 @@
+import type { OrderCheck } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import type { Scene } from '../scene.ts';
+import { resolveMention } from '../units.ts';
+import { cohortOf, orderCheck } from './cohort.ts';
+import type { ComparativeEntry } from './comparativeEntry.ts';
+import { comparedQuantity } from './compared.ts';
+import { betterDirection, denialOfList, namesNoSet } from './orderWords.ts';
+
+/** "The brightest under £1,100", "the second-cheapest", "among the brightest": a place among many. */
+export function readSuperlative(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  key: string,
+  entry: ComparativeEntry,
+): undefined {
+  const at = scene.items.indexOf(item);
+  const quantity = comparedQuantity(scene, entry);
+  const before = scene.items[at - 1];
+  const isRank =
+    isWord(before, 'the', 'our', 'its') ||
+    keyOf(before, 'ordinal') ||
+    isWord(
+      scene.items[at + 1],
+      'set',
+      'sets',
+      'television',
+      'televisions',
+      'tv',
+      'tvs',
+      'we',
+      'of',
+      'in',
+      'yet',
+      'ever',
+      'screen',
+      'screens',
+      'under',
+    );
+  if (
+    !isRank ||
+    isWord(
+      scene.items[at + 1],
+      'step',
+      'steps',
+      'level',
+      'levels',
+      'grey',
+      'greys',
+      'two',
+      'three',
+      'patch',
+      'patches',
+      'corner',
+      'corners',
+      'part',
+      'parts',
+      'point',
+    )
+  )
+    return;
+  // "The brightest star in that film": a superlative of something that is no set.
+  if (namesNoSet(scene.items, at)) {
+    scene.used.add(item);
+    return;
+  }
+  if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item]);
+  const direction = betterDirection(entry, key, quantity);
+  if (!direction)
+    return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item]);
+  const { cohort, items } = cohortOf(scene);
+  const window = scene.items.slice(Math.max(0, at - 6), at);
+  const among = window.find(
+    (entry_) =>
+      isWord(entry_, 'among', 'amongst') ||
+      (isWord(entry_, 'of') && isWord(scene.items[scene.items.indexOf(entry_) - 1], 'one')) ||
+      keyOf(entry_, 'stat') === 'any',
+  );
+  const ordinal = window
+    .map((entry_) => ({ entry: entry_, n: Number(keyOf(entry_, 'ordinal')) }))
+    .find((found) => Number.isFinite(found.n) && found.n > 1);
+  const rank: OrderCheck['rank'] = among
+    ? { type: 'among' }
+    : ordinal
+      ? { type: 'position', n: ordinal.n }
+      : { type: 'best' };
+  const negation =
+    scene.items.find((entry_) => entry_.index < item.index && keyOf(entry_, 'negation') === 'not') ??
+    denialOfList(scene);
+  const subjectOther = scene.units.find((mention) => mention.role === 'compared');
+  if (subjectOther && cohort.except === undefined) {
+    const id = resolveMention(subjectOther, scene.carry, scene.context);
+    if (id && isWord(scene.items[at + 1], 'of')) cohort.units = [id];
+  }
+  const ahead = scene.units.find(
+    (mention) =>
+      mention.role === 'compared' &&
+      scene.items
+        .slice(at, scene.items.indexOf(mention.item))
+        .some((word) => isWord(word, 'after', 'behind', 'before', 'following')),
+  );
+  if (ahead)
+    return refuse(findings, scene, 'order', 'which set stands next to it in a ranking is no check', [
+      item,
+      ahead.item,
+    ]);
+  propose(
+    findings,
+    scene,
+    'order',
+    orderCheck(scene, quantity, direction, rank, cohort, negation ? { negated: true } : {}),
+    [
+      item,
+      among,
+      ordinal?.entry,
+      negation,
+      ...items,
+      ...scene.items.filter(
+        (entry_) =>
+          entry_.index > item.index &&
+          isWord(entry_, 'tested', 'measured', 'seen', 'reviewed', 'ever', 'yet'),
+      ),
+    ],
+  );
+}
