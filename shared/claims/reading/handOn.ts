@@ -69,6 +69,14 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
   const key = compared?.kind === 'ratio' ? compared.a : compared?.kind === 'order' ? compared.key : undefined;
   const comparedConcept = key?.type === 'quantity' ? conceptOfCompared[key.id] : undefined;
   if (comparedConcept) scene.concept ??= comparedConcept;
+  // "It is 16 % under its target at 10 %, and still 13 % short at 30 %": what was just judged stays the topic.
+  const judged = scene.said?.find((check) => check.kind === 'value');
+  const topic =
+    judged?.kind === 'value' && judged.operand.type === 'quantity' && topicOfJudged[judged.operand.id];
+  if (topic) {
+    scene.concept = topic;
+    return;
+  }
   // "The maker promises 550 nits; on our bench it is 498": what was promised was measured.
   if (scene.said?.some((check) => check.kind === 'fact' && check.by === 'maker' && check.key === 'peak'))
     scene.concept ??= 'peak';
@@ -89,6 +97,9 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
     scene.concept ??= 'coverage';
   }
 }
+
+/** Quantities that everyday words speak of without naming them, and what stays the topic after one. */
+const topicOfJudged: Readonly<Record<string, string>> = { 'peak.hold': 'hold', 'eotf.error': 'eotf' };
 
 function firstPronounIsOwn(scene: Scene): boolean {
   return scene.items.some((item) => keyOf(item, 'pronoun') === 'own');

@@ -28,7 +28,10 @@ export function luminanceSubject(
       );
     if (hue) return settled(`sweep.${hue.hue}.luminance`, 'luminance', [item, hue.item]);
     const later = scene.items.find(
-      (entry) => entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120,
+      (entry, at) =>
+        (entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120) ||
+        // "After a few minutes"
+        (isWord(entry, 'minutes') && keyOf(scene.items[at - 1], 'hedge') === 'vague'),
     );
     if (later) return settled('peak.hold', 'hold', [item, later]);
     if (firstWith(scene, 'direction', 'over', 'under')) return settled('eotf.error', 'eotf', [item]);

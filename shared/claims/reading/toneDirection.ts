@@ -7,7 +7,13 @@ export function directionOfTone(scene: Scene): Item | undefined {
   const before =
     scene.previous && isDistance(scene) ? firstWith(scene.previous, 'direction', 'over', 'under') : undefined;
   const item = own ?? before;
-  return item && /bright|dark|dim|light|pq|1886|curve|eotf/.test(item.text) ? item : undefined;
+  if (!item) return undefined;
+  // "At 10 % it is 16 % under its target": a level of the greyscale has no other target in percent.
+  const ofLevel =
+    /target/.test(item.text) &&
+    scene.hue === undefined &&
+    scene.axes.some(({ kind, at, tone }) => kind === 'stimulus' && at !== undefined && !tone);
+  return ofLevel || /bright|dark|dim|light|pq|1886|curve|eotf/.test(item.text) ? item : undefined;
 }
 
 /** "It follows PQ to within 10 %" */

@@ -11,7 +11,7 @@ import { concepts, negated } from './orderWords.ts';
 /** "matches the Kasulind", "as bright as the Veltrane". */
 export function readEquals(scene: Scene, findings: Findings): undefined {
   const other = otherMention(scene);
-  if (!other) return;
+  if (!other) return readSameAsSize(scene, findings);
   const at = scene.items.findIndex(
     (item) =>
       isWord(item, 'matches', 'match', 'matching', 'equals', 'rivals') ||
@@ -74,6 +74,16 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
     orderCheck(scene, quantity, direction, { type: 'matches' }, { units: [id] }, negated(scene, verb)),
     [verb, other.item, ...concepts(scene)],
   );
+}
+
+/** "The 75-inch is as bright as the 55": what was measured of one size says nothing of another. */
+function readSameAsSize(scene: Scene, findings: Findings): undefined {
+  const equative = scene.items.find((item) => keyOf(item, 'equative') && !scene.used.has(item));
+  if (!equative) return;
+  const at = scene.items.indexOf(equative);
+  const size = scene.items.slice(at + 2, at + 5).find(({ number }) => number?.role === 'size');
+  if (size && isWord(scene.items[at - 1], 'as') && isWord(scene.items[at + 1], 'as'))
+    refuse(findings, scene, 'order', 'another size was not measured', [equative, size]);
 }
 
 /** "Deep" and "wide" are sizes of the cabinet, but of blacks and of a gamut where the clause names these. */

@@ -242,4 +242,14 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'Look down on it from 30 degrees above and 58% is what you are left with.',
     'value angle.vertical.luminance at 30 {plane vertical} = 58 [57.5, 58.5]',
   ],
+  ['At 10% the screen is 16% under its target.', 'value eotf.error at 10 = -16 [-16.5, -15.5]'],
+  ['At 20% stimulus it is 4% brighter than PQ asks for.', 'value eotf.error at 20 = 4 [3.5, 4.5]'],
+  [
+    'At 10% it is 16% under its target. At 30% it is still 13% short.',
+    'value eotf.error at 10 = -16 [-16.5, -15.5]',
+    'value eotf.error at 30 = -13 [-13.5, -12.5]',
+  ],
+  ['After a few minutes the peak is down by 11%.', 'value peak.hold max = 89 [88.5, 89.5]'],
+  ['It drops to 87 percent of where it started.', 'value peak.hold max = 87 [86.5, 87.5]'],
+  ['The 75-inch Hearth is as bright as the 55.', 'unproven'],
 ];
