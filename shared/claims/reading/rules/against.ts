@@ -46,6 +46,8 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
   const others = scene.units.filter(
     (mention) => mention.role !== 'subject' && mention.item.index > item.index && mention.item.index < until,
   );
+  // "The tint hides behind both": a place, where no set is named beside it.
+  if (others.length === 0 && isWord(item, 'behind', 'ahead', 'ahead of', 'second to')) return;
   const ids = others.length > 0 ? others.map((other) => idOf(scene, other)) : [ownBeside(scene)];
   const named = others.map((other) => other.item);
   const quantity = quantityNamed(scene);

@@ -8,4 +8,6 @@ export const silent: readonly SentenceRow[] = [
   ['The intern says the Veltrane will reach 900 nits.'],
   ['More than one of us fell asleep.'],
   ['The picture editor came with a cold.'],
+  ['Skin looks alive, and the tint hides behind both.'],
+  ['The stand leads the cable through a hole.'],
 ];
