@@ -6,63 +6,110 @@ type Placed = { statement: Statement; claim: JudgedClaim; place: readonly [sente
 
 const statements = new WeakMap<object, readonly Statement[]>();
 
-/**
- * Pairs of claims on one quantity under the same conditions whose stated ranges do not overlap: whatever was
- * measured, one of them is wrong. Breaking pairs only, in the order of the text.
- * @param claims in order, `index` their place within the sentence
- */
-export function agreementOf(claims: readonly JudgedClaim[]): Agreement[] {
-  const bySubject = new Map<string, Placed[]>();
-  const counts = new Map<number, number>();
-  for (const claim of claims) {
-    const index = counts.get(claim.sentence) ?? 0;
-    counts.set(claim.sentence, index + 1);
-    if (claim.judgement.verdict === 'opinion' || claim.judgement.verdict === 'stale') continue;
-    for (const statement of remembered(claim)) {
-      const list = bySubject.get(statement.subject);
-      const placed: Placed = { statement, claim, place: [claim.sentence, index] };
-      if (list) list.push(placed);
-      else bySubject.set(statement.subject, [placed]);
-    }
-  }
-  const found = new Map<string, Agreement>();
-  for (const group of bySubject.values())
-    for (let i = 0; i < group.length; i++)
-      for (let j = i + 1; j < group.length; j++) {
-        const [one, other] = [group[i]!, group[j]!];
-        if (one.claim === other.claim || !contradict(one.statement, other.statement)) continue;
-        const key = `${one.place.join()}-${other.place.join()}`;
-        if (!found.has(key))
-          found.set(key, {
-            claims: [one.place, other.place],
-            verdict: 'breaks',
-            reason: reasonOf(one, other),
-          });
-      }
-  return [...found.values()].sort((one, other) => compareKeys(one, other));
+/** What all claims say of one subject, and which of them contradict each other. */
+interface Bucket {
+  members: readonly Placed[];
+  found: readonly Agreement[];
 }
 
-/** {@link agreementOf}, found again only when a judgement, its words or its place among the sentences changed. */
-export function createAgreement(): { of(claims: readonly JudgedClaim[]): readonly Agreement[] } {
+/** Finds contradictions in one state of an article's claims after another. */
+export interface Agreements {
+  /**
+   * Pairs of claims on one quantity under the same conditions whose stated ranges do not overlap: whatever was
+   * measured, one of them is wrong. Breaking pairs only, in the order of the text; the same list while it says the same.
+   * @param claims in order
+   */
+  of(claims: readonly JudgedClaim[]): readonly Agreement[];
+}
+
+/** Only the subjects of which something else is said than before are looked at again. */
+export function createAgreement(): Agreements {
   let before: readonly JudgedClaim[] = [];
-  let found: readonly Agreement[] = [];
-  const isSame = (one: JudgedClaim, other: JudgedClaim) =>
-    one === other ||
-    (one.judgement === other.judgement && one.sentence === other.sentence && one.text === other.text);
+  let buckets = new Map<string, Bucket>();
+  let list: readonly Agreement[] = [];
   return {
     of(claims) {
-      let same = claims.length === before.length;
-      for (let i = 0; same && i < claims.length; i++) same = isSame(claims[i]!, before[i]!);
-      if (!same) found = agreementOf(claims);
+      const same = claims.length === before.length && claims.every((claim, at) => isSame(claim, before[at]!));
       before = claims;
-      return found;
+      if (same) return list;
+      const next = new Map<string, Bucket>();
+      let changed = false;
+      for (const [subject, members] of bySubject(claims)) {
+        const known = buckets.get(subject);
+        const stands =
+          known?.members.length === members.length &&
+          members.every((member, at) => isSameMember(member, known.members[at]!));
+        const found = stands ? known.found : contradictionsIn(members);
+        next.set(subject, { members, found });
+        changed ||= found !== (known?.found ?? none);
+      }
+      for (const [subject, { found }] of buckets) changed ||= found !== none && !next.has(subject);
+      buckets = next;
+      if (changed) list = inOrder([...next.values()].flatMap(({ found }) => found));
+      return list;
     },
   };
 }
 
+const none: readonly Agreement[] = [];
+
+function isSame(one: JudgedClaim, other: JudgedClaim): boolean {
+  return (
+    one === other ||
+    (one.judgement === other.judgement && one.sentence === other.sentence && one.text === other.text)
+  );
+}
+
+function isSameMember(one: Placed, other: Placed): boolean {
+  return (
+    one.statement === other.statement &&
+    one.claim.text === other.claim.text &&
+    one.place[0] === other.place[0] &&
+    one.place[1] === other.place[1]
+  );
+}
+
+function bySubject(claims: readonly JudgedClaim[]): Map<string, Placed[]> {
+  const groups = new Map<string, Placed[]>();
+  let sentence = -1;
+  let index = 0;
+  for (const claim of claims) {
+    index = claim.sentence === sentence ? index + 1 : 0;
+    sentence = claim.sentence;
+    if (claim.judgement.verdict === 'opinion' || claim.judgement.verdict === 'stale') continue;
+    for (const statement of remembered(claim)) {
+      const placed: Placed = { statement, claim, place: [sentence, index] };
+      const group = groups.get(statement.subject);
+      if (group) group.push(placed);
+      else groups.set(statement.subject, [placed]);
+    }
+  }
+  return groups;
+}
+
+function contradictionsIn(group: readonly Placed[]): readonly Agreement[] {
+  const found: Agreement[] = [];
+  for (let i = 0; i < group.length; i++)
+    for (let j = i + 1; j < group.length; j++) {
+      const [one, other] = [group[i]!, group[j]!];
+      if (one.claim !== other.claim && contradict(one.statement, other.statement))
+        found.push({ claims: [one.place, other.place], verdict: 'breaks', reason: reasonOf(one, other) });
+    }
+  return found.length > 0 ? found : none;
+}
+
+/** Sorted; two claims that contradict each other in several ways are one pair. */
+function inOrder(found: Agreement[]): Agreement[] {
+  found.sort(compareKeys);
+  return found.filter((pair, at) => at === 0 || compareKeys(found[at - 1]!, pair) !== 0);
+}
+
 function compareKeys(one: Agreement, other: Agreement): number {
-  const [a, b] = [one.claims.flat(), other.claims.flat()];
-  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return a[i]! - b[i]!;
+  for (let end = 0; end < 2; end++)
+    for (let part = 0; part < 2; part++) {
+      const apart = one.claims[end]![part]! - other.claims[end]![part]!;
+      if (apart !== 0) return apart;
+    }
   return 0;
 }
 
@@ -101,7 +148,18 @@ function reasonOf(one: Placed, other: Placed): string {
   return `“${one.claim.text}” and “${other.claim.text}” cannot both be true: ${words(one.statement)} against ${words(other.statement)}.`;
 }
 
-function words({ low, high, unit }: Statement): string {
+const inWords = new WeakMap<Statement, string>();
+
+function words(statement: Statement): string {
+  let said = inWords.get(statement);
+  if (said === undefined) {
+    said = wordsOf(statement);
+    inWords.set(statement, said);
+  }
+  return said;
+}
+
+function wordsOf({ low, high, unit }: Statement): string {
   const shown = unit === 'axis' || unit === 'severity' || unit === 'points' ? '' : unit;
   const number = (value: number) => plain(Number(value.toPrecision(6)), shown);
   if (low === high) return number(low);
