@@ -172,8 +172,17 @@ function withDerivedPorts(check: FactCheck, reading: FactReading, sight: Sight):
   if (version !== undefined && !reading.ok) {
     const versions = factsOf(unit.unit, 'hdmi.version', inches);
     const counts = sight.facts(unit, 'hdmi.count', inches);
+    if (versions.length === 0 || mixedVersions(unit.unit, inches)) return reading;
+    // No port is newer than the one version on file.
+    if (versions.every(({ value }) => Number(value) < Number(version)))
+      return {
+        ok: true,
+        unit,
+        statements: [{ value: 0 }],
+        evidence: [`${prefix}fact/hdmi.version`],
+        notes: [`its HDMI version on file is ${String(versions[0]!.value)}`],
+      };
     if (!versions.some(({ value }) => String(value) === version) || counts.length === 0) return reading;
-    if (mixedVersions(unit.unit, inches)) return reading;
     sight.facts(unit, 'hdmi.version', inches);
     return {
       ok: true,

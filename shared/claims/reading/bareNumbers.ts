@@ -1,7 +1,10 @@
 import { carriedConcept } from './carry.ts';
-import { type Item, isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf, meaningOf, type NumberPhrase } from './items.ts';
+import type { unitWords } from './lexicon/grammar.ts';
 import { countsThings } from './plainTalk.ts';
 import type { Scene } from './scene.ts';
+
+type UnitWord = (typeof unitWords)[string];
 
 /** The dimension and unit that numbers of a concept have where the words leave the unit out. */
 const natural: Readonly<Record<string, readonly [dimension: string, unit: string]>> = {
@@ -40,10 +43,18 @@ function isLabelled(scene: Scene, item: Item): boolean {
   const before = scene.sentence[at];
   return (
     isWord(before, ':', '=', 'is', 'was', 'at', 'of', 'measured', 'only', 'just') ||
-    keyOf(before, 'unit') !== undefined ||
+    (keyOf(before, 'unit') ?? keyOf(before, 'maker')) !== undefined ||
     keyOf(before, 'concept') !== undefined ||
     keyOf(before, 'verb') === 'reach'
   );
+}
+
+/** "Weight in kg: 17.4": the label names the unit. */
+function takeLabelledUnit(number: NumberPhrase, { dimension, unit, factor = 1 }: UnitWord): undefined {
+  number.dimension = dimension;
+  number.unit = unit;
+  number.factor = factor;
+  if (dimension === 'money') number.role = 'money';
 }
 
 /**
@@ -52,9 +63,14 @@ function isLabelled(scene: Scene, item: Item): boolean {
  */
 export function settleBareNumbers(scene: Scene): undefined {
   let concept: string | undefined;
+  const unit = scene.items.map((item) => meaningOf(item, 'measure')).find((found) => found !== undefined);
   for (const item of scene.items) {
     if (!isBare(scene, item)) continue;
     const number = item.number!;
+    if (unit) {
+      takeLabelledUnit(number, unit.data as UnitWord);
+      continue;
+    }
     concept ??=
       scene.items.map((word) => keyOf(word, 'concept')).find((key) => key !== undefined) ??
       scene.concept ??

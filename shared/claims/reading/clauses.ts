@@ -208,7 +208,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       continue;
     }
     if (
-      !(item.text === 'which' && isWord(items[item.index - 1], 'of')) &&
+      !(item.text === 'which' && isWord(current.at(-1), 'of')) &&
       strongJoiners.has(item.text) &&
       (item.type === 'word' || item.meanings.length === 0)
     ) {

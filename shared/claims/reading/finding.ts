@@ -47,11 +47,8 @@ function record(
 ): undefined {
   const own = items.filter((item): item is Item => item !== undefined);
   if (own.length === 0) return;
-  const span = hull(
-    own.filter((item) => scene.items.includes(item)).length > 0
-      ? own.filter((item) => scene.items.includes(item))
-      : own,
-  );
+  const inside = own.filter((item) => scene.items.includes(item) && !scene.borrowed?.has(item));
+  const span = hull(inside.length > 0 ? inside : own);
   for (const item of own) scene.used.add(item);
   if (finding.check) {
     scene.said ??= [];

@@ -2,9 +2,9 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { type AxisSpan, axisPhrase, isWindow } from './axis.ts';
 import { type Carry, carriedConditions } from './carry.ts';
-import { clausesOf } from './clauses.ts';
 import { isConditional } from './conditional.ts';
 import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
+import { partsOf } from './leftOut.ts';
 import { issueAt, modeAt } from './modeName.ts';
 import { earlierTime, speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
@@ -333,7 +333,7 @@ export function scenesOf(
   settleScreenShares(items);
   const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
   const scenes: Scene[] = [];
-  for (const clause of clausesOf(items)) {
+  for (const { items: clause, borrowed, problem } of partsOf(items)) {
     const inClause = new Set(axes.length > 0 ? clause : []);
     const previous = scenes[scenes.length - 1] ?? null;
     const scene: Scene = {
@@ -350,6 +350,7 @@ export function scenesOf(
       unitNamed: false,
       conditional: isConditional(items, clause),
       used: new Set(),
+      borrowed,
       // Every member from the beginning: all scenes are of one shape to the engine.
       unit: undefined,
       unitProblem: undefined,
@@ -364,6 +365,7 @@ export function scenesOf(
     // "The 10 % step is too bright, by 16 %": the place was named before.
     if (previous && scene.axes.length === 0 && isDistance(scene)) scene.axes = previous.axes;
     settleUnit(scene);
+    if (problem) scene.unitProblem = problem;
     settleEllipsis(scene);
     const { named } = settleConditions(scene);
     Object.assign(carry.paragraph, named);

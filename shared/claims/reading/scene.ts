@@ -18,6 +18,8 @@ export interface Scene {
   /** All items of the sentence; the clause is `items` */
   sentence: readonly Item[];
   items: readonly Item[];
+  /** Words that the clause leaves out and takes from another part of the sentence; its own span has none of them */
+  borrowed: ReadonlySet<Item> | undefined;
   index: number;
   previous: Scene | null;
   axes: AxisSpan[];

@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
+import { countsPorts, isPortCount } from './portCount.ts';
 import type { Scene } from './scene.ts';
 
 /** What the maker is told that it did: "you gave it four inputs", "you deliver 468". */
@@ -38,6 +39,8 @@ export function groupNamed({
   index,
   previous,
   context,
+  sentence,
+  carry,
 }: Scene): readonly string[] | 'unnamed' | undefined {
   const subjects = units.filter(({ role }) => role === 'subject');
   if (subjects.length > 1) {
@@ -58,6 +61,11 @@ export function groupNamed({
   const [first, second] = words;
   const third = words[2];
   if (!first || !second || subjects.some(({ id }) => id !== 'rival')) return undefined;
+  // "It has four HDMI ports; all four are 2.1": the ports, not the sets.
+  const portsBefore =
+    sentence.some((item) => item.index < first.index && isPortCount(keyOf(item, 'fact'))) ||
+    (index === 0 && carry.statement !== undefined && countsPorts(carry.statement.check));
+  if (portsBefore && items.some(({ text }) => /^\d\.\d$/.test(text))) return undefined;
   const acts = (item: Item | undefined) =>
     item !== undefined &&
     (keyOf(item, 'verb') !== undefined ||

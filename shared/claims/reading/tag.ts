@@ -17,7 +17,8 @@ function usable(
 ): readonly Meaning[] {
   const capital = spoken || tokens[at]!.capital || tokens[at]!.kind === 'number';
   const fits = (meaning: Meaning): boolean => {
-    if (meaning.kind === 'measure' || meaning.kind === 'currency') return false;
+    if (meaning.kind === 'measure') return unitsOfLabel(tokens, at, length);
+    if (meaning.kind === 'currency') return false;
     if (
       proper.has(meaning.kind) &&
       !capital &&
@@ -63,6 +64,15 @@ function usable(
     return true;
   };
   return meanings.every(fits) ? meanings : meanings.filter(fits);
+}
+
+/** "Peak in nits: …", "Weight (kg): …": the unit of the numbers that follow stands in their label. */
+function unitsOfLabel(tokens: readonly Token[], at: number, length: number): boolean {
+  const before = tokens[at - 1];
+  let after = tokens[at + length];
+  const bracketed = before?.text === '(' && after?.text === ')';
+  if (bracketed) after = tokens[at + length + 1];
+  return after?.text === ':' && before?.kind !== 'number' && (bracketed || tokens[at]!.text.length > 1);
 }
 
 function endsClause(token: Token | undefined): boolean {

@@ -4,6 +4,7 @@ import { directions } from './sentences/directions.ts';
 import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
 import { groups } from './sentences/groups.ts';
+import { leftOut } from './sentences/leftOut.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
 import { openNumbers } from './sentences/openNumbers.ts';
@@ -27,6 +28,7 @@ export const sentences: readonly SentenceRow[] = [
   ...echoes,
   ...facts,
   ...groups,
+  ...leftOut,
   ...limits,
   ...observed,
   ...openNumbers,

@@ -5,44 +5,15 @@ import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { splitVariant } from '../variant.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
+import { readPartOfPorts } from './partOfPorts.ts';
 
 /** Words after "HDMI 2.1" that leave it the version of a socket. */
 const plainAfterVersion =
   /^(?:ports?|inputs?|sockets?|connections?|connectors?|terminals?|and|or|but|is|are|was|on|in|at|with|to|for|from|of|as|too|also|here|there|support|version|standard|compatible|compliant|connectivity|one|ones|only|throughout|which|that|though|so|while)$/;
 
-/** "four HDMI ports, two of which run at 2.1": so many of the ports before, by their version. */
-function readPartOfThem(scene: Scene, findings: Findings): undefined {
-  const { items } = scene;
-  const at = items.findIndex(
-    (item, index) =>
-      (item.number?.dimension === '' || isWord(item, 'one')) &&
-      !item.number?.role &&
-      !scene.used.has(item) &&
-      isWord(items[index + 1], 'of') &&
-      isWord(items[index + 2], 'which', 'them', 'these', 'those'),
-  );
-  if (at < 0) return;
-  const version = items.find((item) => item.index > items[at]!.index && /^\d\.\d$/.test(item.text));
-  const noun = [...scene.sentence]
-    .reverse()
-    .find((item) => item.index < items[at]!.index && /^(?:hdmi|usb)\.count/.test(keyOf(item, 'fact') ?? ''));
-  if (!version || !noun) return;
-  if (version.number) version.number.role = 'name';
-  const count = items[at]!;
-  const check: FactCheck = {
-    kind: 'fact',
-    key: `${keyOf(noun, 'fact')}.${version.text}`,
-    op: opOf(count),
-    x: count.number?.x ?? 1,
-    conditions: factConditions(scene),
-  };
-  const socket = items.find((item) => isWord(item, 'hdmi', 'usb'));
-  propose(findings, scene, 'fact', check, [count, items[at + 2], version, socket]);
-}
-
 /** "four HDMI 2.1 ports": number, noun and perhaps a version between. */
 export function readCounts(scene: Scene, findings: Findings): undefined {
-  readPartOfThem(scene, findings);
+  readPartOfPorts(scene, findings);
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
     const bare = isWord(item, 'hdmi', 'usb');
@@ -69,17 +40,20 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
       continue;
     }
     // "Inputs: four HDMI, two USB"
-    const direct = forWhat?.number?.dimension === '' && !forWhat.number.role ? forWhat : undefined;
+    const isNone = scene.borrowed?.has(item) && isWord(forWhat, 'none');
+    const direct =
+      isNone || (forWhat?.number?.dimension === '' && !forWhat.number.role) ? forWhat : undefined;
     if (
       bare &&
       direct &&
       (next === undefined || next.type === 'mark' || isWord(next, 'and')) &&
-      scene.sentence.some(
-        (entry) => entry.index < direct.index && /^(?:inputs|sockets|ports|connections)$/.test(entry.text),
-      )
+      (scene.borrowed?.has(item) ||
+        scene.sentence.some(
+          (entry) => entry.index < direct.index && /^(?:inputs|sockets|ports|connections)$/.test(entry.text),
+        ))
     ) {
       const conditions = factConditions(scene);
-      const check: FactCheck = { kind: 'fact', key, op: opOf(direct), x: direct.number!.x, conditions };
+      const check: FactCheck = { kind: 'fact', key, op: opOf(direct), x: direct.number?.x ?? 0, conditions };
       propose(findings, scene, 'fact', check, [direct, item]);
       continue;
     }

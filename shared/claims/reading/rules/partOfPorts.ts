@@ -1,0 +1,103 @@
+import type { FactCheck } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { countsPorts, isPortCount } from '../portCount.ts';
+import type { Scene } from '../scene.ts';
+import { factConditions, opOf } from './factCheck.ts';
+
+type Counted = Pick<FactCheck, 'key' | 'x' | 'conditions'>;
+
+/** The ports that were counted before: in this clause or an earlier one, else in the sentence before. */
+function countedBefore(scene: Scene, share: Item): Counted | undefined {
+  const here = scene.items.findIndex(
+    (item, at) =>
+      item.index < share.index &&
+      isPortCount(keyOf(item, 'fact')) &&
+      scene.items.slice(Math.max(0, at - 2), at).some(({ number }) => number?.dimension === ''),
+  );
+  if (here >= 0) {
+    const count = scene.items
+      .slice(0, here)
+      .reverse()
+      .find(({ number }) => number?.dimension === '')!;
+    return { key: keyOf(scene.items[here], 'fact')!, x: count.number!.x, conditions: factConditions(scene) };
+  }
+  for (let before = scene.previous; before; before = before.previous) {
+    const said = before.said?.find(countsPorts);
+    if (said) return said;
+  }
+  const { statement } = scene.carry;
+  return statement && !statement.asked && countsPorts(statement.check) ? statement.check : undefined;
+}
+
+const meant = ['which', 'them', 'these', 'those'];
+
+interface PortShare {
+  items: Item[];
+  /** How many; undefined for "all of them" */
+  count?: Item;
+  x?: number;
+}
+
+/** "two of which", "all four", "both of them", "none of these", "all" before a version. */
+function shareAt(items: readonly Item[], at: number): PortShare | undefined {
+  const item = items[at]!;
+  const ofThem = (next: number) => isWord(items[next], 'of') && isWord(items[next + 1], ...meant);
+  const bare = item.number?.dimension === '' && !item.number.role;
+  if ((bare || isWord(item, 'one')) && ofThem(at + 1))
+    return { items: items.slice(at, at + 3), count: item, x: item.number?.x ?? 1 };
+  if (isWord(item, 'both')) return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1), x: 2 };
+  const stat = keyOf(item, 'stat');
+  if (stat === 'none' && ofThem(at + 1)) return { items: items.slice(at, at + 3), x: 0 };
+  if (stat !== 'all') return undefined;
+  const next = items[at + 1];
+  if (next?.number?.dimension === '' && next.number.spelled && !next.number.role)
+    return { items: items.slice(at, ofThem(at + 2) ? at + 4 : at + 2), count: next, x: next.number.x };
+  return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1) };
+}
+
+const links =
+  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meet|conform|'re|rated|they)$/;
+
+/** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
+export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
+  const { items } = scene;
+  let at = 0;
+  let share: PortShare | undefined;
+  for (; at < items.length && !share; at += 1) if (!scene.used.has(items[at]!)) share = shareAt(items, at);
+  if (!share) return;
+  const counted = countedBefore(scene, share.items[0]!);
+  if (!counted) return;
+  const rest = items.filter((item) => item.index > share.items.at(-1)!.index);
+  const end = rest.find((item) => !links.test(item.text));
+  const words = [
+    ...share.items,
+    ...rest.filter((item) => isWord(item, 'hdmi', 'usb') && item.index < (end?.index ?? 0)),
+  ];
+  if (end?.number?.dimension === 'frequency') {
+    refuse(findings, scene, 'fact', 'no fact says what a single port takes', [...words, end]);
+    return;
+  }
+  if (!end || !/^\d\.\d$/.test(end.text)) return;
+  if (end.number) end.number.role = 'name';
+  const denied = items.find(
+    (item) => item.index < share.items[0]!.index && keyOf(item, 'negation') === 'not',
+  );
+  if (denied) {
+    refuse(findings, scene, 'fact', 'the words do not say how many of the ports', [denied, ...words, end]);
+    return;
+  }
+  const check: FactCheck = {
+    kind: 'fact',
+    key: `${counted.key}.${end.text}`,
+    op: share.count ? opOf(share.count) : '=',
+    x: share.x ?? counted.x,
+    conditions: ofTheSame(scene, counted),
+  };
+  propose(findings, scene, 'fact', check, [...words, end]);
+}
+
+/** The ports are those of the set that they were counted of, whatever the clause would mean by itself. */
+function ofTheSame(scene: Scene, { conditions }: Counted): FactCheck['conditions'] {
+  return scene.unitNamed ? factConditions(scene) : conditions;
+}

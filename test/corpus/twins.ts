@@ -1,0 +1,18 @@
+/** A sentence that is true of the corpus library, and one that only differs in being false. */
+export type Twins = readonly [holds: string, isFalse: string];
+
+/** Written for the Tamarick Alder 55 of `library/`, compared with the Kasulind Fjord 55 and the Nocthale Umbra 55. */
+export const twins: readonly Twins[] = [
+  // What a clause leaves out
+  ['Peak in nits: Fjord 512, Umbra 914, Alder 905.', 'Peak in nits: Fjord 914, Umbra 512, Alder 905.'],
+  ['Lag (ms): Kasulind 24.8 / Tamarick 12.4.', 'Lag (ms): Kasulind 12.4 / Tamarick 24.8.'],
+  ['USB: Alder three, Fjord two.', 'USB: Alder two, Fjord three.'],
+  ['It has two HDMI 2.1 ports, the Umbra has four.', 'It has two HDMI 2.1 ports, the Umbra has two.'],
+  ['It has two HDMI 2.1 ports. The Fjord has none.', 'It has two HDMI 2.1 ports. The Umbra has none.'],
+  [
+    'It has four HDMI ports and three USB ports, the Umbra four and two.',
+    'It has four HDMI ports and three USB ports, the Umbra two of each.',
+  ],
+  ['The Umbra has four HDMI ports; all four are 2.1.', 'It has four HDMI ports; all four are 2.1.'],
+  ['It has four HDMI ports, two of them 2.1.', 'It has four HDMI ports, none of them 2.1.'],
+];
