@@ -86,6 +86,7 @@ function selectValue(
       unitOfMeasure: series.unit,
       ...(statistic.name !== 'average' && extreme?.axis !== undefined ? { axis: extreme.axis } : {}),
       stat: statistic.name,
+      ...(statistic.rank > 0 && { rank: statistic.rank }),
       levels: chosen,
       series,
       draw,

@@ -15,6 +15,8 @@ export interface OperandValue {
   /** Where an extreme stands, or the level that was named. */
   axis?: Axis;
   stat: Statistic['name'];
+  /** Of an extreme: how many more beyond it are left out */
+  rank?: number;
   /** Levels that took part, for lists and plots. */
   levels: readonly Level[];
   series?: MeasuredSeries;

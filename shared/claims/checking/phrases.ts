@@ -4,10 +4,30 @@ import { amount, definitionOf, nameOfFact, nameOfQuantity, nameOfUnit, placeOnAx
 /** "The maximum colour error of the greyscale", "Peak luminance in a 10 % window"; capital first. */
 export function subject(value: OperandValue, own: boolean): string {
   const name = value.id.startsWith('fact.') ? nameOfFact(value.id.slice(5)) : nameOfQuantity(value.id);
-  const stat = { average: 'average ', max: 'maximum ', min: 'minimum ', at: '', scalar: '' }[value.stat];
+  const stat = value.rank
+    ? `${ordinal(value.rank + 1)} ${value.stat === 'min' ? 'lowest' : 'highest'} `
+    : { average: 'average ', max: 'maximum ', min: 'minimum ', at: '', scalar: '' }[value.stat];
   const whose = own ? '' : ` of the ${nameOfUnit(value.unit)}`;
   const isPeak = /^peak(\.|$)/.test(value.id) && value.stat === 'max';
   return `The ${isPeak ? '' : stat}${name}${whose}`;
+}
+
+const ordinals = [
+  '',
+  'first',
+  'second',
+  'third',
+  'fourth',
+  'fifth',
+  'sixth',
+  'seventh',
+  'eighth',
+  'ninth',
+  'tenth',
+];
+
+function ordinal(n: number): string {
+  return ordinals[n] ?? `${n}th`;
 }
 
 /** "6.8 ± 0.4 at 80 % (ΔE2000, colour only)" */

@@ -129,7 +129,7 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     left -= 2;
   const before = items[left];
   let right = at + 1;
-  let noun = false;
+  let noun = number.onScale === true;
   while (
     right < items.length &&
     (axisNouns.has(items[right]!.text) ||

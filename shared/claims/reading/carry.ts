@@ -19,6 +19,8 @@ export interface Carry {
   paragraph: CarriedConditions;
   /** The quantity concept that "the average" and "it" speak of in this paragraph */
   concept?: string;
+  /** The one before that, where a number cannot be of the later */
+  earlierConcept?: string;
   /** Hues and gamut that came with it */
   hue?: string;
   gamut?: string;
@@ -92,7 +94,16 @@ export function sectionUnit(carry: Carry): string | undefined {
 /** The concept in force: the paragraph's, else the innermost heading's. */
 export function carriedConcept(carry: Carry): string | undefined {
   if (carry.concept) return carry.concept;
+  return headingConcept(carry);
+}
+
+function headingConcept(carry: Carry): string | undefined {
   for (let at = carry.headings.length - 1; at >= 0; at -= 1)
     if (carry.headings[at]!.concept) return carry.headings[at]!.concept;
   return undefined;
+}
+
+/** What was spoken of before the concept in force, nearest first. */
+export function earlierConcepts(carry: Carry): string[] {
+  return [carry.concept, carry.earlierConcept, headingConcept(carry)].filter((key) => key !== undefined);
 }

@@ -1,4 +1,5 @@
 import { echoOf } from './echoWords.ts';
+import { coloursGrey } from './hueSaid.ts';
 import { type Item, isWord, keyOf, meaningOf } from './items.ts';
 
 const strongJoiners = new Set([
@@ -234,6 +235,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       piece.items.some(isAnchor) ||
       deniesTopic(piece.items) ||
       deniesStatistic(piece) ||
+      coloursGrey(piece.items) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items);
     const last = clauses[clauses.length - 1];

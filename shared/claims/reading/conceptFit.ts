@@ -1,3 +1,5 @@
+import type { NumberPhrase } from './items.ts';
+
 /** Concepts that go with each dimension, so that "742 nits" never becomes a contrast. */
 const conceptsByDimension: Readonly<Record<string, readonly string[]>> = {
   luminance: ['peak', 'sustained', 'luminance', 'sdrWhite', 'black', 'whitePoint'],
@@ -49,4 +51,14 @@ export function fits(concept: string, dimension: string | undefined): boolean {
   if (dimension === undefined) return true;
   if (dimension === '') return bareConcepts.has(concept);
   return conceptsByDimension[dimension]?.includes(concept) ?? false;
+}
+
+/** Bounds of what a concept's bare numbers can be at all; outside of them something else is spoken of. */
+const possible: Readonly<Record<string, readonly [least: number, most: number]>> = { gamma: [1, 4] };
+
+/** Could a number without a unit be of this concept? "From 0.8 to 0.28" is no gamma. */
+export function isPossible(concept: string, number: NumberPhrase | undefined): boolean {
+  const bounds = possible[concept];
+  if (!bounds || !number || number.dimension !== '') return true;
+  return [number.x, number.to?.x ?? number.x].every((x) => x >= bounds[0] && x <= bounds[1]);
 }

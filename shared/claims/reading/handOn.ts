@@ -2,6 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
 import { saysNo } from './echoWords.ts';
 import type { Findings } from './finding.ts';
+import { hueSaidOfGrey } from './hueSaid.ts';
 import { isWord, keyOf } from './items.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
@@ -89,7 +90,7 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
         : concept;
   else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
     scene.concept ??= 'angle';
-  const hue = scene.items.find((item) => keyOf(item, 'hue'));
+  const hue = scene.items.find((item) => keyOf(item, 'hue') && !hueSaidOfGrey(scene.items, item));
   if (hue) scene.hue = keyOf(hue, 'hue')!;
   const gamut = scene.items.find((item) => keyOf(item, 'gamut'));
   if (gamut) {
@@ -170,7 +171,10 @@ export function handOn(
 ): undefined {
   const last = scenes[scenes.length - 1];
   if (!last) return;
-  if (last.concept) carry.concept = last.concept;
+  if (last.concept && last.concept !== carry.concept) {
+    if (carry.concept) carry.earlierConcept = carry.concept;
+    carry.concept = last.concept;
+  }
   if (last.stat) carry.stat = last.stat;
   else delete carry.stat;
   const topics = new Set(
@@ -226,5 +230,6 @@ export function handOn(
     };
     carry.paragraph = {};
     delete carry.concept;
+    delete carry.earlierConcept;
   }
 }

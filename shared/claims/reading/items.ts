@@ -87,6 +87,8 @@ export interface NumberPhrase {
   comparator?: string;
   /** "well under": the limit is scaled by this. */
   role?: NumberRole;
+  /** Said as a place on the signal's scale: "full white" */
+  onScale?: true;
 }
 
 export type NumberRole =

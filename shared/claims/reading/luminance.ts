@@ -1,11 +1,12 @@
+import { hueSaidOfGrey } from './hueSaid.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { isOffAxis } from './offAxis.ts';
 import { firstWith, type Scene } from './scene.ts';
 import { type Subject, settled } from './settled.ts';
 
-/** The hue that the clause itself names. */
+/** The hue that the clause itself names as its subject; "the whites go blue" speaks of white. */
 export function hueOf(scene: Scene): { hue: string; item?: Item } | undefined {
-  const own = scene.items.filter((item) => keyOf(item, 'hue'));
+  const own = scene.items.filter((item) => keyOf(item, 'hue') && !hueSaidOfGrey(scene.items, item));
   if (own.length > 0) return { hue: keyOf(own[0], 'hue')!, item: own[0]! };
   return undefined;
 }

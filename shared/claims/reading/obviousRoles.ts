@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf, meaningOf } from './items.ts';
+import { plays } from './parts.ts';
 import { settleScaleParts } from './scaleParts.ts';
 
 const namePrefixes = new Set([
@@ -184,6 +185,13 @@ export function settleObviousRoles(items: Item[]): void {
       number.role = 'ignored';
       continue;
     }
+    // "The worst of the 24": how many there are; so many patches has only the chart.
+    if (bare && Number.isInteger(number.x) && isWholeOf(items, item)) {
+      number.role = 'ignored';
+      if (number.x === 24 && !isWord(after, 'levels', 'steps'))
+        item.meanings = [{ kind: 'concept', key: 'chartError' }];
+      continue;
+    }
     // "ten past seven"
     if (bare && isWord(after, 'past') && items[item.index + 2]?.number?.dimension === '' && number.x <= 30) {
       number.role = 'time';
@@ -273,6 +281,21 @@ export function settleObviousRoles(items: Item[]): void {
     if (bare && isWord(after, 'and', 'or', ',', 'to') && items[item.index + 2]?.number?.dimension === 'inch')
       number.role = 'size';
   }
+}
+
+/** "The worst of the 24 is 3.9", "one of all eleven steps": a count behind what is a part of it. */
+function isWholeOf(items: readonly Item[], { index, number }: Item): boolean {
+  const after = items[index + 1];
+  // "The lowest of the five." may be sets; twenty-four are the patches of the chart.
+  const ends = after === undefined || after.type === 'mark';
+  const closes = ends ? number?.x === 24 : keyOf(after, 'verb') !== undefined;
+  if (!closes && !plays(after, 'levels') && !plays(after, 'colouring')) return false;
+  let at = index - 1;
+  while (isWord(items[at], 'the', 'all', 'its', 'these', 'our')) at -= 1;
+  if (!isWord(items[at], 'of', 'of the', 'out of')) return false;
+  const part = items[at - 1];
+  if (part === undefined) return plays(after, 'levels');
+  return ['average', 'max', 'min'].includes(keyOf(part, 'stat') ?? '') || part?.number?.dimension === '';
 }
 
 /** International pound avoirdupois, exact (1959 agreement; from memory). */

@@ -30,7 +30,19 @@ const telling = new Set<MeaningKind>([
 ]);
 
 const tellingConcepts = new Set(['tint', 'award', 'hold', 'score']);
-const tellingWords = new Set(['matches', 'same', 'hdmi', 'usb', 'equals', 'match', 'ips', 'va', 'oled']);
+const tellingWords = new Set([
+  'matches',
+  'same',
+  'hdmi',
+  'usb',
+  'equals',
+  'match',
+  'ips',
+  'va',
+  'oled',
+  'pink',
+  'purple',
+]);
 
 /** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
 export function mayClaim(item: Item): boolean {

@@ -1,4 +1,5 @@
 import { type Item, isOneOf, isWord, keyOf } from './items.ts';
+import { plays } from './parts.ts';
 
 const parts: Readonly<Record<string, number>> = { half: 50, quarter: 25, threeQuarters: 75 };
 const places = [
@@ -34,6 +35,13 @@ export function settleScaleParts(items: readonly Item[]): undefined {
   for (const [at, item] of items.entries()) {
     const before = isWord(items[at - 1], 'the', 'a') ? items[at - 2] : items[at - 1];
     const after = items[at + 1];
+    if (isErrorOfWhite(items, at)) {
+      // "100 % white" is a level of the signal: as a word for its colour it would take the claim.
+      if (item.number) after!.meanings = [];
+      becomesPercent(item, 100);
+      item.number!.onScale = true;
+      continue;
+    }
     const leads =
       before !== undefined && (isOneOf(before, places) || keyOf(before, 'comparator') !== undefined);
     if (!leads) continue;
@@ -68,6 +76,22 @@ export function settleScaleParts(items: readonly Item[]): undefined {
     )
       becomesPercent(item, 100);
   }
+}
+
+/** "Only full white is past the threshold", "100 % white exceeds 3": the brightest level, as what is spoken of. */
+function isErrorOfWhite(items: readonly Item[], at: number): boolean {
+  const item = items[at]!;
+  const named = isWord(item, 'full white', 'peak white');
+  const percent =
+    item.number?.dimension === 'percent' && item.number.x === 100 && isWord(items[at + 1], 'white');
+  const verb = items[named ? at + 1 : at + 2];
+  return (
+    (named || percent) &&
+    (plays(verb, 'colouring') || ['exceed', 'stay'].includes(keyOf(verb, 'verb') ?? '')) &&
+    (speaksOfError(items) ||
+      (keyOf(verb, 'verb') === 'exceed' && items.some((other) => other.number?.dimension === ''))) &&
+    !items.some((other) => luminous.has(other.number?.dimension ?? ''))
+  );
 }
 
 function speaksOfError(items: readonly Item[]): boolean {

@@ -3,6 +3,7 @@ import { speaksOfAnyWindow } from './anyWindow.ts';
 import type { AxisSpan } from './axis.ts';
 import { placeNouns } from './cell.ts';
 import { type Item, isOneOf, isWord, keyOf } from './items.ts';
+import { isLoneLevel } from './loneLevel.ts';
 import type { Quantity } from './quantity.ts';
 import { nearestAxis, type Scene } from './scene.ts';
 
@@ -65,6 +66,8 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
   if (stat === 'all' || stat === 'none' || stat === 'never')
     return { stat: use === 'over' ? 'min' : 'max', ...range };
   if (stat === 'any') return { stat: use === 'over' ? 'max' : 'min', ...range };
+  if (use === 'value' && quantity.better === 'lower' && isLoneLevel(scene.items))
+    return { stat: 'max', ...range };
   // "The error is 2.4" may mean the average or the maximum: the checker asks.
   if (use === 'value' && quantity.signed) return { stat: 'average', ...range };
   if (use === 'value')

@@ -1,6 +1,7 @@
-import { carriedConcept } from './carry.ts';
+import { countsNothing, isOfEachLevel, leadOf, seesSteps } from './besideNumber.ts';
+import { carriedConcept, earlierConcepts } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
-import { fits } from './conceptFit.ts';
+import { fits, isPossible } from './conceptFit.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
@@ -99,9 +100,7 @@ function byConcept(
     case 'tint':
       return settled('grey.tint', concept, [item]);
     case 'gamma':
-      return settled(scene.axes.some((axis) => axis.at !== undefined) ? 'gamma' : 'gamma.average', concept, [
-        item,
-      ]);
+      return settled(isOfEachLevel(scene) ? 'gamma' : 'gamma.average', concept, [item]);
     case 'gammaSlope':
       return settled('gamma.slope', concept, [item]);
     case 'eotf':
@@ -222,28 +221,6 @@ function byConcept(
   }
 }
 
-/** "…, at 402", "on our bench it is 498": a number with no noun behind it that it could count. */
-function countsNothing(scene: Scene, number: Item): boolean {
-  let at = number.index - 1;
-  while (keyOf(scene.sentence[at], 'hedge') ?? keyOf(scene.sentence[at], 'comparator')) at -= 1;
-  const before = scene.sentence[at];
-  const next = scene.sentence[number.index + 1];
-  const led =
-    isWord(before, 'at', 'is', 'measured', 'to') ||
-    (isWord(before, ':') && scene.conditions.window !== undefined);
-  const counts = next !== undefined && next.type !== 'mark' && !isWord(next, 'in', 'at', 'over', 'with');
-  return led && !counts;
-}
-
-/** "No step is visible": a house word said of the levels. */
-function seesSteps(scene: Scene): boolean {
-  return (
-    scene.items.some(
-      (item) => isWord(item, 'level', 'levels', 'step', 'steps') && item.meanings.length === 0,
-    ) && firstWith(scene, 'house') !== undefined
-  );
-}
-
 /**
  * The quantity that a number of this dimension (or a word without a number) speaks of: the clause's own words,
  * else what the sentence, the paragraph or the heading speaks of.
@@ -252,6 +229,8 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   if (dimension === 'power' && near && isAtRest(scene, near)) return settled('standby', 'standby', []);
   const tone = dimension === 'percent' ? toneError(scene) : undefined;
   if (tone) return tone;
+  const lead = dimension === 'luminance' && near ? leadOf(scene, near) : undefined;
+  if (isWord(lead, 'sustained', 'settled')) return luminanceSubject(scene, 'sustained', lead, dimension);
   const corner = dimension === 'percent' ? (cellOf(scene) ?? spreadOf(scene)) : undefined;
   if (corner) return corner;
   for (const item of conceptsFor(scene, dimension, near)) {
@@ -296,7 +275,14 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     hasKey(scene, 'direction', 'over', 'under')
   )
     return byConcept(scene, 'saturation', undefined, dimension);
-  const carried = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
+  const inForce = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
+  const fittingNumber = (concept: string) => isPossible(concept, near?.number);
+  const carried =
+    inForce === undefined || fittingNumber(inForce)
+      ? inForce
+      : earlierConcepts(scene.carry).find(fittingNumber);
+  if (inForce !== undefined && carried === undefined)
+    return { problem: 'the words do not say which quantity is meant' };
   // After a word on blacks, "in a 1 % window it reaches 700 nits" is not about black.
   if (
     carried === 'black' &&

@@ -5,6 +5,7 @@ import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
 import { groups } from './sentences/groups.ts';
 import { leftOut } from './sentences/leftOut.ts';
+import { levels } from './sentences/levels.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
 import { openNumbers } from './sentences/openNumbers.ts';
@@ -29,6 +30,7 @@ export const sentences: readonly SentenceRow[] = [
   ...facts,
   ...groups,
   ...leftOut,
+  ...levels,
   ...limits,
   ...observed,
   ...openNumbers,

@@ -48,7 +48,7 @@ export const quantityWords: Readonly<Record<string, string>> = {
   contrastChequer: `chequerboard contrast; chequer contrast; ansi contrast; contrast on a chequerboard; chequerboard; in scene contrast; contrast on a/the 4 × 4 chequerboard; contrast on the chequerboard; 4 × 4 chequerboard contrast; chequerboard contrast ratio; contrast on a 4×4 chequerboard; intra frame contrast; contrast within a/one frame; simultaneous contrast; contrast in a chequerboard; chequerboard pattern; chequered contrast; ansi contrast ratio`,
   contrastSequential: `sequential contrast; dynamic contrast; sequential contrast ratio; dimmed contrast; contrast with dimming; full on full off contrast`,
   uniformity: `uniformity; white uniformity; grey uniformity; brightness uniformity; luminance uniformity; screen uniformity; evenness; unevenness; non uniformity; backlight uniformity; uniformity deviation; uniformity error; brightness deviation across the screen; illumination; uniformity spread`,
-  colourUniformity: `colour uniformity; uniformity of colour; colour shift across the screen; chromatic uniformity; tint across the screen`,
+  colourUniformity: `colour uniformity; uniformity of colour; colour shift across the screen; chromatic uniformity; colour of the white/grey/black field/screen; tint across the screen`,
   angle: `viewing angle(s); off axis performance; viewing cone`,
   lag: `input lag; lag; input latency; latency; input delay; display lag; controller lag; display latency; input lag time`,
   response: `response time; pixel response; pixel response time; response; grey to grey response; transition time; panel response; average response time; response times; grey to grey time`,

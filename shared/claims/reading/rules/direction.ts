@@ -1,5 +1,6 @@
 import type { DirectionCheck, Selector, StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
+import { hueSaidOfGrey } from '../hueSaid.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
@@ -105,29 +106,6 @@ function emitEvery(
   );
 }
 
-/** "The greys are not green", "whites look a touch magenta": a hue said of what has none. */
-function predicateHue(scene: Scene, item: Item): { hue: string; subject: Item } | undefined {
-  const hue = keyOf(item, 'hue') ?? (isWord(item, 'pink', 'purple') ? 'magenta' : undefined);
-  const at = scene.items.indexOf(item);
-  const next = scene.items[at + 1];
-  if (!hue || (next && next.type !== 'mark' && !isWord(next, 'and', 'or', 'but', 'at', 'in', 'from', 'here')))
-    return undefined;
-  const verb = scene.items
-    .slice(Math.max(0, at - 5), at)
-    .find((entry) =>
-      isWord(entry, 'is', 'are', 'look', 'looks', 'seem', 'seems', 'was', 'were', 'appear', 'appears'),
-    );
-  const subject = scene.items.find(
-    (entry) =>
-      verb !== undefined &&
-      entry.index < verb.index &&
-      (isWord(entry, 'greys', 'grey', 'whites', 'greyscale') ||
-        keyOf(entry, 'tone') ||
-        keyOf(entry, 'concept') === 'whitePoint'),
-  );
-  return subject && { hue, subject };
-}
-
 /** Tints of the greyscale: "brighter greys take on a faint green cast", "whites lean towards yellow". */
 function readTint(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
@@ -170,7 +148,7 @@ function readTint(scene: Scene, findings: Findings): undefined {
       }
       words.push(target);
     }
-    const whole = name ? undefined : predicateHue(scene, item);
+    const whole = name ? undefined : hueSaidOfGrey(scene.items, item);
     if (whole) {
       name = whole.hue;
       words.push(whole.subject);

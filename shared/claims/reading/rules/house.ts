@@ -1,15 +1,18 @@
 import type { Bound, Check } from '../../../contract/check.ts';
 import type { House } from '../../../contract/house.ts';
-import { type Findings, propose, refuse } from '../finding.ts';
+import { carriedConcept } from '../carry.ts';
+import { ask, type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
+import { plays } from '../parts.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { subjectOf } from '../subject.ts';
 import { limitCheck, limitWords } from './limit.ts';
+import { onlyThere } from './onlyThere.ts';
 
 /** Words of seeing that are a limit only where the clause speaks of an error. */
 const weak =
@@ -52,6 +55,17 @@ function referenceBounds(scene: Scene, quantity: Quantity, word: string): Bound[
     return [bound('average', limits.referenceAverage), bound('max', limits.referenceMaximum)];
   if (word === 'closeToReference') return [bound('average', limits.closeToReferenceAverage)];
   return [bound('average', limits.accurateAverage)];
+}
+
+/** "Near-black steps are visible": what a pattern shows of them, where nothing has spoken of an error. */
+function isNearBlackDetail(scene: Scene): boolean {
+  const spoken = scene.concept ?? carriedConcept(scene.carry);
+  return (
+    spoken === undefined &&
+    hasKey(scene, 'tone', 'nearBlack') &&
+    scene.items.some((item) => plays(item, 'levels')) &&
+    !hasKey(scene, 'concept', 'error', 'greyError')
+  );
 }
 
 /** "The weak spot", "a good show": a thing, not something that is seen. */
@@ -123,6 +137,21 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       const check: Check = past
         ? limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit })
         : alwaysUnder(limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }));
+      if (isNearBlackDetail(scene)) {
+        const severity: [number, number] = past ? [1, 4] : [0, 0];
+        ask(
+          findings,
+          scene,
+          'house',
+          'the words do not say whether the steps themselves are seen, or their error',
+          [
+            { kind: 'observed', topic: 'near-black', severity, conditions: conditionsFor(scene, undefined) },
+            check,
+          ],
+          words,
+        );
+        continue;
+      }
       propose(findings, scene, 'house', onlyThere(scene, check), words);
       continue;
     }
@@ -147,35 +176,6 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       [item, ...found.items, negation, firstWith(scene, 'stat')],
     );
   }
-}
-
-/** "only visible in the highlights": also that nothing is visible elsewhere. */
-function onlyThere(scene: Scene, check: Check): Check {
-  const first = check.kind === 'bound' ? check.bounds[0] : undefined;
-  if (
-    check.kind !== 'bound' ||
-    !first ||
-    first.operand.type !== 'quantity' ||
-    first.op !== '>' ||
-    !scene.items.some((item) => isWord(item, 'only', 'solely'))
-  )
-    return check;
-  const { operand } = first;
-  const { from, to } = operand.selector;
-  const outside: Bound[] = [];
-  if (from !== undefined && from > 5)
-    outside.push({
-      ...first,
-      op: '<=',
-      operand: { ...operand, selector: { stat: 'max', to: from, toIncluded: false } },
-    });
-  if (to !== undefined && to < 100)
-    outside.push({
-      ...first,
-      op: '<=',
-      operand: { ...operand, selector: { stat: 'max', from: to, fromIncluded: false } },
-    });
-  return { ...check, bounds: [...check.bounds, ...outside] };
 }
 
 /** "invisible" binds every level, also after a clause about the average. */

@@ -3,6 +3,7 @@ import type { AxisSpan } from '../axis.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
+import { plays } from '../parts.ts';
 import { isPlainNumber } from '../plainTalk.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
@@ -10,8 +11,8 @@ import { selectorOf, statOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
-
-const opposite: Readonly<Record<BoundOp, BoundOp>> = { '<': '>=', '<=': '>', '>': '<=', '>=': '<' };
+import { countCheck, countOfLevels, opposite } from './levelCount.ts';
+import { onlyThere, saysOnly } from './onlyThere.ts';
 
 /** The inequality that the words around a number state; undefined when they state none. */
 export function operatorOf(
@@ -89,21 +90,6 @@ function isPartedByWith(scene: Scene, denial: Item, anchor: Item): boolean {
   return isWord(joiner, 'with') && joiner!.index > denial.index + 1;
 }
 
-/** "Two of the levels are over 3", "three of the eleven steps exceed it": how many levels, which no check asks. */
-function countOfLevels(scene: Scene, limit: Item): Item | undefined {
-  return scene.items.find((entry, at) => {
-    if (entry === limit || entry.number?.dimension !== '' || entry.number.role) return false;
-    const behind = scene.items.slice(at + 1, at + 4);
-    const noun = behind.findIndex((word) =>
-      /^(?:levels?|steps?|patch(?:es)?|greys|them|these)$/.test(word.text),
-    );
-    return (
-      noun >= 0 &&
-      behind.slice(0, noun).every((word) => isWord(word, 'of', 'the', 'its', 'all', 'of the') || word.number)
-    );
-  });
-}
-
 function isNever(scene: Scene): boolean {
   return (
     ['none', 'never'].includes(statOf(scene) ?? '') ||
@@ -135,28 +121,15 @@ export function limitCheck(
   x: number,
   options: { houseWord?: string; unit?: string } = {},
 ): Check {
+  const count = quantity.axis === null ? undefined : countOfLevels(scene);
+  if (count) return countCheck(scene, quantity, count, { op, x, ...options });
   const axis = seriesAxis(scene, quantity);
   const mostly = hasKey(scene, 'stat', 'mostly');
   const changes = hasKey(scene, 'verb', 'rise', 'fall', 'exceed', 'cut');
   const stays = hasKey(scene, 'verb', 'stay');
   const ranged =
     axis !== undefined && axis.at === undefined && (axis.from === undefined) !== (axis.to === undefined);
-  const becomes = scene.items.some((item) =>
-    isWord(
-      item,
-      'become',
-      'becomes',
-      'turns',
-      'start',
-      'starts',
-      'begins',
-      'begin',
-      'sets',
-      'first',
-      'appear',
-      'appears',
-    ),
-  );
+  const becomes = scene.items.some((item) => plays(item, 'beginning'));
   const over = op === '>' || op === '>=';
   const stat = statOf(scene);
   // "The maximum is 5.1. It is visible from 70 % up": what is carried says nothing of a stretch of levels.
@@ -191,7 +164,7 @@ export function limitCheck(
     !isNever(scene) &&
     isPast(quantity, op) &&
     (becomes ||
-      hasKey(scene, 'verb', 'rise', 'exceed') ||
+      (hasKey(scene, 'verb', 'rise', 'exceed') && !saysOnly(scene)) ||
       (hasKey(scene, 'verb', 'cut') && options.houseWord)) &&
     quantity.axis === 'stimulus' &&
     !stays
@@ -245,7 +218,7 @@ export function limitCheck(
     (entry) =>
       entry.number?.spelled &&
       entry.number.dimension === '' &&
-      isWord(scene.items[scene.items.indexOf(entry) - 1], 'but', 'except', 'save', 'bar', 'for'),
+      plays(scene.items[scene.items.indexOf(entry) - 1], 'excepting'),
   );
   if (allowed && stat === 'all') selector = { ...selector, stat: 'all', exceptions: allowed.number!.x };
   const bound: Bound = {
@@ -275,6 +248,7 @@ export function limitWords(scene: Scene, quantity: Quantity): (Item | undefined)
   const words: (Item | undefined)[] = [];
   const axis = seriesAxis(scene, quantity);
   if (axis) words.push(...axis.items);
+  words.push(...(countOfLevels(scene)?.items ?? []));
   for (const item of scene.items) {
     const stat = keyOf(item, 'stat');
     if (stat && !scene.conditionItems.has(item)) words.push(item);
@@ -299,9 +273,10 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     scene.focus = item;
     const subject = subjectOf(scene, number.dimension, item);
     const words = [item, ...found.items];
-    const some = countOfLevels(scene, item);
-    if (some) {
-      refuse(findings, scene, 'limit', 'a count of levels is no check', [...words, some]);
+    const count = countOfLevels(scene);
+    if (count?.items.includes(item)) continue;
+    if (count === null) {
+      refuse(findings, scene, 'limit', 'the words leave open how many levels are meant', words);
       continue;
     }
     // "Errors under 1 cannot be seen" is a rule of thumb, not a finding.
@@ -334,7 +309,8 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'limit', 'the words do not say what the loss is taken of', words);
       continue;
     }
-    const check = limitCheck(scene, quantity, op, x, unit ? { unit } : {});
+    const limit = limitCheck(scene, quantity, op, x, unit ? { unit } : {});
+    const check = quantity.dimension === 'de' ? onlyThere(scene, limit) : limit;
     if (check.kind === 'bound' && hasKey(scene, 'stat', 'mostly')) {
       refuse(findings, scene, 'limit', 'the words leave open how many levels may be out', [
         ...words,

@@ -49,7 +49,6 @@ export const unproven: readonly SentenceRow[] = [
   ['Expect 742 nits at most.', 'unproven'],
   ['It may reach 742 nits.', 'unproven'],
   ['Two thirds of the price goes into the panel.', 'unproven'],
-  ['Three of eleven levels are over 3.', 'unproven'],
   ['A 4K film looks crisp.', 'opinion'],
   ['There is little blooming.', 'unproven'],
   ['Blooming is well controlled.', 'unproven'],

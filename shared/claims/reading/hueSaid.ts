@@ -1,0 +1,28 @@
+import { type Item, isWord, keyOf } from './items.ts';
+import { plays } from './parts.ts';
+
+/** "The greys are not green", "whites go a touch magenta": a hue said of what has none, and what it is said of. */
+export function hueSaidOfGrey(
+  items: readonly Item[],
+  item: Item,
+): { hue: string; subject: Item } | undefined {
+  const hue = keyOf(item, 'hue') ?? (isWord(item, 'pink', 'purple') ? 'magenta' : undefined);
+  if (!hue) return undefined;
+  const at = items.indexOf(item);
+  const next = items[at + 1];
+  if (next && next.type !== 'mark' && !isWord(next, 'and', 'or', 'but', 'at', 'in', 'from', 'here'))
+    return undefined;
+  const verb = items.slice(Math.max(0, at - 5), at).find((entry) => plays(entry, 'colouring'));
+  if (!verb) return undefined;
+  const subject = items.find(
+    (entry) =>
+      entry.index < verb.index &&
+      (plays(entry, 'greys') || keyOf(entry, 'tone') || keyOf(entry, 'concept') === 'whitePoint'),
+  );
+  return subject && { hue, subject };
+}
+
+/** Does it say which colour a grey has? A statement of its own. */
+export function coloursGrey(items: readonly Item[]): boolean {
+  return items.some((item) => hueSaidOfGrey(items, item) !== undefined);
+}

@@ -1,0 +1,51 @@
+import type { SentenceRow } from './row.ts';
+
+/** How many levels, which one stands out, and whites that are spoken of as a level. */
+export const levels: readonly SentenceRow[] = [
+  ['Two of the levels are over 3.', 'bound grey.de2000 any but 2 > 3 and grey.de2000 all but 2 <= 3'],
+  ['Three of the eleven steps exceed 3.', 'bound grey.de2000 any but 3 > 3 and grey.de2000 all but 3 <= 3'],
+  [
+    'Of the eleven steps, four are visible.',
+    'bound grey.de2000 any but 4 > 3 and grey.de2000 all but 4 <= 3',
+  ],
+  ['Only one of the levels is visible.', 'bound grey.de2000 any but 1 > 3 and grey.de2000 all but 1 <= 3'],
+  ['At least six of the steps exceed 2.', 'bound grey.de2000 any but 6 > 2'],
+  ['At most two patches exceed 2.5.', 'bound chart.de2000 all but 2 <= 2.5'],
+  ['All but three of the levels are under 2.', 'bound grey.de2000 all but 3 < 2'],
+  ['Of the 24 patches, one is over 4.', 'bound chart.de2000 any but 1 > 4 and chart.de2000 all but 1 <= 4'],
+  ['About five of the levels are over 3.', 'unproven'],
+  ['No two levels are over 3.', 'unproven'],
+  ['The darkest three steps exceed 2.', 'unproven'],
+  ['On the chart one stubborn patch reaches 5.1.', 'value chart.de2000 max = 5.1 [5.05, 5.15]'],
+  ['The worst of the 24 is 3.9.', 'value chart.de2000 max = 3.9 [3.85, 3.95]'],
+  ['The worst of the 11 levels is 2.7.', 'value grey.de2000 max = 2.7 [2.65, 2.75]'],
+  ['Only full white is past the threshold.', 'bound grey.de2000 at 100 > 3 and grey.de2000 max <100 <= 3'],
+  ['Only 100 % white exceeds 3.', 'bound grey.de2000 at 100 > 3 and grey.de2000 max <100 <= 3'],
+  [
+    'Only the 80 % step exceeds 2.5.',
+    'bound grey.de2000 at 80 > 2.5 and grey.de2000 max <80 <= 2.5 and grey.de2000 max >80 <= 2.5',
+  ],
+  ['Full white reaches 118 nits.', 'value white {signal SDR, window 100} = 118 [117.5, 118.5]'],
+  [
+    'From 70 % up the error is visible, and the whites turn yellow.',
+    'onset grey.de2000 over 3 from 70 included',
+    'direction grey.tint average ≥50 ≤100 yellow',
+  ],
+  ['From 80 % upwards the greys go a little pink.', 'direction grey.tint average ≥80 magenta mild'],
+  ['Near-black steps are visible.', 'asks observed near-black 1–4 or bound grey.de2000 max ≥5 ≤10 > 3'],
+  ['It delivers a sustained 640 nits.', 'value peak.sustained max = 640 [635, 645]'],
+  ['The colour of the white field stays within 0.002.', 'bound uniformity.white.colour <= 0.002'],
+  ['White is within 0.0007 of D65.', 'bound white.distance <= 0.0007'],
+  ['Gamma sits above 2.2 throughout.', 'bound gamma min > 2.2'],
+  [
+    'Gamma averages 2.31. After adjustment the average went from 0.9 to 0.3.',
+    'value gamma.average = 2.31 [2.305, 2.315]',
+    'unproven',
+  ],
+  [
+    'Errors in the greyscale average 0.9. Gamma is 2.31. Then the average is 0.3 after adjustment.',
+    'value grey.de2000 average = 0.9 [0.85, 0.95]',
+    'value gamma.average = 2.31 [2.305, 2.315]',
+    'value grey.de2000 average {stage adjusted} = 0.3 [0.25, 0.35]',
+  ],
+];
