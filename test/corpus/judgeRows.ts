@@ -11,7 +11,7 @@ import type { Article } from '../../shared/contract/article.ts';
 import type { ArticleRecord, Evidence } from '../../shared/contract/evidence.ts';
 import { articleOfRow } from './articleOfRow.ts';
 import type { Row } from './rows.ts';
-import { type Found, type RowOutcome, scoreRow } from './scoring.ts';
+import { type Found, type Outcome, scoreRow } from './scoring.ts';
 
 /** Reads a dossier folder; a fault is an error here, because the corpus has none. */
 export async function evidenceOf(folder: string): Promise<Evidence> {
@@ -55,7 +55,7 @@ export function createMarkdownReader(evidence: Evidence): MarkdownReader {
 }
 
 /** Reads each row as its own small article and scores what was found in the row's sentence. */
-export async function judgeRows(rows: readonly Row[]): Promise<RowOutcome[]> {
+export async function judgeRows(rows: readonly Row[]): Promise<Outcome<Row>[]> {
   const read = createMarkdownReader(await evidenceOf(join(import.meta.dirname, 'library')));
   return rows.map((row) => {
     const { meta, markdown } = articleOfRow(row);

@@ -6,7 +6,7 @@ import { articleSchema } from '../../shared/contract/article.ts';
 import { verdicts } from '../../shared/contract/claim.ts';
 
 /** What a fair editor expects of a span; `kind` and `quantity` are null where the words may be read either way. */
-const expectedSchema = z.strictObject({
+export const expectedSchema = z.strictObject({
   text: z.string().min(1),
   kind: z.string().nullable(),
   quantity: z.string().nullable(),

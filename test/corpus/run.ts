@@ -1,6 +1,9 @@
+import { basename } from 'node:path';
+import { parseArgs } from 'node:util';
 import { judgeRows } from './judgeRows.ts';
-import { type Half, readRows } from './rows.ts';
-import { isClean, type RowOutcome, type Score, scoreHalf } from './scoring.ts';
+import { judgeReviews, reviewFolders } from './reviews.ts';
+import { type Half, type Row, readRows } from './rows.ts';
+import { type Gold, isClean, type Outcome, type Score, sumOf } from './scoring.ts';
 
 const percent = (part: number, whole: number) =>
   whole === 0 ? '–' : `${((100 * part) / whole).toFixed(1)} %`;
@@ -23,11 +26,9 @@ function table({ kinds, ...sums }: Score): string {
   ].join('\n');
 }
 
-function failure({ row, found, matches, wrongHolds }: RowOutcome): string {
-  const { heading, before, markdown } = row.context;
-  const context = [heading && `[${heading}]`, before, markdown && JSON.stringify(markdown)].filter(Boolean);
+function failure(head: string, { row, found, matches, wrongHolds }: Outcome): string {
   return [
-    `${row.id}  ${context.length ? `(${context.join(' ')}) ` : ''}${row.text}`,
+    head,
     ...row.expect.map((expected, e) => {
       const mark = matches.some(([matched]) => matched === e) ? '=' : '−';
       return `    ${mark} expected ${expected.verdict} ${expected.kind} ${expected.quantity}: ${expected.text}`;
@@ -39,12 +40,31 @@ function failure({ row, found, matches, wrongHolds }: RowOutcome): string {
   ].join('\n');
 }
 
-const verbose = process.argv.includes('--verbose');
-const outcomes = await judgeRows(readRows());
-for (const half of ['develop', 'held-back'] satisfies Half[]) {
-  const own = outcomes.filter((outcome) => outcome.row.half === half);
-  const failing = own.filter((outcome) => !isClean(outcome));
-  console.log(`\n${half}: ${own.length} sentences, ${own.length - failing.length} without fault\n`);
-  console.log(table(scoreHalf(outcomes, half)));
-  if (verbose && half === 'develop') for (const outcome of failing) console.log(`\n${failure(outcome)}`);
+function headOf({ id, context: { heading, before, markdown }, text }: Row): string {
+  const context = [heading && `[${heading}]`, before, markdown && JSON.stringify(markdown)].filter(Boolean);
+  return `${id}  ${context.length ? `(${context.join(' ')}) ` : ''}${text}`;
 }
+
+function report<One extends Gold>(
+  name: string,
+  outcomes: readonly Outcome<One>[],
+  listed: boolean,
+  head: (row: One) => string,
+): undefined {
+  const failing = outcomes.filter((outcome) => !isClean(outcome));
+  console.log(`\n${name}: ${outcomes.length} sentences, ${outcomes.length - failing.length} without fault\n`);
+  console.log(table(sumOf(outcomes)));
+  if (listed) for (const outcome of failing) console.log(`\n${failure(head(outcome.row), outcome)}`);
+}
+
+const { values } = parseArgs({ options: { verbose: { type: 'boolean' }, reviews: { type: 'string' } } });
+const verbose = values.verbose ?? false;
+if (values.reviews === undefined) {
+  const outcomes = await judgeRows(readRows());
+  for (const half of ['develop', 'held-back'] satisfies Half[]) {
+    const own = outcomes.filter(({ row }) => row.half === half);
+    report(half, own, verbose && half === 'develop', headOf);
+  }
+}
+for (const folder of values.reviews === undefined ? reviewFolders() : [values.reviews])
+  report(basename(folder), await judgeReviews(folder), verbose, ({ article, text }) => `${article}  ${text}`);

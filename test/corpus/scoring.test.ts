@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Row } from './rows.ts';
-import { type Found, isClean, scoreHalf, scoreRow } from './scoring.ts';
+import { type Found, isClean, scoreRow, sumOf } from './scoring.ts';
 
 const row: Row = {
   id: 'sample-001',
@@ -39,7 +39,7 @@ test('a hold in a sentence without claims is a wrong hold', () => {
 
 test('a claim of another kind is not the expected one and counts against precision', () => {
   const outcome = scoreRow(row, [found('142 nits', 'breaks', 'bound')]);
-  const score = scoreHalf([outcome], 'develop');
+  const score = sumOf([outcome]);
   expect([score.expected, score.found, score.matched]).toEqual([2, 1, 0]);
   expect(score.kinds.get('bound')?.found).toBe(1);
 });

@@ -1,4 +1,10 @@
-import type { Expected, Half, Row } from './rows.ts';
+import type { Expected } from './rows.ts';
+
+/** A sentence with what a fair editor expects of it. */
+export interface Gold {
+  text: string;
+  expect: readonly Expected[];
+}
 
 /** A claim as the program found it in a row's sentence. Offsets count from the start of the row's text. */
 export interface Found {
@@ -11,7 +17,7 @@ export interface Found {
   reason: string;
 }
 
-export interface RowOutcome {
+export interface Outcome<Row extends Gold = Gold> {
   row: Row;
   found: readonly Found[];
   /** Pairs of indexes: expected, found */
@@ -25,7 +31,7 @@ interface Span {
   end: number;
 }
 
-function spanOf(row: Row, { text }: Expected): Span {
+function spanOf(row: Gold, { text }: Expected): Span {
   const start = row.text.indexOf(text);
   return { start, end: start + text.length };
 }
@@ -45,7 +51,7 @@ function kindFits(expected: Expected, found: Found): boolean {
 const allowed = (expected: Expected): readonly string[] => [expected.verdict, ...(expected.also ?? [])];
 
 /** Ties what was expected to what was found: at least half of the shorter span in common and the same kind. */
-export function scoreRow(row: Row, found: readonly Found[]): RowOutcome {
+export function scoreRow<Row extends Gold>(row: Row, found: readonly Found[]): Outcome<Row> {
   const pairs = row.expect.flatMap((expected, e) =>
     found.flatMap((claim, f) => {
       const common = overlap(spanOf(row, expected), claim);
@@ -81,8 +87,8 @@ export interface Score {
   kinds: Map<string, { expected: number; found: number; matched: number; right: number }>;
 }
 
-/** Sums of one half. Kind `any` stands for claims whose kind was left open. */
-export function scoreHalf(outcomes: readonly RowOutcome[], half: Half): Score {
+/** Sums over sentences. Kind `any` stands for claims whose kind was left open. */
+export function sumOf(outcomes: readonly Outcome[]): Score {
   const score: Score = {
     rows: 0,
     expected: 0,
@@ -98,7 +104,7 @@ export function scoreHalf(outcomes: readonly RowOutcome[], half: Half): Score {
     score.kinds.set(key, known);
     return known;
   };
-  for (const { row, found, matches, wrongHolds } of outcomes.filter((outcome) => outcome.row.half === half)) {
+  for (const { row, found, matches, wrongHolds } of outcomes) {
     score.rows += 1;
     score.expected += row.expect.length;
     score.found += found.length;
@@ -121,7 +127,7 @@ export function scoreHalf(outcomes: readonly RowOutcome[], half: Half): Score {
 }
 
 /** A row is clean when every expected claim was found with an allowed verdict and nothing else was found. */
-export function isClean({ row, found, matches, wrongHolds }: RowOutcome): boolean {
+export function isClean({ row, found, matches, wrongHolds }: Outcome): boolean {
   return (
     wrongHolds.length === 0 &&
     matches.length === row.expect.length &&

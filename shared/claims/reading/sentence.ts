@@ -3,6 +3,7 @@ import { settleBareNumbers } from './bareNumbers.ts';
 import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { placeNouns } from './cell.ts';
+import { doubtClashes } from './clashes.ts';
 import { echoOf } from './echoWords.ts';
 import type { Finding, Findings } from './finding.ts';
 import { forgetSentence, handOn, noteConcept } from './handOn.ts';
@@ -230,7 +231,7 @@ export function readSentence(
   }
   delete carry.asked;
   handOn(scenes, carry, context, isHeading);
-  return settleOverlaps(findings.list);
+  return settleOverlaps(doubtClashes(findings.list, items));
 }
 
 /** Findings in order of the text; equal spans with equal checks are one. */
