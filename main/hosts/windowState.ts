@@ -8,7 +8,6 @@ const bounds = z.object({
   height: z.number().int().min(480),
   maximized: z.boolean().optional(),
 });
-export type WindowBounds = z.infer<typeof bounds>;
 
 const stateSchema = z.object({ bounds: bounds.optional(), recent: z.array(z.string()).max(10).default([]) });
 export type WindowState = z.infer<typeof stateSchema>;

@@ -247,4 +247,3 @@ export type Check =
   | ObservedCheck
   | ScoreCheck;
 
-export type CheckKind = Check['kind'] | 'agreement';

@@ -42,7 +42,6 @@ export const dimmingSchema = z.enum(['off', 'low', 'medium', 'high', 'none', 'as
 export type Dimming = z.infer<typeof dimmingSchema>;
 
 export const stageSchema = z.enum(['as-delivered', 'adjusted']);
-export type Stage = z.infer<typeof stageSchema>;
 
 /** `units/<unit>/runs/<run>.json`: the conditions under which readings were taken. */
 export const runSchema = z.looseObject({

@@ -11,7 +11,6 @@ export const moneySchema = z.looseObject({
   currency: z.string().regex(/^[A-Z]{3}$/, 'a currency is an ISO 4217 code such as GBP'),
   on: dateSchema.optional(),
 });
-export type Money = z.infer<typeof moneySchema>;
 
 /** A typed statement about the unit that no reading proves: from the box, a menu, the maker … */
 export const factStatementSchema = z.looseObject({
@@ -35,7 +34,6 @@ export const variantSchema = z.looseObject({
   price: moneySchema.nullish(),
   facts: factsSchema.optional(),
 });
-export type Variant = z.infer<typeof variantSchema>;
 
 /** `units/<unit>/unit.json`: identity and facts of one set. */
 export const unitSchema = z.looseObject({

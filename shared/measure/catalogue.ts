@@ -3,7 +3,7 @@ import { greyRows } from './catalogueOfGreys.ts';
 import { lightRows } from './catalogueOfLight.ts';
 import type { CatalogueRow } from './catalogueRow.ts';
 
-export type { CatalogueRow, LimitKey } from './catalogueRow.ts';
+export type { CatalogueRow } from './catalogueRow.ts';
 
 export interface CatalogueEntry extends CatalogueRow {
   id: string;

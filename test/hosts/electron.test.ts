@@ -89,7 +89,7 @@ describe('the Electron host', () => {
   it('refuses navigation and new windows; a web link opens in the reader’s browser', () => {
     const { webContents } = BrowserWindow.all[0];
     const visit = (url: string) => {
-      const event = { url, prevented: false, preventDefault: () => undefined as void };
+      const event = { url, prevented: false, preventDefault: (): undefined => undefined };
       event.preventDefault = () => {
         event.prevented = true;
       };

@@ -1,7 +1,6 @@
 import type { Block } from '../../contract/articleText.ts';
 import type { Check } from '../../contract/check.ts';
 
-export type CarriedDimension = 'stage' | 'mode' | 'signal' | 'dimming';
 
 /** Conditions and quantity that a heading or an earlier sentence hands on (`judging.md`, "Conditions"). */
 export interface CarriedConditions {
