@@ -246,4 +246,3 @@ export type Check =
   | FactCheck
   | ObservedCheck
   | ScoreCheck;
-

@@ -1,7 +1,6 @@
 import type { Block } from '../../contract/articleText.ts';
 import type { Check } from '../../contract/check.ts';
 
-
 /** Conditions and quantity that a heading or an earlier sentence hands on (`judging.md`, "Conditions"). */
 export interface CarriedConditions {
   stage?: string;
