@@ -19,3 +19,17 @@ function setOf(part: Part): ReadonlySet<string> {
 export function plays(item: Item | undefined, part: Part): boolean {
   return item !== undefined && setOf(part).has(item.text);
 }
+
+/** The first word, or phrase of up to three, that may play this part. */
+export function findPart(items: readonly Item[], part: Part): Item[] | undefined {
+  const set = setOf(part);
+  for (const [at, item] of items.entries()) {
+    let text = item.text;
+    if (set.has(text)) return [item];
+    for (let end = at + 1; end < Math.min(items.length, at + 3); end += 1) {
+      text += ` ${items[end]!.text}`;
+      if (set.has(text)) return items.slice(at, end + 1);
+    }
+  }
+  return undefined;
+}

@@ -5,6 +5,7 @@ import { type Carry, carriedConditions } from './carry.ts';
 import { isConditional } from './conditional.ts';
 import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
 import { partsOf } from './leftOut.ts';
+import { settleLeftOutDirections } from './leftOutDirection.ts';
 import { issueAt, modeAt } from './modeName.ts';
 import { earlierTime, speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
@@ -331,6 +332,7 @@ export function scenesOf(
 ): Scene[] {
   settleBareSizes(items, context);
   settleScreenShares(items);
+  settleLeftOutDirections(items, context.house);
   const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
   const scenes: Scene[] = [];
   for (const { items: clause, borrowed, problem } of partsOf(items)) {

@@ -24,6 +24,7 @@ import { readLimits } from './rules/limit.ts';
 import { readObservations } from './rules/observed.ts';
 import { readOrders } from './rules/order.ts';
 import { readScores } from './rules/score.ts';
+import { readTints } from './rules/tint.ts';
 import { readValues } from './rules/value.ts';
 import { readWindowRatios } from './rules/windows.ts';
 import { readWithin } from './rules/within.ts';
@@ -49,6 +50,7 @@ const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
   resolveDoubtfulAxes,
   readLimits,
   readHouseWords,
+  readTints,
   readDirections,
   readValues,
   readLeftovers,

@@ -7,6 +7,14 @@ export const partWords = {
   colouring: `is; are; was; were; look(s); looked; seem(s); appear(s); go(es); went; going; turn(s); turned; turning; become(s); became; get(s); got`,
   /** Greys in everyday words, where no concept names them */
   greys: `grey(s); white(s); greyscale`,
+  /** The picture as a whole, whose white and light are meant */
+  picture: `whites; picture; image; pictures; the picture; the image`,
+  /** Small words that stand before a hue or a direction */
+  leading: `the; a; an; slightly; too; towards; toward; a little; little; a touch; touch; a shade; shade; a bit; bit; somewhat; rather; just; still; also`,
+  /** Next to nothing: "a touch of green" */
+  tiny: `shade; trace; touch; tad`,
+  /** A tint that was there and is no more */
+  vanishing: `disappears; disappeared; vanishes; vanished; goes`,
   /** What a series consists of */
   levels: `level(s); step(s); patch(es); greys; them; these`,
   /** Between a number and what it is a part of: "two of all the steps" */
@@ -19,4 +27,18 @@ export const partWords = {
   excepting: `all but; but; except; save; bar; for; apart from; except for; bar for`,
   /** Verbs that begin something */
   beginning: `become(s); turns; start(s); begin(s); sets; first; appear(s)`,
+  /** A topic is there, or does something to the picture */
+  showing: `is; are; was; were; there; shows; show; see; saw; seen; suffers; suffer; exhibits; exhibit; appears; appear; occurs; occur; spot; spotted; noticed; notice; remains; remain; creeps; crops; displays; betrays; some; mars; spoils; has; have; found; find; observed; visible; sets; crept; reveals; plagues; plagued; becomes; become; gets; bothers; bothered; disturbed; annoyed; disturbs; distracts; occasional; with; surround(s); surrounded; cling(s); ring(s); follow(s); accompany; accompanies; frame(s); swallow(s); spread(s); leak(s); haunt(s); dog(s); disfigure(s); taint(s); lurk(s); trouble(s); invade(s); ruin(s); wash over; washes over; stain(s); mark(s)`,
+  /** How much is seen, in words that no house word measures */
+  unmeasured: `little; controlled; problem; issue; trouble; worry; concern; restrained; handled; in check; at bay; under control; well under control; tamed; well contained; contained; reined in; well managed; well suppressed; suppressed; tolerable; bearable`,
+  /** Behind a topic: a test or a setting, nothing seen */
+  testing: `test; tests; pattern; patterns; control; reduction; clip`,
+  /** Behind "is": only that something is there */
+  present: `there; present; evident; easy; easily; uneven; everywhere; all; common; frequent; around; about; in; on; at; along; across; where; when; with; seen; and; but; as; also; still; always; often; sometimes; occasionally; not; from; to; under; near; behind; a fact; here; what`,
+  copula: `is; are; was; were; remain(s); become(s); gets`,
+  /** Topics that are verbs */
+  acting: `bloom; blooms; flickers; judders; smears; stutters; ghosts`,
+  /** The three hues that the screen mixes all others of */
+  primaries: `primaries; primary; three primaries; primary colours; three primary colours`,
+  secondaries: `secondaries; secondary; three secondaries; secondary colours`,
 } as const satisfies Readonly<Record<string, string>>;

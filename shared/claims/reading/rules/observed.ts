@@ -1,64 +1,9 @@
 import type { StatedConditions } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isOneOf, isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { conditionsFor } from '../operand.ts';
+import { findPart, plays } from '../parts.ts';
 import type { Scene } from '../scene.ts';
-
-const existential = [
-  'is',
-  'are',
-  'was',
-  'were',
-  'there',
-  'shows',
-  'show',
-  'see',
-  'saw',
-  'seen',
-  'suffers',
-  'suffer',
-  'exhibits',
-  'exhibit',
-  'appears',
-  'appear',
-  'occurs',
-  'occur',
-  'spot',
-  'spotted',
-  'noticed',
-  'notice',
-  'remains',
-  'remain',
-  'creeps',
-  'crops',
-  'displays',
-  'betrays',
-  'some',
-  'mars',
-  'spoils',
-  'has',
-  'have',
-  'found',
-  'find',
-  'observed',
-  'visible',
-  'sets',
-  'crept',
-  'reveals',
-  'plagues',
-  'plagued',
-  'becomes',
-  'become',
-  'gets',
-  'bothers',
-  'bothered',
-  'disturbed',
-  'annoyed',
-  'disturbs',
-  'distracts',
-  'occasional',
-  'with',
-];
 
 /** Severities as words: [lowest, highest]; intensity adverbs come before plain "visible". */
 function severityOf(
@@ -122,15 +67,10 @@ function severityOf(
   const hardly = negations.find((item) => isWord(item, 'hardly', 'barely', 'scarcely'));
   if (hardly) return { range: [0, 1], items: [hardly] };
   if (negations.length > 0) return { range: [0, 0], items: negations };
-  const verb = scene.items.find(
-    (item) =>
-      isOneOf(item, existential) ||
-      keyOf(item, 'house') === 'visible' ||
-      (item.type === 'word' && existential.includes(item.text)),
-  );
+  const verb = scene.items.find((item) => plays(item, 'showing') || keyOf(item, 'house') === 'visible');
   const house = scene.items.find((item) => keyOf(item, 'house') === 'invisible');
   if (house) return { range: [0, 0], items: [house] };
-  const acts = isWord(topic, 'bloom', 'blooms', 'flickers', 'judders', 'smears', 'stutters', 'ghosts');
+  const acts = plays(topic, 'acting');
   if (acts) return { range: [1, 4], items: [] };
   if (verb && !(isWord(verb, 'with') && scene.items.indexOf(topic) < scene.items.indexOf(verb)))
     return { range: [1, 4], items: [verb] };
@@ -144,19 +84,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
   // "Neither banding nor judder": one denial serves every topic.
   const usedBefore = new Set(scene.used);
   for (const item of topics) {
-    if (
-      isWord(
-        scene.items[scene.items.indexOf(item) + 1],
-        'test',
-        'tests',
-        'pattern',
-        'patterns',
-        'control',
-        'reduction',
-        'clip',
-      )
-    )
-      continue;
+    if (plays(scene.items[scene.items.indexOf(item) + 1], 'testing')) continue;
     // "Near-black noise: not assessed" says that nobody looked.
     if (
       scene.items.some(
@@ -165,20 +93,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
-    const vague = scene.items.find((entry) =>
-      isWord(
-        entry,
-        'little',
-        'controlled',
-        'problem',
-        'issue',
-        'trouble',
-        'worry',
-        'concern',
-        'restrained',
-        'handled',
-      ),
-    );
+    const vague = findPart(scene.items, 'unmeasured');
     const absent = scene.items.some((entry) => isWord(entry, 'none'));
     if (
       vague &&
@@ -187,7 +102,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         (entry) => keyOf(entry, 'severity') && !['no', 'none', 'never'].includes(keyOf(entry, 'severity')!),
       )
     ) {
-      refuse(findings, scene, 'observed', 'no house word says how much that is', [item, vague]);
+      refuse(findings, scene, 'observed', 'no house word says how much that is', [item, ...vague]);
       continue;
     }
     const severity = severityOf(scene, item, usedBefore);
@@ -221,10 +136,6 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         scene.used.add(item);
 }
 
-/** Words behind "is" that only say that something is there. */
-const present =
-  /^(?:there|present|evident|easy|easily|uneven|everywhere|all|common|frequent|around|about|in|on|at|along|across|where|when|with|seen|and|but|as|also|still|always|often|sometimes|occasionally|not|from|to|under|near|behind|a fact|here|what)$/;
-
 /** "Smearing is mild", "reflections are awful": how much is said, in a word that the house does not define. */
 function unknownDegree(
   scene: Scene,
@@ -233,18 +144,16 @@ function unknownDegree(
 ): Item | undefined {
   const [verb] = items;
   const isOpen = range[0] === 1 && range[1] === 4;
-  if (!isOpen || !verb || verb.index !== topic.index + 1 || !copulas.test(verb.text)) return undefined;
+  if (!isOpen || !verb || verb.index !== topic.index + 1 || !plays(verb, 'copula')) return undefined;
   let at = scene.items.indexOf(verb) + 1;
   while (isWord(scene.items[at], 'very', 'rather', 'quite', 'so', 'too', 'really', 'pretty', 'fairly'))
     at += 1;
   const next = scene.items[at];
-  if (!next || present.test(next.text) || keyOf(next, 'house') !== undefined) return undefined;
+  if (!next || plays(next, 'present') || keyOf(next, 'house') !== undefined) return undefined;
   return next.type === 'word' || (keyOf(next, 'intensity') ?? keyOf(next, 'opinion')) !== undefined
     ? next
     : undefined;
 }
-
-const copulas = /^(?:is|are|was|were|remains|remain|becomes|become|gets)$/;
 
 /** "Banding? None." and "blooming is visible, and from 45 degrees it is unwatchable": the topic stands before. */
 function readTopicBefore(scene: Scene, findings: Findings): undefined {

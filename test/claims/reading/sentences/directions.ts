@@ -95,4 +95,33 @@ export const directions: readonly SentenceRow[] = [
     'direction sweep.red.saturation average under',
     'direction sweep.yellow.saturation average under',
   ],
+  [
+    'Yellows are a touch undersaturated and cyans a little over.',
+    'direction sweep.yellow.saturation average under slight',
+    'direction sweep.cyan.saturation average over mild',
+  ],
+  [
+    'Magenta is too dark, green on target and red slightly over.',
+    'direction sweep.magenta.luminance average under',
+    'direction sweep.green.saturation average on-target',
+    'direction sweep.red.saturation average over slight',
+  ],
+  [
+    'Cyan is oversaturated and the price is under £900.',
+    'direction sweep.cyan.saturation average over',
+    'fact price < 900',
+  ],
+  ['It leans a little to the warm side.', 'direction white.cct warm mild'],
+  ['Out of the box it is on the cold side.', 'direction white.cct {stage as-delivered} cool'],
+  ['The set runs warm.'],
+  [
+    'All primaries are on target.',
+    'bound sweep.red.saturation at 100 <= 5 and sweep.red.saturation at 100 >= -5 and sweep.red.hue at 100 <= 3 and sweep.red.hue at 100 >= -3 and sweep.green.saturation at 100 <= 5 and sweep.green.saturation at 100 >= -5 and sweep.green.hue at 100 <= 3 and sweep.green.hue at 100 >= -3 and sweep.blue.saturation at 100 <= 5 and sweep.blue.saturation at 100 >= -5 and sweep.blue.hue at 100 <= 3 and sweep.blue.hue at 100 >= -3',
+  ],
+  [
+    'Not all secondaries are on target.',
+    'not bound sweep.cyan.saturation at 100 <= 5 and sweep.cyan.saturation at 100 >= -5 and sweep.cyan.hue at 100 <= 3 and sweep.cyan.hue at 100 >= -3 and sweep.magenta.saturation at 100 <= 5 and sweep.magenta.saturation at 100 >= -5 and sweep.magenta.hue at 100 <= 3 and sweep.magenta.hue at 100 >= -3 and sweep.yellow.saturation at 100 <= 5 and sweep.yellow.saturation at 100 >= -5 and sweep.yellow.hue at 100 <= 3 and sweep.yellow.hue at 100 >= -3',
+  ],
+  ['Gamma is a little higher than it should be.', 'direction gamma.average over mild'],
+  ['Colour temperature is lower than it should be.', 'direction white.cct warm'],
 ];

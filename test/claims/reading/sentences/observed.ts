@@ -50,4 +50,8 @@ export const observed: readonly SentenceRow[] = [
   ],
   ['Haloes? I never saw one.', 'observed haloes 0–0'],
   ['Haloes? Not on the Kasulind.', 'observed haloes 0–0 {kasulind}'],
+  ['Haloes cling to white lettering.', 'observed haloes 1–4'],
+  ['Smear does not follow moving objects.', 'observed smear 0–0'],
+  ['Reflections are kept in check.', 'unproven'],
+  ['Blooming is well under control.', 'unproven'],
 ];

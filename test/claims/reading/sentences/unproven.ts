@@ -24,7 +24,10 @@ export const unproven: readonly SentenceRow[] = [
     'Cyan is 4° off in hue.',
     'asks value sweep.cyan.hue average = 4 [3.5, 4.5] or value sweep.cyan.hue average = -4 [-4.5, -3.5]',
   ],
-  ['Primaries are oversaturated.', 'unproven'],
+  [
+    'Primaries are oversaturated.',
+    'bound sweep.red.saturation at 100 > 5 and sweep.green.saturation at 100 > 5 and sweep.blue.saturation at 100 > 5',
+  ],
   ['It holds its brightness for minutes on end.', 'unproven'],
   ['Viewing angles are narrow.', 'opinion'],
   ['It covers almost all of P3.', 'unproven'],

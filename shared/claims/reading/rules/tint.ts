@@ -1,0 +1,101 @@
+import type { Selector } from '../../../contract/check.ts';
+import { type Findings, refuse } from '../finding.ts';
+import { hueSaidOfGrey } from '../hueSaid.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { isOffAxis } from '../offAxis.ts';
+import { plays } from '../parts.ts';
+import type { Scene } from '../scene.ts';
+import { emit, negationBefore, region } from './directionCheck.ts';
+
+/** Tints of the greyscale: "brighter greys take on a faint green cast", "whites lean towards yellow". */
+export function readTints(scene: Scene, findings: Findings): undefined {
+  for (const item of scene.items) {
+    if (scene.used.has(item)) continue;
+    let name = keyOf(item, 'tint');
+    const words: (Item | undefined)[] = [];
+    const lean = keyOf(item, 'lean');
+    const at = scene.items.indexOf(item);
+    if (!name && lean) {
+      let next = at + 1;
+      while (plays(scene.items[next], 'leading') || keyOf(scene.items[next], 'intensity')) next += 1;
+      const target = scene.items[next];
+      name =
+        keyOf(target, 'hue') ??
+        (isWord(target, 'pink', 'purple') ? 'magenta' : undefined) ??
+        (keyOf(target, 'tint') as string | undefined);
+      if (!name) continue;
+      const subjectHue = scene.items
+        .slice(0, at)
+        .find((entry) => keyOf(entry, 'hue') && entry.type === 'phrase');
+      if (subjectHue) {
+        emit(scene, findings, `sweep.${keyOf(subjectHue, 'hue')}.hue`, name, { ...region(scene, {}) }, item, [
+          target,
+          subjectHue,
+        ]);
+        scene.used.add(target!);
+        continue;
+      }
+      // "A hint of red" may be said of anything: only of greys it is a tint.
+      if (/\bhint of$/.test(item.text)) {
+        const greys = scene.items.find((entry) => keyOf(entry, 'tone') || plays(entry, 'greys'));
+        if (!greys) continue;
+        words.push(greys);
+      }
+      words.push(target);
+    }
+    const whole = name ? undefined : hueSaidOfGrey(scene.items, item);
+    if (whole) {
+      name = whole.hue;
+      words.push(whole.subject);
+    }
+    if (!name) {
+      // "a green, clearly visible cast": the hue stands apart from its noun.
+      if (keyOf(item, 'concept') !== 'tint') continue;
+      const hue = scene.items.slice(Math.max(0, at - 4), at + 4).find((entry) => keyOf(entry, 'hue'));
+      if (!hue) {
+        const negation = negationBefore(scene, item);
+        if (negation) name = 'none';
+        else continue;
+        words.push(negation);
+        scene.used.add(negation);
+      } else {
+        name = keyOf(hue, 'hue')!;
+        words.push(hue);
+      }
+    }
+    if (name === 'tinted') {
+      const hue = scene.items[at + 1];
+      if (keyOf(hue, 'hue')) {
+        name = keyOf(hue, 'hue')!;
+        words.push(hue);
+      }
+    }
+    const gone = scene.items.find(
+      (entry) => entry.index > item.index && (/\bgone$/.test(entry.text) || plays(entry, 'vanishing')),
+    );
+    if (gone && name !== 'none') {
+      name = 'none';
+      words.push(gone);
+    }
+    if ((gone ?? (/\bgone$/.test(item.text) || undefined)) && scene.conditions.stage === undefined) {
+      refuse(findings, scene, 'direction', 'the words do not say after what it was gone', [item, ...words]);
+      continue;
+    }
+    if (isOffAxis(scene)) {
+      refuse(findings, scene, 'direction', 'tints are measured from the front only', [item, ...words]);
+      continue;
+    }
+    const subject = scene.items.find(
+      (entry) =>
+        entry.index < item.index &&
+        (keyOf(entry, 'tone') ||
+          keyOf(entry, 'concept') === 'greyError' ||
+          keyOf(entry, 'concept') === 'whitePoint' ||
+          plays(entry, 'greys')),
+    );
+    if (name === 'none' && item.text === 'neutral' && !subject) continue;
+    const onlyWhite = keyOf(subject, 'concept') === 'whitePoint' && !keyOf(subject, 'tone');
+    const selector: Selector = onlyWhite ? { stat: 'at', at: 100 } : region(scene, { from: 50, to: 100 });
+    emit(scene, findings, 'grey.tint', name, selector, item, [...words, subject]);
+  }
+}
