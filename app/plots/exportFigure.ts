@@ -1,6 +1,7 @@
 import { embeddedFonts } from './embeddedFonts.ts';
 import type { Figure } from './figure.ts';
 import { figureCsv } from './figureTable.ts';
+import { linesWithin } from './lineBreaks.ts';
 
 /** Everything a drawing needs from the style sheet; written into a copy so that it stands alone. */
 const carried = [
@@ -20,8 +21,16 @@ const carried = [
   'text-anchor',
 ] as const;
 
-const titleRoom = 44;
-const noteRoom = 26;
+const edge = 12;
+/** Room between the drawing and the text above it, and the one below, px */
+const gap = 12;
+
+interface Lettering {
+  size: number;
+  weight: number;
+  family: string;
+  colour: string;
+}
 
 /** The plot as a file of its own: title above, definition and run below, colours as on the screen. */
 export function standaloneSvg(svg: SVGSVGElement, figure: Figure): string {
@@ -40,28 +49,54 @@ export function standaloneSvg(svg: SVGSVGElement, figure: Figure): string {
   const { width, height } = svg.viewBox.baseVal;
   const root = getComputedStyle(document.documentElement);
   const body = getComputedStyle(document.body);
-  copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
-  copy.setAttribute('viewBox', `-12 ${-titleRoom} ${width + 24} ${height + titleRoom + noteRoom}`);
-  copy.setAttribute('width', String(width + 24));
-  copy.setAttribute('height', String(height + titleRoom + noteRoom));
-  const page = element('rect', {
-    x: -12,
-    y: -titleRoom,
-    width: width + 24,
-    height: height + titleRoom + noteRoom,
+  const quiet = getComputedStyle(svg.querySelector('.plot-ticks text, .plot-cell-text') ?? svg).fill;
+  const title = written(figure.title, width, {
+    size: 15,
+    weight: 600,
+    family: root.getPropertyValue('--serif').trim(),
+    colour: body.color,
   });
+  const note = written(`${figure.note}; ${figure.runs}`, width, {
+    size: 11,
+    weight: 400,
+    family: root.getPropertyValue('--sans').trim(),
+    colour: quiet,
+  });
+  const above = edge + title.height + gap;
+  const place = {
+    x: -edge,
+    y: -above,
+    width: width + 2 * edge,
+    height: above + height + note.height + edge,
+  };
+  copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+  copy.setAttribute('viewBox', `${place.x} ${place.y} ${place.width} ${place.height}`);
+  copy.setAttribute('width', String(place.width));
+  copy.setAttribute('height', String(place.height));
+  const page = element('rect', place);
   page.style.fill = body.backgroundColor;
   copy.prepend(page);
-  const text = (content: string, y: number, size: number, weight: number, family: string, colour: string) => {
-    const line = element('text', { x: 0, y });
-    line.textContent = content;
-    line.style.cssText = `font: ${weight} ${size}px ${family}; fill: ${colour}`;
-    copy.append(line);
-  };
-  text(figure.title, -20, 15, 600, root.getPropertyValue('--serif').trim(), body.color);
-  const quiet = getComputedStyle(svg.querySelector('.plot-ticks text, .plot-cell-text') ?? svg).fill;
-  text(`${figure.note}; ${figure.runs}`, height + 16, 11, 400, root.getPropertyValue('--sans').trim(), quiet);
+  copy.append(...title.at(-gap - title.height), ...note.at(height));
   return new XMLSerializer().serializeToString(copy);
+}
+
+/** A text of as many lines as the width asks for; `at` places them below a height. */
+function written(content: string, width: number, { size, weight, family, colour }: Lettering) {
+  const measure = document.createElement('canvas').getContext('2d')!;
+  measure.font = `${weight} ${size}px ${family}`;
+  // Who opens the file may have wider letters than ours.
+  const lines = linesWithin(content, 0.9 * width, (line) => measure.measureText(line).width);
+  const step = 1.35 * size;
+  return {
+    height: lines.length * step,
+    at: (top: number) =>
+      lines.map((words, order) => {
+        const line = element('text', { x: 0, y: top + order * step + size });
+        line.textContent = words;
+        line.style.cssText = `font: ${weight} ${size}px ${family}; fill: ${colour}`;
+        return line;
+      }),
+  };
 }
 
 function element(name: string, attributes: Record<string, number>): SVGElement {

@@ -58,13 +58,16 @@ describe('two units laid over each other', () => {
     expect(titles.filter((title) => !/Vane 50/.test(title))).toEqual([]);
     const plot = entry.getByRole('figure', { name: 'Which colours of the chart are off?' });
     await plot.hover();
-    const [csv] = await Promise.all([
-      page.waitForEvent('download'),
-      plot.getByRole('button', { name: 'CSV' }).click(),
-    ]);
-    const chunks: Buffer[] = [];
-    for await (const chunk of await csv.createReadStream()) chunks.push(chunk as Buffer);
-    const lines = Buffer.concat(chunks).toString().trimEnd().split('\n');
+    const saved = async (form: string): Promise<Buffer> => {
+      const [file] = await Promise.all([
+        page.waitForEvent('download'),
+        plot.getByRole('button', { name: form, exact: true }).click(),
+      ]);
+      const chunks: Buffer[] = [];
+      for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+      return Buffer.concat(chunks);
+    };
+    const lines = (await saved('CSV')).toString().trimEnd().split('\n');
     expect(lines[0]).toBe(
       'patch,error (ΔE2000),U = 2u,readings,Vane 50 (ΔE2000),"U = 2u, Vane 50","readings, Vane 50"',
     );
@@ -72,6 +75,24 @@ describe('two units laid over each other', () => {
     expect(lines[1]).toMatch(
       /^\d\d,[\d.]+,[\d.]+,sdr-calm-delivered-firmware-3-2#\d+,[\d.]+,[\d.]+,sdr-studio-delivered#\d+$/,
     );
+    const drawing = await page.evaluate((text) => {
+      const holder = document.createElement('div');
+      holder.innerHTML = text;
+      document.body.append(holder);
+      const svg = holder.querySelector('svg')!;
+      const { x, y, width, height } = svg.viewBox.baseVal;
+      const texts = [...svg.querySelectorAll('text')];
+      const outside = texts.filter((one) => {
+        const box = one.getBBox();
+        return box.x < x || box.x + box.width > x + width || box.y < y || box.y + box.height > y + height;
+      });
+      holder.remove();
+      return { words: texts.map((one) => one.textContent).join(' '), outside: outside.length };
+    }, (await saved('SVG')).toString());
+    expect(drawing.words).toContain('hollow Vane 50');
+    expect(drawing.outside).toBe(0);
+    // The signature of ISO/IEC 15948 (PNG), clause 5.2
+    expect([...(await saved('PNG')).subarray(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   });
 
   it('keep gamma’s uncertainty as a band in the small and in the large plot', async () => {
