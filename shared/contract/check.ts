@@ -48,6 +48,11 @@ export interface StatedConditions {
   content?: string;
   /** For each dimension present: where it came from. */
   origin: Readonly<Record<string, 'named' | 'carried' | 'article'>>;
+  /**
+   * The state before a change that the words name ("down from 94 W"): of the run that the other conditions mean the one
+   * as delivered where that one is adjusted, else the one taken earlier.
+   */
+  before?: true;
   /** A condition the words name but nothing maps to ("in Vivid mode" that no run has): makes the claim unproven. */
   unmatched?: string;
 }

@@ -28,6 +28,7 @@ export function resolveRun(
   conditions: StatedConditions,
   signal?: string,
 ): Resolution {
+  if (conditions.before) return resolveBefore(sight, id, conditions, signal);
   const unit = sight.unit(conditions.unit ?? sight.own);
   if (!unit) return { ok: false, reason: `The library has no unit ${conditions.unit ?? sight.own}.` };
   const name = nameOfUnit(unit);
@@ -61,6 +62,62 @@ export function resolveRun(
       reason: `No ${signalWords(id)} run of the ${name} gives its ${what}, and the sentence names no signal.`,
     };
   return narrow(sight, unit, bySignal, wanted, what);
+}
+
+/**
+ * The run that stands for the state before the one that the other conditions mean: where that one is adjusted the one as
+ * delivered, else the one taken earlier. None or several leave nothing to judge.
+ */
+function resolveBefore(
+  sight: Sight,
+  id: string,
+  { before: _before, ...conditions }: StatedConditions,
+  signal: string | undefined,
+): Resolution {
+  const now = resolveRun(sight, id, conditions, signal);
+  if (!now.ok) return now;
+  const { unit, run } = now;
+  const { stage, taken } = run.conditions;
+  const others = sight
+    .runs(unit, id)
+    .filter(({ run: other, measurement }) => {
+      if (other === run || measurement.state === 'undefined') return false;
+      if (!isSameView(other, run)) return false;
+      return stage === 'as-delivered'
+        ? taken !== undefined && other.conditions.taken !== undefined && other.conditions.taken < taken
+        : other.conditions.stage === 'as-delivered';
+    })
+    .map(({ run: other }) => other);
+  const state = stage === 'as-delivered' ? 'taken earlier' : 'as delivered';
+  const name = nameOfUnit(unit);
+  const what = nameOfQuantity(id);
+  const [only] = others;
+  if (others.length === 1 && only)
+    return {
+      ok: true,
+      unit,
+      run: only,
+      notes: [`what it was before is that of run ${only.id} (${describeRun(only)})`],
+    };
+  return {
+    ok: false,
+    reason:
+      others.length === 0
+        ? `No run of the ${name} ${state} gives its ${what}, so nothing says what it was before.`
+        : `${others.length} runs of the ${name} ${state} give its ${what} (${others.map((other) => other.id).join(', ')}); the sentence does not say which it was before.`,
+    ...(others.length > 1 && { asks: true }),
+  };
+}
+
+/** The same sample in the same mode, signal and dimming, so that only the state differs. */
+function isSameView({ conditions: one }: RunEvidence, { conditions: other }: RunEvidence): boolean {
+  return (
+    one.signal === other.signal &&
+    fold(one.mode) === fold(other.mode) &&
+    one.target.gamut === other.target.gamut &&
+    (one.sample === undefined || other.sample === undefined || one.sample === other.sample) &&
+    (one.dimming ?? 'as-set') === (other.dimming ?? 'as-set')
+  );
 }
 
 /** True for a condition that the words state; those filled in from the article only express a preference. */

@@ -71,9 +71,16 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
   const comparedConcept = key?.type === 'quantity' ? conceptOfCompared[key.id] : undefined;
   if (comparedConcept) scene.concept ??= comparedConcept;
   // "It is 16 % under its target at 10 %, and still 13 % short at 30 %": what was just judged stays the topic.
-  const judged = scene.said?.find((check) => check.kind === 'value');
-  const topic =
-    judged?.kind === 'value' && judged.operand.type === 'quantity' && topicOfJudged[judged.operand.id];
+  const judged = scene.said
+    ?.flatMap((check) =>
+      check.kind === 'value'
+        ? [check.operand]
+        : check.kind === 'bound'
+          ? check.bounds.map((one) => one.operand)
+          : [],
+    )
+    .find(({ type }) => type === 'quantity');
+  const topic = judged?.type === 'quantity' && topicOfJudged(judged.id);
   if (topic) {
     scene.concept = topic;
     return;
@@ -100,7 +107,10 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
 }
 
 /** Quantities that everyday words speak of without naming them, and what stays the topic after one. */
-const topicOfJudged: Readonly<Record<string, string>> = { 'peak.hold': 'hold', 'eotf.error': 'eotf' };
+function topicOfJudged(id: string): string | undefined {
+  if (/^uniformity\.[^.]+$/.test(id)) return 'uniformity';
+  return { 'peak.hold': 'hold', 'eotf.error': 'eotf' }[id];
+}
 
 function firstPronounIsOwn(scene: Scene): boolean {
   return scene.items.some((item) => keyOf(item, 'pronoun') === 'own');

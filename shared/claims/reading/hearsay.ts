@@ -1,4 +1,4 @@
-import { type Item, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 
 const hearsay = new Set([
   'reportedly',
@@ -72,7 +72,8 @@ const opining = new Set([
 /** "One reader says", "reportedly": somebody else's word, which this review does not vouch for. */
 export function isSecondHand(items: readonly Item[]): boolean {
   for (const [at, item] of items.entries()) {
-    if (hearsay.has(item.text)) return true;
+    // "Which turns the fan into a rumour" is a figure of speech.
+    if (hearsay.has(item.text) && !isWord(items[at - 2], 'into', 'to', 'than')) return true;
     if (!people.has(item.text)) continue;
     const next = items[at + 1];
     if (next && (keyOf(next, 'saying') !== undefined || opining.has(next.text))) return true;

@@ -85,6 +85,8 @@ export interface NumberPhrase {
   hedge?: string;
   hedgeText?: string;
   comparator?: string;
+  /** Of two states that the words part, the one whose number this is; `open`: they do not say which */
+  state?: 'before' | 'now' | 'open';
   /** "well under": the limit is scaled by this. */
   role?: NumberRole;
   /** Said as a place on the signal's scale: "full white" */

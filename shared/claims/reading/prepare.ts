@@ -12,6 +12,7 @@ import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
 import { isSecondPatch, patchOf, settleScreenShares } from './screenShare.ts';
 import { settleBareSizes } from './sizes.ts';
+import { markStates, partStates, speaksOfAdjusted } from './states.ts';
 import { isDistance } from './toneDirection.ts';
 import { settleUnit, unitMentions } from './units.ts';
 import { splitVariant } from './variant.ts';
@@ -22,7 +23,7 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
   const spans: AxisSpan[] = [];
   for (let at = 0; at < items.length; at += 1) {
     const number = items[at]!.number;
-    if (!number || (number.role && number.role !== 'value')) continue;
+    if (!number || number.state || (number.role && number.role !== 'value')) continue;
     if (number.dimension === 'percent' && (isWindow(items, at) || isSecondPatch(items, at))) {
       number.role = 'window';
       continue;
@@ -197,13 +198,30 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   const before =
     scene.previous?.conditions.unmatched === earlierTime &&
     !scene.items.some((item) => isWord(item, 'now', 'today'));
-  if (before || speaksOfThePast(scene.items)) {
+  const former = scene.items.some(({ number }) => number?.state === 'before');
+  if (former || before || speaksOfThePast(scene.items)) {
+    scene.now = { ...conditions, origin: { ...origin } };
     // "I adjusted it. The average is 0.9; it used to be 3.4."
     const updated = scene.sentence.some((item) => isWord(item, 'firmware', 'update', 'patch', 'fix'));
-    if (conditions.stage === 'adjusted' && !updated) {
+    const delivered = origin.stage === 'named' && conditions.stage !== 'adjusted';
+    if (
+      (conditions.stage === 'adjusted' && !updated) ||
+      (former && !delivered && speaksOfAdjusted(scene.sentence, scene.carry))
+    ) {
       conditions.stage = 'as-delivered';
       origin.stage = 'named';
-    } else conditions.unmatched ??= earlierTime;
+    } else if (!former) conditions.unmatched ??= earlierTime;
+    else if (!delivered) conditions.before = true;
+  }
+  // "Adjustment takes the average from 3.2 to 0.5": what the change led to is the adjusted set's.
+  if (
+    !former &&
+    origin.stage !== 'named' &&
+    scene.items.some(({ number }) => number?.state === 'now') &&
+    speaksOfAdjusted(scene.sentence, scene.carry)
+  ) {
+    conditions.stage = 'adjusted';
+    origin.stage = 'named';
   }
   if (origin.window === 'carried' && speaksOfAnyWindow(scene.items)) {
     delete conditions.window;
@@ -239,7 +257,7 @@ function inherit(previous: Scene): Record<string, unknown> {
     'sample',
     'firmware',
   ] as const) {
-    const value = previous.conditions[key];
+    const value = (previous.now ?? previous.conditions)[key];
     if (value !== undefined) result[key] = value;
   }
   return result;
@@ -325,17 +343,18 @@ function toneSpans(items: readonly Item[]): AxisSpan[] {
 
 /** The scenes of a sentence, one a clause, with conditions and units settled, and what they hand on. */
 export function scenesOf(
-  items: readonly Item[],
+  tagged: readonly Item[],
   context: ReadingContext,
   carry: Carry,
   angleTalk: boolean,
 ): Scene[] {
-  settleBareSizes(items, context);
-  settleScreenShares(items);
+  settleBareSizes(tagged, context);
+  settleScreenShares(tagged);
+  const items = markStates(tagged, carry);
   settleLeftOutDirections(items, context.house);
   const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
   const scenes: Scene[] = [];
-  for (const { items: clause, borrowed, problem } of partsOf(items)) {
+  for (const { items: clause, borrowed, problem } of partsOf(items).flatMap(partStates)) {
     const inClause = new Set(axes.length > 0 ? clause : []);
     const previous = scenes[scenes.length - 1] ?? null;
     const scene: Scene = {
@@ -363,6 +382,7 @@ export function scenesOf(
       focus: undefined,
       said: undefined,
       stat: undefined,
+      now: undefined,
     };
     // "The 10 % step is too bright, by 16 %": the place was named before.
     if (previous && scene.axes.length === 0 && isDistance(scene)) scene.axes = previous.axes;

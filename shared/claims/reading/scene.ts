@@ -45,6 +45,8 @@ export interface Scene {
   focus?: Item;
   /** Checks that the rules have made of this clause, for one that leaves out what it repeats */
   said?: Check[];
+  /** The conditions of the text where this clause speaks of the state before, for the clauses that follow */
+  now?: StatedConditions;
   /** Statistic that "it" refers back to */
   stat?: string;
 }

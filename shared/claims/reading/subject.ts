@@ -2,11 +2,11 @@ import { countsNothing, isOfEachLevel, leadOf, seesSteps } from './besideNumber.
 import { carriedConcept, earlierConcepts } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
 import { fits, isPossible } from './conceptFit.ts';
+import { gamutOf, gamutSubject } from './gamut.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
 import { isAtRest, powerId } from './powerName.ts';
-import { quantityById } from './quantity.ts';
 import { firstWith, hasKey, type Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { type Subject, settled } from './settled.ts';
@@ -24,20 +24,6 @@ function conceptsFor(scene: Scene, dimension: string | undefined, near: Item | u
   const cost = (item: Item) =>
     item.index < near.index ? near.index - item.index : (item.index - near.index) * 2.5;
   return found.sort((a, b) => cost(a) - cost(b));
-}
-
-export function gamutOf(scene: Scene): { gamut: string; item?: Item } | undefined {
-  const item = firstWith(scene, 'gamut');
-  if (item) return { gamut: keyOf(item, 'gamut')!, item };
-  return scene.gamut ? { gamut: scene.gamut } : undefined;
-}
-
-/** Of two diagrams ("93.5 % in xy and 95.5 % in u′v′") the one behind the number that is read. */
-function diagramOf(scene: Scene): Item | undefined {
-  const { focus } = scene;
-  const behind =
-    focus && scene.items.find((item) => item.index > focus.index && keyOf(item, 'diagram') !== undefined);
-  return behind ?? firstWith(scene, 'diagram');
 }
 
 /** "At 10 % it is 16 % too dark", "…, by 16 %": how far a level lies from the target curve. */
@@ -128,22 +114,11 @@ function byConcept(
         return { problem: 'the words do not say which quantity is meant' };
       return settled('white.distance', concept, [item]);
     case 'coverage':
-    case 'area': {
+    case 'area':
       // "the area of its gamut": the gamut's area, not how much it covers.
       if (concept === 'coverage' && hasKey(scene, 'concept', 'area') && item && !keyOf(item, 'verb'))
         return byConcept(scene, 'area', firstWith(scene, 'concept', 'area'), dimension);
-      const gamut = gamutOf(scene);
-      if (!gamut) return { problem: 'the words do not say which reference gamut is meant' };
-      const diagram = diagramOf(scene);
-      const key = keyOf(diagram, 'diagram') ?? 'xy';
-      const base = `${concept}.${gamut.gamut}`;
-      const quantity = quantityById(`${base}.${key}`);
-      return {
-        quantity: { ...quantity, others: diagram ? [] : [`${base}.${key === 'xy' ? 'uv' : 'xy'}`] },
-        concept,
-        items: [item, gamut.item, diagram].filter((entry) => entry !== undefined),
-      };
-    }
+      return gamutSubject(scene, concept, item);
     case 'peak':
     case 'sustained':
     case 'luminance':
@@ -261,6 +236,8 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       key !== 'whitePoint' &&
       key !== 'standby' &&
       key !== 'black' &&
+      // "The error has come down to 9 %": a share's error is that of what was spoken of.
+      !(dimension === 'percent' && key === 'error') &&
       // "9.7 % oversaturated (mean of the sweep)": where it was measured, not what.
       !(dimension === 'percent' && /^(?:saturation )?sweeps?$/.test(item.text)) &&
       scene.sentence[item.index - 1]?.number?.role !== 'window'
@@ -272,7 +249,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     dimension === 'percent' &&
     !own &&
     firstWith(scene, 'hue') &&
-    hasKey(scene, 'direction', 'over', 'under')
+    (hasKey(scene, 'direction', 'over', 'under') ||
+      // "Cyan has gone from 6.5 % under to 2 % under"
+      (near?.number?.state !== undefined &&
+        isWord(scene.items[scene.items.indexOf(near) + 1], 'under', 'over')))
   )
     return byConcept(scene, 'saturation', undefined, dimension);
   const inForce = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
@@ -283,6 +263,14 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       : earlierConcepts(scene.carry).find(fittingNumber);
   if (inForce !== undefined && carried === undefined)
     return { problem: 'the words do not say which quantity is meant' };
+  // "On a white field the error is 9 %"
+  const uneven =
+    dimension === 'percent' &&
+    !own &&
+    scene.conditions.level !== undefined &&
+    !isOffAxis(scene) &&
+    (hasKey(scene, 'concept', 'error') || carried === 'uniformity');
+  if (uneven) return byConcept(scene, 'uniformity', firstWith(scene, 'concept', 'error'), dimension);
   // After a word on blacks, "in a 1 % window it reaches 700 nits" is not about black.
   if (
     carried === 'black' &&

@@ -90,6 +90,37 @@ describe('which run a sentence means', () => {
     expect(averageUnder(5, { unmatched: 'in Vivid mode' }).reason).toContain('in Vivid mode');
   });
 
+  it('what it was before is that of the run as delivered beside the adjusted one, or of the only one taken earlier', () => {
+    const former = (conditions: object, bench = benchOf([hearth])) => {
+      const {
+        verdict,
+        reason,
+        conditions: used,
+      } = judged(
+        {
+          kind: 'value',
+          operand: quantity('contrast.native', { stat: 'scalar' }, { ...conditions, before: true }),
+          stated: number(1000, 25),
+        },
+        bench,
+      );
+      return [verdict, used.run ?? reason];
+    };
+    const taken = (id: string, day: string, stage: 'as-delivered' | 'adjusted', white: number) =>
+      run(id, { ...sdrRun, stage, taken: `2026-09-${day}`, firmware: id }, contrast(white, 0.1));
+    const [old, late, adjusted] = [
+      taken('1.0', '02', 'as-delivered', 100),
+      taken('1.2', '20', 'as-delivered', 120),
+      taken('1.1', '10', 'adjusted', 90),
+    ];
+    const only = (...runs: (typeof old)[]) => benchOf([{ ...hearth, runs }]);
+    expect(former({ stage: 'adjusted' }, only(old, adjusted))).toEqual(['holds', '1.0']);
+    expect(former({ firmware: '1.2' }, only(old, late))).toEqual(['holds', '1.0']);
+    expect(former({ firmware: '1.0' }, only(old, late))[1]).toContain('nothing says what it was before');
+    expect(former({ stage: 'adjusted' }, only(old, late, adjusted))[1]).toContain('2 runs');
+    expect(former({}, only(old))[0]).toBe('unproven');
+  });
+
   it('two runs that fit are a question, whatever their numbers', () => {
     const bench = benchOf([hearthWith([run('hdr-window-b', hdrRun, windows({ 10: 742 }))])]);
     const judgement = judged({ kind: 'value', operand: peakAt10, stated: number(742, 0.5) }, bench);

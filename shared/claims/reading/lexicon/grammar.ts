@@ -242,3 +242,15 @@ export const unitWords: Readonly<
   },
 };
 export const currencySymbols: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 'USD' };
+
+/** Verbs of a change beside those above, which also say other things: "from 4.1 to 0.6" behind one is two states. */
+export const changeWords: readonly string[] =
+  `goes;go;went;gone;has gone;have gone;going;improves;improve;improved;improving;cuts;cutting;brings;brought;bringing;takes;took;taken;taking;moved;reducing;reduces;reduced;lowering;lowers;lowered;gets;got;gotten;came;come;comes;fallen;risen;sunk;shrunk;grown;crept;shifted;changed;halves;halved;doubles;doubled;trimmed;pulled;dragged;raised;lifted;eased;tightened`.split(
+    ';',
+  );
+
+/** Words that lead to what was before: "87 W, down from 94 W". */
+export const comeWords: readonly string[] = `down;up;reduced;lowered;raised;improved;trimmed`.split(';');
+
+/** Words behind a number of the state before: "against 4,550:1 before". */
+export const formerWords: readonly string[] = `before;beforehand;previously;formerly`.split(';');

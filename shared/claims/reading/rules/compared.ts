@@ -1,9 +1,10 @@
+import { gamutOf } from '../gamut.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { isSettled } from '../settled.ts';
-import { gamutOf, subjectOf } from '../subject.ts';
+import { subjectOf } from '../subject.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { namesOtherThing, saidBefore, saidSeveral } from './saidBefore.ts';
 

@@ -8,7 +8,7 @@ import { isSettled } from '../settled.ts';
 import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
-import { conditionsBefore, readFromTo } from './fromTo.ts';
+import { readFromTo } from './fromTo.ts';
 import { complementOf } from './limit.ts';
 import { conditionsOfOwner, ownedByOther } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
@@ -17,8 +17,7 @@ import { hueSide, signOf } from './sign.ts';
 
 /** "742 nits in a 10 % window": a plain number for a quantity. */
 export function readValues(scene: Scene, findings: Findings): undefined {
-  const numbers = valueNumbers(scene);
-  if (readFromTo(scene, findings, numbers)) return;
+  readFromTo(scene, findings, valueNumbers(scene));
   for (const item of valueNumbers(scene)) {
     const number = item.number!;
     if (number.outOf !== undefined) continue;
@@ -166,7 +165,8 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         scene.conditionItems.has(entry) &&
         (entry.number?.role === 'window' ||
           keyOf(entry, 'fullScreen') !== undefined ||
-          keyOf(entry, 'stage') !== undefined) &&
+          keyOf(entry, 'stage') !== undefined ||
+          (keyOf(entry, 'signal') !== undefined && entry.index === item.index + 1)) &&
         Math.abs(entry.index - item.index) < 8,
     );
     const axisItems = scene.axes
@@ -185,12 +185,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       'value',
       {
         kind: 'value',
-        operand: operandOf(
-          scene,
-          quantity,
-          selector,
-          conditionsOfOwner(scene, item, quantity) ?? conditionsBefore(scene, item, quantity),
-        ),
+        operand: operandOf(scene, quantity, selector, conditionsOfOwner(scene, item, quantity)),
         stated,
         ...(toStated && {
           range: {
@@ -240,7 +235,7 @@ function valueProblem(
     return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
   if (isWord(last, 'of') && isWord(second, 'difference', 'gap', 'gain', 'drop', 'rise', 'margin', 'lead'))
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
-  if (number.dimension === 'luminance' && hasKey(scene, 'verb', 'cost'))
+  if (number.dimension === 'luminance' && number.state === undefined && hasKey(scene, 'verb', 'cost'))
     return { why: 'the number is what is lost, and the words do not say of what', alone: true };
   if (number.hedge === 'nowhereNear' || number.hedge === 'vague')
     return { why: 'the words give no number that can be checked' };

@@ -41,6 +41,7 @@ export const levels: readonly SentenceRow[] = [
     'Gamma averages 2.31. After adjustment the average went from 0.9 to 0.3.',
     'value gamma.average = 2.31 [2.305, 2.315]',
     'unproven',
+    'unproven',
   ],
   [
     'Errors in the greyscale average 0.9. Gamma is 2.31. Then the average is 0.3 after adjustment.',
