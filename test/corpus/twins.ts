@@ -15,4 +15,18 @@ export const twins: readonly Twins[] = [
   ],
   ['The Umbra has four HDMI ports; all four are 2.1.', 'It has four HDMI ports; all four are 2.1.'],
   ['It has four HDMI ports, two of them 2.1.', 'It has four HDMI ports, none of them 2.1.'],
+  // Between two sets that are not named
+  ['On price it falls between the other two.', 'The Fjord falls between the other two on price.'],
+  [
+    'Its input lag lies between those of its two rivals.',
+    'Its input lag does not lie between those of its two rivals.',
+  ],
+  // Kinds of panel and backlight
+  ["It's a VA panel with a full-array backlight.", "It's a VA panel with a mini-LED backlight."],
+  [
+    'The Umbra is an OLED and the Fjord an edge-lit LCD.',
+    'The Umbra is an LCD and the Fjord an edge-lit OLED.',
+  ],
+  ["It isn't an OLED.", "The Umbra isn't an OLED."],
+  ['Its VA panel is lit by 120 zones.', 'Its VA panel is lit by 1,152 zones.'],
 ];

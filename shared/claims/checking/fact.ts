@@ -103,8 +103,12 @@ function truthOf(value: FactStatement['value'] | FactCheck['x']): boolean {
 /** Words of a panel's or backlight's name: "IPS" is said of an "LCD IPS" panel. */
 function isPartOf(wanted: string, key: string, found: FactStatement['value']): boolean {
   if (key !== 'panel' && key !== 'backlight' && key !== 'resolution') return false;
-  const words = (Array.isArray(found) ? found.map(String) : [String(found)]).flatMap(foldedWords);
-  return words.includes(wanted) || fold(String(found)) === wanted;
+  const texts = Array.isArray(found) ? found.map(String) : [String(found)];
+  if (texts.flatMap(foldedWords).includes(wanted)) return true;
+  const names = texts.map(synonym);
+  // "Full-array mini-LED" has both in its name; every backlight behind the whole panel is direct.
+  if (key === 'backlight' && wanted.length > 6 && names.some((name) => name.includes(wanted))) return true;
+  return wanted === 'directled' && names.some((name) => /^fullarrayled|miniled/.test(name));
 }
 
 const synonyms: readonly (readonly string[])[] = [
@@ -113,7 +117,8 @@ const synonyms: readonly (readonly string[])[] = [
   ['1920x1080', 'fullhd', 'fhd', '1080p', '1920×1080'],
   ['hlg', 'hybridloggamma'],
   ['hdr10', 'hdr10pq'],
-  ['fald', 'fullarraylocaldimming', 'directled', 'fullarray'],
+  ['fullarrayled', 'fald', 'fullarraylocaldimming', 'fullarray'],
+  ['directled', 'directlit', 'direct'],
   ['edgeled', 'edgelit', 'edge'],
   ['oled', 'organicled'],
 ];

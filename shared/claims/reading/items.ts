@@ -8,6 +8,7 @@ export type MeaningKind =
   | 'tone'
   | 'fact'
   | 'format'
+  | 'panelKind'
   | 'resolution'
   | 'stage'
   | 'signal'

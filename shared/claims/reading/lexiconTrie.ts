@@ -3,7 +3,7 @@ import type { House } from '../../contract/house.ts';
 import type { Meaning, MeaningKind } from './items.ts';
 import * as claimWords from './lexicon/claims.ts';
 import * as conditionWords from './lexicon/conditions.ts';
-import { factWords, formatWords, resolutionWords } from './lexicon/facts.ts';
+import { factWords, formatWords, panelWords, resolutionWords } from './lexicon/facts.ts';
 import * as grammar from './lexicon/grammar.ts';
 import { diagramWords, gamutWords, hueWords, quantityWords, toneWords } from './lexicon/quantities.ts';
 import { expandPhrases, PhraseTrie, wordsOf } from './phraseTrie.ts';
@@ -91,6 +91,8 @@ function addStatic(trie: Lexicon): void {
   for (const [key, entry] of Object.entries(toneWords)) addLines(trie, 'tone', key, entry.phrases, entry);
   for (const [key, entry] of Object.entries(factWords))
     addLines(trie, 'fact', key, entry.phrases, entry.unit);
+  for (const [key, entry] of Object.entries(panelWords))
+    addLines(trie, 'panelKind', key, entry.phrases, entry.fact);
   addAll(trie, 'format', formatWords);
   addAll(trie, 'resolution', resolutionWords);
   addAll(trie, 'stage', conditionWords.stageWords);

@@ -17,6 +17,7 @@ const telling = new Set<MeaningKind>([
   'ordinal',
   'fact',
   'format',
+  'panelKind',
   'resolution',
   'opinion',
   'lean',
@@ -30,19 +31,7 @@ const telling = new Set<MeaningKind>([
 ]);
 
 const tellingConcepts = new Set(['tint', 'award', 'hold', 'score']);
-const tellingWords = new Set([
-  'matches',
-  'same',
-  'hdmi',
-  'usb',
-  'equals',
-  'match',
-  'ips',
-  'va',
-  'oled',
-  'pink',
-  'purple',
-]);
+const tellingWords = new Set(['matches', 'same', 'hdmi', 'usb', 'equals', 'match', 'pink', 'purple']);
 
 /** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
 export function mayClaim(item: Item): boolean {

@@ -219,6 +219,8 @@ export function readSentence(
       scene.items.some(mayClaim) ||
       // "Its lag is below the Kasulind's"
       (scene.units.length > 0 && scene.items.some((item) => keyOf(item, 'comparator'))) ||
+      // "Its contrast lies between the other pair"
+      (scene.units.length > 0 && scene.items.some((item) => isWord(item, 'between'))) ||
       (scene.previous?.said && closingDenial(scene.items)) ||
       // "It delivers what Nocthale claims"
       (scene.units.some(({ role }) => role === 'maker') &&

@@ -71,3 +71,24 @@ export const resolutionWords: Readonly<Record<string, string>> = {
   '1920x1080': `full hd; 1920 × 1080; 1920 x 1080; 1080 p; 1,920 × 1,080; fhd`,
   '7680x4320': `8 k; 7680 × 4320; 7680 x 4320; 4320 p`,
 };
+
+/** Kinds of panel and of backlight → the fact that has them, the name that is looked for there, and their words. */
+export const panelWords: Readonly<Record<string, { fact: 'panel' | 'backlight'; phrases: string }>> = {
+  IPS: { fact: 'panel', phrases: `ips` },
+  VA: { fact: 'panel', phrases: `va` },
+  OLED: { fact: 'panel', phrases: `oled; organic led; organic light emitting diode` },
+  LCD: { fact: 'panel', phrases: `lcd; liquid crystal` },
+  'mini-LED': { fact: 'backlight', phrases: `mini led; miniled; mini leds` },
+  'full-array LED': { fact: 'backlight', phrases: `full array; full array led; fald` },
+  'edge LED': {
+    fact: 'backlight',
+    phrases: `edge lit; edge led; lit from the edge(s); edge lighting; edge leds`,
+  },
+  'direct LED': { fact: 'backlight', phrases: `direct lit; direct led; directly lit` },
+};
+
+/** What a kind of panel or backlight stands before: "a VA panel", "an OLED television". */
+export const panelNouns = `panel; screen; backlight; backlighting; lighting; illumination; set; television; tv; telly; model; display; layer; technology; local; dimming; design`;
+
+/** Verbs that say what a set has or is: "uses a VA panel". */
+export const panelVerbs = `is; isn't; 's; was; wasn't; has; lacks; uses; use; pairs; combines; marries; sports; offers; carries; gets; remains; fits; employs; built on; built around; based on; relies on; is an; comes with; and; with`;

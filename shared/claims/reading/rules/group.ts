@@ -1,6 +1,6 @@
 import type { ReadingContext } from '../../../contract/articleText.ts';
 import type { Cohort } from '../../../contract/check.ts';
-import { type Item, isWord } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 
 /** The other sets that make a group of `n` with this one: those the review compares with, else all of the library. */
@@ -86,4 +86,20 @@ export function rivalsAfter(
   const pair = isWord(word, 'either', 'both') || items.some((item) => item.number?.x === 2);
   if (!pair || items.length < 2) return undefined;
   return { cohort: groupOf(scene.context, 3), items };
+}
+
+/** "between the other two", "between its two rivals", "between the other pair": the words, when they mean two sets. */
+export function pairAfter(items: readonly Item[], at: number): Item[] | undefined {
+  const words: Item[] = [];
+  let others = false;
+  let two = false;
+  for (const item of items.slice(at + 1, at + 7)) {
+    const rival = keyOf(item, 'pronoun') === 'rival' || isWord(item, 'other', 'others', 'rivals', 'sets');
+    const pair = item.number?.x === 2 || isWord(item, 'pair', 'both');
+    if (!rival && !pair && !isWord(item, 'the', 'its', 'of', 'those', 'our', 'what')) break;
+    others ||= rival && item.text !== 'sets';
+    two ||= pair || /(?:rivals|others|competition)$/.test(item.text);
+    words.push(item);
+  }
+  return others && two ? words : undefined;
 }

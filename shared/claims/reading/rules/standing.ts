@@ -1,3 +1,4 @@
+import type { Cohort } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
@@ -6,6 +7,7 @@ import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
+import { groupOf, pairAfter } from './group.ts';
 import { concepts, negated } from './orderWords.ts';
 
 /** "matches the Kasulind", "as bright as the Veltrane". */
@@ -14,7 +16,8 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
   if (!other) return readSameAsSize(scene, findings);
   const at = scene.items.findIndex(
     (item) =>
-      isWord(item, 'matches', 'match', 'matching', 'equals', 'rivals') ||
+      isWord(item, 'matches', 'match', 'matching', 'equals') ||
+      (isWord(item, 'rivals') && other.item.index > item.index) ||
       (isWord(item, 'same', 'identical') &&
         scene.items.some(
           (word) => word.index > item.index && word.index <= item.index + 2 && keyOf(word, 'concept'),
@@ -142,25 +145,43 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
   );
 }
 
+/** "The other two", seen from the set that the clause speaks of. */
+function othersOfThree({ context, unit }: Scene): Cohort | undefined {
+  const group = groupOf(context, 3);
+  if (unit === undefined || unit === context.own || group?.units === undefined) return group;
+  if (!group.units.includes(unit)) return undefined;
+  return { units: [context.own, ...group.units.filter((id) => id !== unit)] };
+}
+
 /** "At £389 it sits between the Pith and the Sedge": second of three, whichever of the two is the dearer. */
 export function readBetween(scene: Scene, findings: Findings): undefined {
   const word = scene.items.find((item) => isWord(item, 'between'));
   if (!word) return;
+  const pair = pairAfter(scene.items, scene.items.indexOf(word));
   const mentions = scene.units.filter(({ item }) => item.index > word.index && item.index <= word.index + 6);
   const ids = mentions.map((mention) => resolveMention(mention, scene.carry, scene.context));
-  if (ids.length !== 2 || ids.some((id) => id === undefined || id === scene.context.own)) return;
+  const named = ids.length === 2 && !ids.some((id) => id === undefined || id === scene.context.own);
+  const cohort = pair ? othersOfThree(scene) : named ? { units: ids as string[] } : undefined;
+  if (pair && !cohort) {
+    const words = [word, ...pair, ...concepts(scene)];
+    return refuse(findings, scene, 'order', 'the words do not say which two sets are meant', words);
+  }
+  if (!cohort) return;
   const priced = scene.items.some(
     (item) =>
       item.number?.role === 'money' || keyOf(item, 'concept') === 'price' || item.number?.unit === 'GBP',
   );
   const quantity = comparedQuantity(scene, { concept: priced ? 'price' : '', direction: 'higher' });
-  const items = [word, ...mentions.map(({ item }) => item)];
+  const gamut = scene.items.find((item) => keyOf(item, 'gamut'));
+  const items = [word, ...(pair ?? mentions.map(({ item }) => item)), ...concepts(scene), gamut];
+  if ('problem' in quantity && concepts(scene).length === 0) return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, items);
+  for (const { number } of pair ?? []) if (number) number.role = 'cohort';
   propose(
     findings,
     scene,
     'order',
-    orderCheck(scene, quantity, 'higher', { type: 'position', n: 2 }, { units: ids as string[] }),
+    orderCheck(scene, quantity, 'higher', { type: 'position', n: 2 }, cohort, negated(scene, word)),
     items,
   );
 }

@@ -153,4 +153,19 @@ export const facts: readonly SentenceRow[] = [
     'The box holds a remote that feels as if someone had cared, and the set has four HDMI ports.',
     'fact hdmi.count = 4',
   ],
+  [
+    "It's a VA panel with a mini-LED backlight.",
+    'fact panel includes VA',
+    'fact backlight includes mini-LED',
+  ],
+  [
+    'The Umbra is an OLED and the Vane an edge-lit LCD.',
+    'fact panel includes OLED {nocthale}',
+    'fact backlight includes edge LED {kasulind}',
+    'fact panel includes LCD {kasulind}',
+  ],
+  ["The Vane isn't an OLED.", 'not fact panel includes OLED {kasulind}'],
+  ['Its IPS panel is split into 32 zones.', 'fact panel includes IPS', 'fact zones = 32'],
+  ['Blacks look like those of an OLED.'],
+  ['OLED panels are better in the dark.'],
 ];

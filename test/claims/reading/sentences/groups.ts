@@ -27,4 +27,11 @@ export const groups: readonly SentenceRow[] = [
   ['Both HDR10 and HLG are supported.', 'fact hdr.formats includes HDR10+HLG'],
   ['Both greys and colours are accurate.', 'bound grey.de2000 average < 3'],
   ['All four accept HLG.', 'unproven', 'unproven'],
+  ['Its black level lies between the other two.', 'unproven'],
+  ['On price it falls between the other pair.', 'unproven'],
+  [
+    "Its input lag sits between the Vane's and the Plain's.",
+    'order lag higher position 2 of kasulind-vane-50 veltrane-plain-50',
+  ],
+  ['We alternated between the two for a week.'],
 ];
