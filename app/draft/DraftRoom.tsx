@@ -2,6 +2,8 @@ import { useEffect, useRef, useState } from 'react';
 import type { ArticleDocument } from '../../shared/contract/door.ts';
 import { type Fault, faultLine } from '../../shared/contract/fault.ts';
 import { registerCommands } from '../commands/registry.ts';
+import { afterPaint } from '../shell/afterPaint.ts';
+import { Fetched, fetchedPart } from '../shell/Fetched.tsx';
 import { useRoute } from '../shell/route.ts';
 import { InNav } from '../shell/Slots.tsx';
 import { openSheet, useSheet } from '../shell/sheets.ts';
@@ -13,23 +15,26 @@ import { useSession } from './currentSession.ts';
 import { draftCommands } from './draftCommands.ts';
 import { FindLine } from './find/FindLine.tsx';
 import { useFind } from './find/findStore.ts';
-import { FoldedProofs, Margin } from './margin/Margin.tsx';
-import { goToItem } from './margin/proofActions.ts';
+import { goToItem } from './margin/proofPlaces.ts';
 import { ArticleSwitcher } from './panels/ArticleSwitcher.tsx';
 import { ByLine } from './panels/ByLine.tsx';
 import { DraftNav } from './panels/DraftNav.tsx';
 import { DraftStatus } from './panels/DraftStatus.tsx';
 import { InsertPhotoSheet } from './panels/InsertPhotoSheet.tsx';
-import { InsertValueSheet } from './panels/InsertValueSheet.tsx';
 import { LinkSheet } from './panels/LinkSheet.tsx';
 import { Notices } from './panels/Notices.tsx';
-import { PhraseSheet } from './panels/PhraseSheet.tsx';
 import { setNarrow } from './proofs/foldPlugin.ts';
 import { proofsOf } from './proofs/proofPlugin.ts';
 import { useProofs } from './proofs/proofStore.ts';
 import { openSession } from './session.ts';
 import './draft.css';
 import './margin/proofs.css';
+
+/** Proofs and what is made of measurements come after the text, with the program that judges it. */
+const margin = fetchedPart(async () => (await import('./margin/Margin.tsx')).Margin);
+const foldedProofs = fetchedPart(async () => (await import('./margin/Margin.tsx')).FoldedProofs);
+const insertValue = fetchedPart(async () => (await import('./panels/InsertValueSheet.tsx')).InsertValueSheet);
+const phrase = fetchedPart(async () => (await import('./panels/PhraseSheet.tsx')).PhraseSheet);
 
 const lastKey = 'nitproof.last-article';
 /** Under this width of the room the margin folds under the sentences, rem. */
@@ -95,7 +100,9 @@ function OpenArticle({ id, at }: { id: string; at: string | undefined }) {
     const session = openSession(document, library, place.current);
     useSession.setState({ session });
     localStorage.setItem(lastKey, id);
+    const stopWaiting = afterPaint(() => void margin.fetch());
     return () => {
+      stopWaiting();
       useSession.setState({ session: null });
       session.close();
     };
@@ -159,12 +166,12 @@ function OpenArticle({ id, at }: { id: string; at: string | undefined }) {
             </p>
           ) : null}
         </div>
-        {narrow ? <FoldedProofs /> : <Margin />}
+        {placed ? <Fetched key={String(narrow)} from={narrow ? foldedProofs : margin} /> : null}
       </div>
-      {sheet === 'insert-value' && hasArticle ? <InsertValueSheet /> : null}
+      {sheet === 'insert-value' && hasArticle ? <Fetched from={insertValue} /> : null}
       {sheet === 'insert-photo' && hasArticle ? <InsertPhotoSheet /> : null}
       {sheet === 'link' && hasArticle ? <LinkSheet /> : null}
-      {sheet === 'phrase' && hasArticle ? <PhraseSheet /> : null}
+      {sheet === 'phrase' && hasArticle ? <Fetched from={phrase} /> : null}
     </div>
   );
 }

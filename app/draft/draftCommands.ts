@@ -5,16 +5,19 @@ import { openSheet } from '../shell/sheets.ts';
 import { useArticle } from '../stores/article.ts';
 import { currentSession } from './currentSession.ts';
 import { openFind } from './find/findStore.ts';
-import { backToText, goToProblem, goToProof, performOn } from './margin/proofActions.ts';
+import type { ProofAction } from './margin/proofActions.ts';
+import { backToText, goToProblem, goToProof } from './margin/proofPlaces.ts';
 import { isProblem } from './proofs/proofItem.ts';
 import { useProofs } from './proofs/proofStore.ts';
 
 const open = () => currentSession() !== null;
 const writing = () => open() && !useArticle.getState().following;
 const focused = () => useProofs.getState().items.find((item) => item.key === useProofs.getState().focus);
-const onFocused = (action: Parameters<typeof performOn>[1]) => () => {
+/** What is done with a proof comes with the proofs, after the text. */
+const actions = () => import('./margin/proofActions.ts');
+const onFocused = (action: ProofAction) => async () => {
   const item = focused();
-  if (item) performOn(item.key, action);
+  if (item) (await actions()).performOn(item.key, action);
 };
 
 /** What one can do in the Draft. */
@@ -97,7 +100,8 @@ export const draftCommands: readonly Command[] = [
     keywords: 'approve all',
     group: 'Proofs',
     when: () => writing() && useProofs.getState().items.some((item) => !isProblem(item)),
-    perform: () => {
+    perform: async () => {
+      const { performOn } = await actions();
       const holding = useProofs
         .getState()
         .items.filter(({ claim }) => claim.origin === 'proposed' && claim.judgement.verdict === 'holds');

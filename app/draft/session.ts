@@ -4,8 +4,8 @@ import type { ArticleChecker, JudgingBench } from '../../shared/claims/index.ts'
 import type { Article } from '../../shared/contract/article.ts';
 import type { ArticleDocument } from '../../shared/contract/door.ts';
 import { clientId, door, person } from '../door/door.ts';
-import { benchOf, checkerOf } from '../evidence/articleChecker.ts';
-import { openDraws } from '../evidence/draws.ts';
+import type { DrawsSource } from '../evidence/drawsShop.ts';
+import { afterPaint } from '../shell/afterPaint.ts';
 import { closedArticle, useArticle } from '../stores/article.ts';
 import { useEvidence } from '../stores/evidence.ts';
 import { useLibrary } from '../stores/library.ts';
@@ -25,7 +25,6 @@ import { proofPlugin } from './proofs/proofPlugin.ts';
 import { showProofs, useProofs } from './proofs/proofStore.ts';
 import { storedClaimsOf } from './proofs/storedClaims.ts';
 import { followUrgency } from './proofs/urgentDraws.ts';
-import { refreshMeasuredValues } from './values/measuredValues.ts';
 
 /** One article open in this window: its editor, its verdicts, and the keeping of its text. */
 export interface DraftSession {
@@ -53,6 +52,11 @@ export interface DraftSession {
   close(): void;
 }
 
+type Judging = typeof import('./proofs/judging.ts');
+
+/** There from the first article on that was judged in this window. */
+let judging: Judging | null = null;
+
 /** Opens an article in an element. What a crash left unsaved comes back, and the store says from when. */
 export function openSession(document: ArticleDocument, library: string, place: HTMLElement): DraftSession {
   const { id } = document;
@@ -64,7 +68,8 @@ export function openSession(document: ArticleDocument, library: string, place: H
   let checker: ArticleChecker | null = null;
   let bench: JudgingBench | null = null;
   let quiet = false;
-  const source = openDraws(() => loop.soon());
+  let source: DrawsSource | null = null;
+  let isClosed = false;
 
   const byLine = window.document.createElement('div');
   byLine.className = 'by';
@@ -135,14 +140,22 @@ export function openSession(document: ArticleDocument, library: string, place: H
     show(reply.value);
   }
 
+  async function beginJudging(): Promise<void> {
+    judging ??= await import('./proofs/judging.ts');
+    if (isClosed) return;
+    source = judging.openDraws(() => loop.soon());
+    rebuildChecker();
+  }
+
   function rebuildChecker(): void {
+    if (!judging || !source) return;
     const { evidence, house, scoreSheet } = useEvidence.getState();
-    bench = evidence && house ? benchOf(id, meta, evidence, { house, scoreSheet }, source) : null;
+    bench = evidence && house ? judging.benchOf(id, meta, evidence, { house, scoreSheet }, source) : null;
     const isFirst = checker === null;
     if (!bench) checker = null;
     else if (checker) checker.rebase(bench);
-    else checker = checkerOf(bench);
-    if (bench && !useArticle.getState().following) refreshMeasuredValues(view, bench);
+    else checker = judging.checkerOf(bench);
+    if (bench && !useArticle.getState().following) judging.refreshMeasuredValues(view, bench);
     if (isFirst) loop.atOnce();
     else loop.soon();
   }
@@ -156,7 +169,8 @@ export function openSession(document: ArticleDocument, library: string, place: H
   });
   const stops = [
     readClicks(view),
-    followUrgency(view, (claims) => bench && source.prefer(claims, bench)),
+    followUrgency(view, (claims) => bench && source?.prefer(claims, bench)),
+    afterPaint(() => void beginJudging()),
     useEvidence.subscribe((now, before) => {
       const { evidence, house, scoreSheet } = before;
       if (now.evidence !== evidence || now.house !== house || now.scoreSheet !== scoreSheet) rebuildChecker();
@@ -183,7 +197,6 @@ export function openSession(document: ArticleDocument, library: string, place: H
     save: { kind: 'saved', at: document.savedAt },
     restored: restored ? { at: restored.at, savedMarkdown: document.markdown } : null,
   });
-  rebuildChecker();
   if (restored) saving.touch();
 
   return {
@@ -216,13 +229,14 @@ export function openSession(document: ArticleDocument, library: string, place: H
       if (reply.ok) await saving.saveOver(reply.value.revision);
     },
     close() {
+      isClosed = true;
       void saving.flush();
       lease.release();
       loop.stop();
       for (const stop of stops) stop();
       window.removeEventListener('pagehide', onHide);
       window.document.removeEventListener('visibilitychange', onHidden);
-      source.close();
+      source?.close();
       view.destroy();
       useProofs.setState({ items: [], focus: null });
       useArticle.setState(closedArticle);

@@ -11,7 +11,7 @@ import type { Command } from 'prosemirror-state';
 import { useEffect, useRef, useState } from 'react';
 import { useArticle } from '../../stores/article.ts';
 import { currentSession } from '../currentSession.ts';
-import { revealPosition } from '../margin/proofActions.ts';
+import { revealPosition } from '../margin/proofPlaces.ts';
 import { closeFind, useFind } from './findStore.ts';
 
 /** Find and replace in one line over the text. Replacing all is one step of the history. */

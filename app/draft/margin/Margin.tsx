@@ -5,7 +5,7 @@ import { useFoldPlaces } from '../proofs/foldPlugin.ts';
 import { useProofs } from '../proofs/proofStore.ts';
 import { keepMarginLaidOut, type MarginLayout } from './layoutMargin.ts';
 import { Proof } from './Proof.tsx';
-import { backToText, focusHead } from './proofActions.ts';
+import { backToText, focusHead } from './proofPlaces.ts';
 
 /** Up and down from proof to proof of `.margin` or the text, Escape back to the words. */
 function onKeyDown(event: React.KeyboardEvent<HTMLElement>) {

@@ -4,7 +4,7 @@ import { useArticle } from '../../stores/article.ts';
 import { unitName, useLibrary } from '../../stores/library.ts';
 import { verdictWord } from '../../theme/VerdictGlyph.tsx';
 import { currentSession } from '../currentSession.ts';
-import { revealPosition } from '../margin/proofActions.ts';
+import { revealPosition } from '../margin/proofPlaces.ts';
 import { ArticleSwitcher } from './ArticleSwitcher.tsx';
 import { UnsaidList } from './UnsaidList.tsx';
 

@@ -14,7 +14,7 @@ export interface CheckLoop {
   typed(): void;
   /** Something else that verdicts rest on changed: check again shortly, never in the middle of typing. */
   soon(): void;
-  /** There is something to check for the first time: as soon as the text has been shown. */
+  /** There is something to check for the first time: it waits for no rest. */
   atOnce(): void;
   /** Check at once, before a command that needs verdicts of the present text. */
   now(): void;

@@ -1,6 +1,6 @@
 import type { Mark, Node } from 'prosemirror-model';
 import type { EditorState, Transaction } from 'prosemirror-state';
-import { anchorClaim, describeAnchor } from '../../../shared/claims/index.ts';
+import { anchorClaim, describeAnchor } from '../../../shared/claims/anchors.ts';
 import type { StoredClaim } from '../../../shared/contract/storedClaim.ts';
 import { articleSchema, type ClaimMarkAttributes } from '../document/schema.ts';
 import { type TextMap, textMapOf } from '../document/textMap.ts';
