@@ -88,7 +88,7 @@ export function isWindow(items: readonly Item[], at: number): boolean {
   return /^of (?:the )?(?:screen|screen's|panel|picture|image|area)\b/.test(following);
 }
 
-/** "P3 is covered to 93.5 %", "P3 is at 99.8 %", "follows PQ to within 10 %": how far, not where. */
+/** "P3 is covered to 93.5 %", "P3 is at 99.8 %", "follows PQ within 10 %": how far, not where. */
 function statesValue(items: readonly Item[], left: number): boolean {
   const before = items[left];
   const second = items[left - 1];
@@ -99,7 +99,7 @@ function statesValue(items: readonly Item[], left: number): boolean {
       [second, items[left - 2]].some((item) => keyOf(item, 'gamut') !== undefined) &&
       !items.some((item) => ![undefined, 'coverage', 'area'].includes(keyOf(item, 'concept')))
     );
-  return isWord(before, 'within') && isWord(second, 'to');
+  return isWord(before, 'within');
 }
 
 /**

@@ -61,9 +61,23 @@ export function denialProblem(
   if (saysNot(check))
     return deniesNearerNumber(scene, own) ? 'the words leave open which number is denied' : undefined;
   const unheard = scene.items.find(
-    (item) => item.index > from && item.index < to && denies(item) && !own.includes(item),
+    (item) =>
+      item.index > from &&
+      item.index < to &&
+      denies(item) &&
+      !own.includes(item) &&
+      !affirmsDenial(scene, item, own),
   );
   return unheard && `the check does not hear “${unheard.text}”`;
+}
+
+/** "Never gets past 3, not even at 60 degrees": the same denial once more. */
+function affirmsDenial({ items }: Scene, item: Item, own: readonly Item[]): boolean {
+  return (
+    isWord(item, 'not') &&
+    isWord(items[items.indexOf(item) + 1], 'even') &&
+    own.some((other) => other.index < item.index && (lacks(other) || keyOf(other, 'stat') === 'none'))
+  );
 }
 
 /** "Was not conspicuous by its absence": a denial and a word of lack in one breath. */

@@ -14,12 +14,19 @@ export function powerId(scene: Scene): string {
   const own = scene.unit === undefined && key !== undefined ? stated[key]?.mode : undefined;
   const slugs = [scene.conditions.mode, own, signal, signal === 'SDR' ? undefined : 'hdr']
     .filter((name) => name !== undefined)
-    .map((name) => `power.${name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')}`);
-  const fitting = slugs.find((id) => known.includes(id));
-  if (fitting) return fitting;
+    .map((name) => `power.${slugOf(name)}`);
+  for (const slug of slugs) {
+    const fitting = known.find((id) => `power.${slugOf(id.slice('power.'.length))}` === slug);
+    if (fitting) return fitting;
+  }
   if (scene.conditions.mode === undefined && scene.conditions.signal === undefined && known.length === 1)
     return known[0]!;
   return slugs[0]!;
+}
+
+/** A mode's name within an id: `hdr-cinema`; `hdr.cinema` is the same. */
+function slugOf(mode: string): string {
+  return mode.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-');
 }
 
 /** "0.27 W when it's asleep", "0.36 W at rest", "0.63 W off": the power of standby. */

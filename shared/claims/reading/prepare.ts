@@ -49,10 +49,17 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     const span = axisPhrase(items, at);
     if (!span) continue;
     if (number.dimension === '' && !spans.length && span.doubtful) continue;
-    number.role = span.doubtful ? 'axisOrValue' : 'axis';
-    spans.push(span);
+    const crowning = span.at !== undefined && isCrowning(items, items.indexOf(span.items[0]!));
+    number.role = span.doubtful && !crowning ? 'axisOrValue' : 'axis';
+    if (!crowning) spans.push(span);
   }
   return spans;
+}
+
+/** "Never gets past 3, not even at 60 degrees": the last word on all places, and no choice of one. */
+function isCrowning(items: readonly Item[], at: number): boolean {
+  if (!isWord(items[at - 1], 'even')) return false;
+  return items.slice(0, at - 1).some((item) => ['never', 'none', 'all'].includes(keyOf(item, 'stat') ?? ''));
 }
 
 /** Words without a meaning of their own that place, number or name a condition. */

@@ -305,7 +305,7 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       op = ({ '<': '>', '<=': '>=', '>': '<', '>=': '<=' } as const)[op];
       unit = '%';
       words.push(complement);
-    } else if (lossProblem(scene, quantity)) {
+    } else if (lossProblem(scene, quantity, item)) {
       refuse(findings, scene, 'limit', 'the words do not say what the loss is taken of', words);
       continue;
     }
@@ -348,6 +348,15 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
   return scene.items.find((entry) => isWord(entry, 'dimmer', 'darker'));
 }
 
-function lossProblem(scene: Scene, quantity: Quantity): boolean {
-  return hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold|fact:|uniformity\.)/.test(quantity.id);
+/** Is the number one of what is lost, without a word of what it is lost from? "The meter gives up: it is 3" loses none. */
+export function lossProblem(scene: Scene, quantity: Quantity, number: Item): boolean {
+  if (/^(?:angle\.|peak\.hold|fact:|uniformity\.)/.test(quantity.id)) return false;
+  const lose = firstWith(scene, 'verb', 'lose');
+  return (
+    lose !== undefined &&
+    !scene.items.some(
+      (item) =>
+        item.index > lose.index && item.index < number.index && isWord(item, "it's", 'is', 'are', 'was'),
+    )
+  );
 }

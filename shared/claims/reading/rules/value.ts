@@ -9,7 +9,7 @@ import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { readFromTo } from './fromTo.ts';
-import { complementOf } from './limit.ts';
+import { complementOf, lossProblem } from './limit.ts';
 import { conditionsOfOwner, ownedByOther } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { complemented, readShares } from './share.ts';
@@ -116,7 +116,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (complement) {
       stated = complemented(stated);
       words.push(complement);
-    } else if (hasKey(scene, 'verb', 'lose') && !/^(?:angle\.|peak\.hold|uniformity\.)/.test(quantity.id)) {
+    } else if (lossProblem(scene, quantity, item)) {
       refuse(findings, scene, 'value', 'the words do not say what the loss is taken of', words);
       continue;
     }

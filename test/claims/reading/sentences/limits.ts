@@ -124,4 +124,14 @@ export const limits: readonly SentenceRow[] = [
     'bound eotf.error max ≥20 ≤60 <= 10 and eotf.error min ≥20 ≤60 >= -10',
   ],
   ['At 60° less than 40% is left.', 'bound angle.luminance at 60 {angle 60} < 40'],
+  ['Off axis, the colour shift never gets past 4, not even at 50 degrees.', 'bound angle.de2000 max <= 4'],
+  ['No grey goes past 3, even at 90%.', 'bound grey.de2000 max <= 3'],
+  [
+    'My probe gives up down there, so the contrast is what it is: it is over 9,000:1.',
+    'bound contrast.native > 9000',
+  ],
+  [
+    'It follows PQ within ten percent from twenty percent up to seventy.',
+    'bound eotf.error max ≥20 ≤70 <= 10 and eotf.error min ≥20 ≤70 >= -10',
+  ],
 ];
