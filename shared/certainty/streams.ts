@@ -1,5 +1,6 @@
 import { hueClasses } from '../measure/points.ts';
 import { fillNormal, seededUniform } from './random.ts';
+import { fillStrata } from './strata.ts';
 
 /** Draws of every quantity: imagined worlds, each with its own error of every reading. */
 export const drawCount = 2000;
@@ -23,7 +24,8 @@ export interface Streams {
 
 /**
  * Streams for a run. Those that many readings share get mean 0, standard deviation 1 and no correlation with each
- * other exactly (moment matching), so that 2,000 draws give u as well as many more would. The independent errors
+ * other exactly (moment matching), and one value out of each stratum, so that 2,000 draws give u and the probability
+ * of a limit as well as many more would. The independent errors
  * carry a small part of u; each reading's stream is a window of its own into one pool, which costs no memory.
  */
 export function streamsOf(digest: string, sKey: string): Streams {
@@ -31,7 +33,7 @@ export function streamsOf(digest: string, sKey: string): Streams {
   const settled: Float64Array[] = [s];
   const uniform = seededUniform(`a|${digest}`);
   const draw = () => {
-    const column = matched(fillNormal(uniform, new Float64Array(drawCount)), settled);
+    const column = matched(fillStrata(uniform, new Float64Array(drawCount)), settled);
     settled.push(column);
     return column;
   };
@@ -73,7 +75,7 @@ function runningSums(values: Float64Array): { sums: Float64Array; squares: Float
 }
 
 function sharedStream(key: string): Float64Array {
-  return matched(fillNormal(seededUniform(key), new Float64Array(drawCount)), []);
+  return matched(fillStrata(seededUniform(key), new Float64Array(drawCount)), []);
 }
 
 /** Takes out the mean and what is common with earlier columns, then scales to a sample standard deviation of 1. */

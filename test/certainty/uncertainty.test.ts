@@ -197,14 +197,14 @@ const compared = [
 ];
 
 test('every u agrees with a plain Monte Carlo that perturbs each reading and measures anew', () => {
-  const plain = plainMonteCarlo(small, compared, 400);
+  const plain = plainMonteCarlo(small, compared, 1600);
   const found = measure(small);
   for (const id of compared) {
     const { values, average } = plain.get(id)!;
     const series = measured(found, id);
     series.values.forEach(({ u, axis }, i) => {
       const expected = sd(values.map((row) => row[i]!));
-      // The plain sd itself is known to 1/√800 = 3.5 %; 13 % is nearly four of those.
+      // The plain sd itself is known to 1/√3200 = 1.8 %; 8 % is more than four of those.
       expect(Math.abs(u! - expected), `${id} ${axis}: ${u} for ${expected}`).toBeLessThan(
         0.08 * expected + 1e-9,
       );
@@ -261,6 +261,16 @@ function brightness(unit: object, conditions: Run, digest: string) {
   const made = evidence([window(10, 700)], conditions, unit, digest);
   return column(drawQuantity({ ...made.unit, id: `unit-${digest}` }, made.run, 'peak')!, 0);
 }
+
+test('a luminance 1.6 u over its limit is so with the probability of the normal distribution, whatever the seed', () => {
+  for (const digest of ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight']) {
+    const drawn = brightness({}, sdrConditions, digest);
+    const limit = 700 - 1.6 * sd([...drawn]);
+    const share = drawn.filter((value) => value > limit).length / drawn.length;
+    // Φ(1.6) = 0.9452 (Abramowitz and Stegun 1964, table 26.1); too little to hold at 0.95.
+    expect(Math.abs(share - 0.9452)).toBeLessThan(0.003);
+  }
+});
 
 test('s is shared between units only with the same named instrument, panel and backlight', () => {
   const lcd = otherUnit('LCD IPS', 'direct LED');
