@@ -62,3 +62,8 @@ export function isPossible(concept: string, number: NumberPhrase | undefined): b
   if (!bounds || !number || number.dimension !== '') return true;
   return [number.x, number.to?.x ?? number.x].every((x) => x >= bounds[0] && x <= bounds[1]);
 }
+
+/** A white is one point: "it averages 0.3" after a word on it takes up what was spoken of before. */
+export function isOnePoint(concept: string): boolean {
+  return ['whitePoint', 'cct', 'duv', 'tint'].includes(concept);
+}

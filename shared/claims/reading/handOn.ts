@@ -81,14 +81,11 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
     )
     .find(({ type }) => type === 'quantity');
   const topic = judged?.type === 'quantity' && topicOfJudged(judged.id);
-  if (topic) {
-    scene.concept = topic;
-    return;
-  }
   // "The maker promises 550 nits; on our bench it is 498": what was promised was measured.
   if (scene.said?.some((check) => check.kind === 'fact' && check.by === 'maker' && check.key === 'peak'))
     scene.concept ??= 'peak';
-  if (concept)
+  if (topic) scene.concept = topic;
+  else if (concept)
     scene.concept =
       concept === 'error' &&
       !scene.items.some((item) => keyOf(item, 'hue')) &&
@@ -109,6 +106,7 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
 /** Quantities that everyday words speak of without naming them, and what stays the topic after one. */
 function topicOfJudged(id: string): string | undefined {
   if (/^uniformity\.[^.]+$/.test(id)) return 'uniformity';
+  if (/^sweep\..*\.saturation$/.test(id)) return 'saturation';
   return { 'peak.hold': 'hold', 'eotf.error': 'eotf' }[id];
 }
 

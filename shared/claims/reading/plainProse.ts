@@ -31,7 +31,18 @@ const telling = new Set<MeaningKind>([
 ]);
 
 const tellingConcepts = new Set(['tint', 'award', 'hold', 'score']);
-const tellingWords = new Set(['matches', 'same', 'hdmi', 'usb', 'equals', 'match', 'pink', 'purple']);
+const tellingWords = new Set([
+  'darkest',
+  'dimmest',
+  'matches',
+  'same',
+  'hdmi',
+  'usb',
+  'equals',
+  'match',
+  'pink',
+  'purple',
+]);
 
 /** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
 export function mayClaim(item: Item): boolean {

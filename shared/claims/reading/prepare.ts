@@ -3,17 +3,18 @@ import { speaksOfAnyWindow } from './anyWindow.ts';
 import { type AxisSpan, axisPhrase, isWindow } from './axis.ts';
 import { type Carry, carriedConditions } from './carry.ts';
 import { isConditional } from './conditional.ts';
-import { type Item, isWord, keyOf, type Meaning, meaningOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { partsOf } from './leftOut.ts';
 import { settleLeftOutDirections } from './leftOutDirection.ts';
 import { issueAt, modeAt } from './modeName.ts';
 import { earlierTime, speaksOfThePast } from './past.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
-import { isSecondPatch, patchOf, settleScreenShares } from './screenShare.ts';
+import { isSecondPatch, patchOf, settleScreenShares, windowOfList } from './screenShare.ts';
 import { settleBareSizes } from './sizes.ts';
 import { markStates, partStates, speaksOfAdjusted } from './states.ts';
-import { isDistance } from './toneDirection.ts';
+import { isDistance, isFromTarget } from './toneDirection.ts';
+import { toneSpans } from './toneSpans.ts';
 import { settleUnit, unitMentions } from './units.ts';
 import { splitVariant } from './variant.ts';
 import { saysWorkDone } from './workDone.ts';
@@ -196,6 +197,8 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   }
   for (const axis of scene.axes)
     if (axis.kind === 'angle' && axis.at !== undefined) set('angle', axis.at, axis.items[0]!);
+  const window = windowOfList(scene);
+  if (window) set('window', window.number!.x, window);
   // Said once of the sentence: an hour with the controls, and then what came of it.
   if (origin.stage === undefined && scene.index === 0 && saysWorkDone(scene.sentence)) {
     conditions.stage = 'adjusted';
@@ -313,41 +316,6 @@ function settleEllipsis(scene: Scene): void {
   }
 }
 
-/** Tone words ("highlights") as axis spans, unless numbers name one. */
-function toneSpans(items: readonly Item[]): AxisSpan[] {
-  const spans: AxisSpan[] = [];
-  // "At full saturation red is 7 % short": the end of the sweep.
-  for (const [at, item] of items.entries())
-    if (
-      isWord(item, 'full', 'maximum') &&
-      isWord(items[at + 1], 'saturation', 'amplitude', 'stimulus', 'signal', 'intensity') &&
-      isWord(items[at - 1], 'at', 'in')
-    )
-      spans.push({
-        kind: 'stimulus',
-        at: 100,
-        fromIncluded: true,
-        toIncluded: true,
-        items: items.slice(at - 1, at + 2),
-        tone: true,
-      });
-  for (const item of items) {
-    const tone: Meaning | undefined = meaningOf(item, 'tone');
-    if (!tone) continue;
-    const range = tone.data as { from: number; to: number };
-    spans.push({
-      kind: 'stimulus',
-      from: range.from,
-      to: range.to,
-      fromIncluded: true,
-      toIncluded: true,
-      items: [item],
-      tone: true,
-    });
-  }
-  return spans;
-}
-
 /** The scenes of a sentence, one a clause, with conditions and units settled, and what they hand on. */
 export function scenesOf(
   tagged: readonly Item[],
@@ -392,7 +360,8 @@ export function scenesOf(
       now: undefined,
     };
     // "The 10 % step is too bright, by 16 %": the place was named before.
-    if (previous && scene.axes.length === 0 && isDistance(scene)) scene.axes = previous.axes;
+    if (previous && scene.axes.length === 0 && (isDistance(scene) || isFromTarget(scene)))
+      scene.axes = previous.axes;
     settleUnit(scene);
     if (problem) scene.unitProblem = problem;
     settleEllipsis(scene);

@@ -1,5 +1,6 @@
 import { isWindow } from './axis.ts';
 import { type Item, isWord, keyOf, meaningOf } from './items.ts';
+import type { Scene } from './scene.ts';
 
 const screenNouns = [
   'screen',
@@ -111,4 +112,17 @@ export function patchAsked(items: readonly Item[]): number | undefined {
     if (patch !== undefined) return patch;
   }
   return undefined;
+}
+
+/** "In a 10 % window you get 1,190, at 25 percent it's 706": the next window of a list, where nothing else is named. */
+export function windowOfList(scene: Scene): Item | undefined {
+  const before = scene.previous?.conditions;
+  if (before?.window === undefined || before.origin.window === undefined) return undefined;
+  if (
+    scene.items.some((item) => item.number?.role === 'window' || keyOf(item, 'concept') || keyOf(item, 'hue'))
+  )
+    return undefined;
+  const [axis] = scene.axes;
+  const place = axis?.items.find(({ number }) => number?.dimension === 'percent');
+  return axis?.at !== undefined && !axis.tone && scene.axes.length === 1 ? place : undefined;
 }

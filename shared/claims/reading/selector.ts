@@ -94,6 +94,14 @@ export function saysExtreme(item: Item): boolean {
   return keyOf(item, 'verb') === 'reach' && /^(?:peak|top|max|bottom)/.test(item.text);
 }
 
+/** "Nothing …, that's how averages work": a denial of all levels with a statement of its own before the statistic. */
+function bindsBefore(scene: Scene, binding: Item, named: Item): boolean {
+  return (
+    keyOf(binding, 'stat') === 'none' &&
+    scene.sentence.slice(binding.index, named.index).some((item) => isWord(item, ',', ';', '—', '–'))
+  );
+}
+
 /** The statistic that the clause names, "any, no, never, all" after an average included. */
 export function statOf(scene: Scene): string | undefined {
   let binding: Item | undefined;
@@ -107,7 +115,8 @@ export function statOf(scene: Scene): string | undefined {
       break;
     }
   }
-  if (named) return keyOf(named, 'stat');
+  // "Nothing should be visible, right, that's how averages work": what comes later says nothing of the levels.
+  if (named && !(binding && bindsBefore(scene, binding, named))) return keyOf(named, 'stat');
   if (binding) return keyOf(binding, 'stat');
   const peaking = scene.items.find(saysExtreme);
   if (peaking && !scene.items.some((item) => keyOf(item, 'concept') === 'peak'))

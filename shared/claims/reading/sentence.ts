@@ -28,6 +28,7 @@ import { readTints } from './rules/tint.ts';
 import { readValues } from './rules/value.ts';
 import { readWindowRatios } from './rules/windows.ts';
 import { readWithin } from './rules/within.ts';
+import { readWorstCell } from './rules/worstCell.ts';
 import type { Scene } from './scene.ts';
 import { patchAsked } from './screenShare.ts';
 import { statOf } from './selector.ts';
@@ -43,6 +44,7 @@ const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
   readWithin,
   readWindowRatios,
   readRatiosAndDifferences,
+  readWorstCell,
   readOrders,
   readObservations,
   readEllipsis,
@@ -105,6 +107,19 @@ function resolveDoubtfulAxes(scene: Scene): undefined {
   }
 }
 
+/** "HDR10: tone and colour", "HLG": in a heading the format that leads is the signal of what follows. */
+function nameSignal(items: readonly Item[]): undefined {
+  const [first, next] = items;
+  const format = keyOf(first, 'format');
+  if (
+    !first ||
+    (format !== 'HDR10' && format !== 'HLG') ||
+    (next && next.type !== 'mark' && !isWord(next, 'and'))
+  )
+    return;
+  first.meanings = [...first.meanings, { kind: 'signal', key: format }];
+}
+
 /** Masks what stands between quotation marks: somebody else's words, or a word held at arm's length. */
 function maskQuotations(items: Item[]): Item[] {
   const marks = items.filter((item) => item.type === 'mark' && item.text === '"');
@@ -161,6 +176,7 @@ export function readSentence(
   const tokens = context.spoken ? spokenTokens(written) : written;
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
   items = maskQuotations(items);
+  if (isHeading) nameSignal(items);
   const findings: Findings = { list: [] };
   const angleTalk =
     carriedConcept(carry) === 'angle' ||

@@ -1,7 +1,7 @@
 import { countsNothing, isOfEachLevel, leadOf, seesSteps } from './besideNumber.ts';
 import { carriedConcept, earlierConcepts } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
-import { fits, isPossible } from './conceptFit.ts';
+import { fits, isOnePoint, isPossible } from './conceptFit.ts';
 import { gamutOf, gamutSubject } from './gamut.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
@@ -256,12 +256,14 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   )
     return byConcept(scene, 'saturation', undefined, dimension);
   const inForce = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
-  const fittingNumber = (concept: string) => isPossible(concept, near?.number);
+  const spread = dimension === '' && ['average', 'max', 'min'].includes(statOf(scene) ?? '');
+  const fittingNumber = (concept: string) =>
+    isPossible(concept, near?.number) && !(spread && isOnePoint(concept));
   const carried =
     inForce === undefined || fittingNumber(inForce)
       ? inForce
       : earlierConcepts(scene.carry).find(fittingNumber);
-  if (inForce !== undefined && carried === undefined)
+  if (inForce !== undefined && carried === undefined && !(spread && isOnePoint(inForce)))
     return { problem: 'the words do not say which quantity is meant' };
   // "On a white field the error is 9 %"
   const uneven =

@@ -1,4 +1,4 @@
-import { type Item, isWord } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { firstWith, type Scene } from './scene.ts';
 
 /** The word for too much or too little light in the clause, or before it where the clause is no more than "by 16 %". */
@@ -27,5 +27,17 @@ export function isDistance({ items }: Scene): boolean {
   return (
     isWord(items[0], 'by') &&
     items.every((item) => item.number ?? (item.meanings.length === 0 || item.index === items[0]!.index))
+  );
+}
+
+/** "After adjustment it is 10.5 % below": how far from a target that was named before, at the place named there. */
+export function isFromTarget({ items }: Scene): boolean {
+  return (
+    items.some((item) => keyOf(item, 'pronoun') === 'it') &&
+    items.some(
+      ({ number }, at) =>
+        number?.dimension === 'percent' && isWord(items[at + 1], 'below', 'above', 'under', 'over', 'short'),
+    ) &&
+    !items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'hue'))
   );
 }

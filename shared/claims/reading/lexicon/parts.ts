@@ -36,6 +36,8 @@ export const partWords = {
   /** Behind "is": only that something is there */
   present: `there; present; evident; easy; easily; uneven; everywhere; all; common; frequent; around; about; in; on; at; along; across; where; when; with; seen; and; but; as; also; still; always; often; sometimes; occasionally; not; from; to; under; near; behind; a fact; here; what`,
   copula: `is; are; was; were; remain(s); become(s); gets`,
+  /** Places of the screen, one of which is the darkest */
+  spots: `spot(s); spot on; cell(s); part(s); area(s); patch(es); point; place; zone; corner; edge; region`,
   /** Topics that are verbs */
   acting: `bloom; blooms; flickers; judders; smears; stutters; ghosts`,
   /** The three hues that the screen mixes all others of */

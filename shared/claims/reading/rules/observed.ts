@@ -85,6 +85,8 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
   const usedBefore = new Set(scene.used);
   for (const item of topics) {
     if (plays(scene.items[scene.items.indexOf(item) + 1], 'testing')) continue;
+    // "There is nothing to bloom" names what could, not what was seen.
+    if (isWord(scene.items[scene.items.indexOf(item) - 1], 'to') && plays(item, 'acting')) continue;
     // "Near-black noise: not assessed" says that nobody looked.
     if (
       scene.items.some(

@@ -28,7 +28,10 @@ export function signOf(scene: Scene): { sign: number; item?: Item } {
   const up = scene.items.find((item) =>
     isWord(item, 'over', 'high', 'above', 'bright', 'up', 'beyond', 'too'),
   );
-  return up ? { sign: 1, item: up } : { sign: 1 };
+  if (up) return { sign: 1, item: up };
+  // "Cyan was 6 % under, and after adjustment it is 2 %": the side was said before.
+  const goesOn = scene.previous && !scene.items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'hue'));
+  return { sign: goesOn ? signOf(scene.previous!).sign : 1 };
 }
 
 const hueCircle = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'];

@@ -134,4 +134,10 @@ export const limits: readonly SentenceRow[] = [
     'It follows PQ within ten percent from twenty percent up to seventy.',
     'bound eotf.error max ≥20 ≤70 <= 10 and eotf.error min ≥20 ≤70 >= -10',
   ],
+  // A denial of all levels is none of the average, whatever is said of averages later.
+  [
+    'The average is 2.4, so nothing in the greys should be visible, right, that is how averages work.',
+    'value grey.de2000 average = 2.4 [2.35, 2.45]',
+    'bound grey.de2000 max <= 3',
+  ],
 ];

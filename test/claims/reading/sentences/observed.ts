@@ -54,4 +54,5 @@ export const observed: readonly SentenceRow[] = [
   ['Smear does not follow moving objects.', 'observed smear 0–0'],
   ['Reflections are kept in check.', 'unproven'],
   ['Blooming is well under control.', 'unproven'],
+  ["There's no blooming, because there's nothing to bloom.", 'observed blooming 0–0'],
 ];

@@ -28,4 +28,21 @@ export const patchesAndBareNumbers: readonly SentenceRow[] = [
     'With a fifth of the display in white it reaches 541 nits.',
     'value peak at 20 {window 20} = 541 [540.5, 541.5]',
   ],
+  [
+    "In a 10 percent window you get 742, at 25 percent it's 655, at 50 percent it's 510.",
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak at 25 {window 25} = 655 [654.5, 655.5]',
+    'value peak at 50 {window 50} = 510 [505, 515]',
+  ],
+  [
+    "Uniformity on a white field is 5 percent, on 50 percent grey it's 9, and the dimmest spot on white is the top left corner.",
+    'value uniformity.white {level white} = 5 [4.5, 5.5]',
+    'value uniformity.grey50 {level grey50} = 9 [8.5, 9.5]',
+    'difference uniformity.white.cell at top left {level grey50} : uniformity.white.cell min {level grey50} = 0 [0, 0]',
+  ],
+  [
+    'The brightest cell is the bottom right corner.',
+    'difference uniformity.white.cell at bottom right : uniformity.white.cell max = 0 [0, 0]',
+  ],
+  ['The darkest spot on white is a corner.', 'unproven'],
 ];

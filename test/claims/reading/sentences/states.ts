@@ -121,4 +121,14 @@ export const states: readonly SentenceRow[] = [
   ['By 60 % the error has risen from 0.9 to 4.1.', 'unproven', 'unproven'],
   ['At 45 degrees contrast has fallen from 3,260:1 to 1,100:1.', 'unproven', 'unproven'],
   ['After ten minutes the peak has dropped from 742 to 690 nits.', 'unproven'],
+  [
+    'Cyan was 7% undersaturated on average as delivered, and after adjustment it is 2%.',
+    'value sweep.cyan.saturation average {stage as-delivered} = -7 [-7.5, -6.5]',
+    'value sweep.cyan.saturation average {stage adjusted} = -2 [-2.5, -1.5]',
+  ],
+  [
+    'At 10% of signal it was 30% above its target as delivered; after adjustment it is 9% below.',
+    'value eotf.error at 10 {stage as-delivered} = 30 [29.5, 30.5]',
+    'value eotf.error at 10 {stage adjusted} = -9 [-9.5, -8.5]',
+  ],
 ];

@@ -1,0 +1,37 @@
+import type { AxisSpan } from './axis.ts';
+import { type Item, isWord, type Meaning, meaningOf } from './items.ts';
+
+/** Tone words ("highlights") as axis spans, unless numbers name one. */
+export function toneSpans(items: readonly Item[]): AxisSpan[] {
+  const spans: AxisSpan[] = [];
+  // "At full saturation red is 7 % short": the end of the sweep.
+  for (const [at, item] of items.entries())
+    if (
+      isWord(item, 'full', 'maximum') &&
+      isWord(items[at + 1], 'saturation', 'amplitude', 'stimulus', 'signal', 'intensity') &&
+      isWord(items[at - 1], 'at', 'in')
+    )
+      spans.push({
+        kind: 'stimulus',
+        at: 100,
+        fromIncluded: true,
+        toIncluded: true,
+        items: items.slice(at - 1, at + 2),
+        tone: true,
+      });
+  for (const item of items) {
+    const tone: Meaning | undefined = meaningOf(item, 'tone');
+    if (!tone) continue;
+    const range = tone.data as { from: number; to: number };
+    spans.push({
+      kind: 'stimulus',
+      from: range.from,
+      to: range.to,
+      fromIncluded: true,
+      toIncluded: true,
+      items: [item],
+      tone: true,
+    });
+  }
+  return spans;
+}
