@@ -287,3 +287,12 @@ export const leanLines = `lean(s) towards/toward/to; a hint of; hint of; drift(s
 
 /** Verbs and nouns of an award. */
 export const awardLines = `earns; earn; wins; win; receives; receive; gets; takes; takes home; awarded; given; deserves; carries; we award; we give; picks up; collects; worthy of`;
+
+/** Ends of a superlative that put a set above all others: "the lowest error of them all". */
+export const wholeField: readonly string[] = [
+  'of them all',
+  'of the lot',
+  'of the bunch',
+  'of all sets',
+  'of the pack',
+];

@@ -23,6 +23,7 @@ import {
   ratioStated,
 } from './ratioNumber.ts';
 import { takeUpPlace } from './saidBefore.ts';
+import { isShareOfOwn } from './share.ts';
 import { awayFrom, thanConditions } from './than.ts';
 
 /** Conditions of the other operand: the same signal, stage and dimming, its own unit and what "than the …" names. */
@@ -107,6 +108,7 @@ const priceOthers = new Set(['fact:price']);
 
 /** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
 export function readRatiosAndDifferences(scene: Scene, findings: Findings): undefined {
+  if (isShareOfOwn(scene)) return;
   const away = awayFrom(scene);
   const comparative =
     away?.item ?? scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));

@@ -1,12 +1,14 @@
 import type { StatedNumber } from '../../../contract/check.ts';
 import { type Findings, propose } from '../finding.ts';
-import { keyOf, meaningOf } from '../items.ts';
+import { isWord, keyOf, meaningOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { statedMultiple, tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
+import { resolveMention } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 import { complementOf, limitCheck } from './limit.ts';
 
 /** What is left where a share is said to be lost: 100 % less it. */
@@ -31,7 +33,8 @@ export function readShares(scene: Scene, findings: Findings): undefined {
     if (!meaning || scene.used.has(item)) continue;
     const entry = meaning.data as { x: number; low: number; high: number };
     if (entry.x >= 1) continue;
-    if (scene.units.some((mention) => mention.role === 'possessive' || mention.role === 'compared')) continue;
+    const other = scene.units.some(({ role }) => role === 'possessive' || role === 'compared');
+    if (other && !isShareOfOwn(scene)) continue;
     const subject = subjectOf(scene, 'percent', item);
     if (!isSettled(subject) || !/^(?:angle\..*luminance|peak\.hold|coverage\.)/.test(subject.quantity.id))
       continue;
@@ -80,3 +83,16 @@ export function readShares(scene: Scene, findings: Findings): undefined {
     );
   }
 }
+
+/** "Half of the Hearth's luminance is left at 45 degrees": what a set keeps of its own; "half of the Kasulind's" compares. */
+export function isShareOfOwn(scene: Scene): boolean {
+  const own = splitVariant(scene.unit).unit ?? scene.context.own;
+  return scene.units.some(
+    (mention) =>
+      mention.role === 'possessive' &&
+      resolveMention(mention, scene.carry, scene.context) === own &&
+      scene.items.some((item) => item.index > mention.item.index && isWord(item, ...shareWords)),
+  );
+}
+
+const shareWords = ['left', 'is left', 'remains', 'survives', 'gone', 'lost'];

@@ -1,5 +1,6 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { wholeField } from '../lexicon/claims.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
@@ -19,8 +20,7 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   if (readExtremeOfGroup(scene, findings, item)) return true;
   if (readExtremeOfAll(scene, findings, item)) return true;
   if (isLength) return false;
-  const noun =
-    scene.items[at + (['average', 'max'].includes(keyOf(scene.items[at + 1], 'stat') ?? '') ? 2 : 1)];
+  const noun = nounAfter(scene.items, at);
   const rest = scene.items.slice(at + 2);
   const amongSets = rest.some(
     (word, index) =>
@@ -29,9 +29,9 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
       (isWord(word, 'tested', 'measured') && rest.some((other) => isWord(other, 'we'))) ||
       (keyOf(word, 'stat') !== undefined && isWord(rest[index + 1], 'set', 'sets', 'television', 'tv')),
   );
-  if (!keyOf(noun, 'concept') || !amongSets) return false;
+  if (!noun || !(amongSets || namesWholeField(scene, item))) return false;
   const sets = scene.items.filter(
-    (word) => word !== item && !(word.index > noun!.index && keyOf(word, 'stat') !== undefined),
+    (word) => word !== item && !(word.index > noun.index && keyOf(word, 'stat') !== undefined),
   );
   const quantity = comparedQuantity({ ...scene, items: sets }, { concept: '', direction: 'higher' });
   if ('problem' in quantity) return false;
@@ -40,6 +40,24 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
   propose(findings, scene, 'order', check, [item, noun, ...items]);
   return true;
+}
+
+/** The quantity behind an extreme: "lowest average greyscale error", "highest native contrast". */
+function nounAfter(items: readonly Item[], at: number): Item | undefined {
+  const phrase = items.slice(at + 1, at + 5);
+  const end = phrase.findIndex(
+    (word) => word.type === 'mark' || isWord(word, 'of', 'in', 'at', 'here', 'we'),
+  );
+  return phrase.slice(0, end < 0 ? undefined : end).findLast((word) => keyOf(word, 'concept') !== undefined);
+}
+
+/** "Of them all", "of the lot", "of the three": all sets, or the group that the review compares. */
+function namesWholeField(scene: Scene, extreme: Item): boolean {
+  const rest = scene.items.filter((word) => word.index > extreme.index);
+  const words = rest.map(({ text }) => text).join(' ');
+  return (
+    wholeField.some((phrase) => words.includes(phrase)) || groupNamed({ ...scene, items: rest }) !== undefined
+  );
 }
 
 /** "White gets to 214 cd/m², the lowest of the four": of the quantity that was just spoken of. */

@@ -181,4 +181,9 @@ export const comparisons: readonly SentenceRow[] = [
   ['Adjusting costs 26 nits of white.', 'unproven'],
   ['Its remote looks as though it came with a cheaper set.', 'unproven'],
   ['The thing costs £479.', 'fact price = 479'],
+  ['It has the lowest average greyscale error of them all.', 'order grey.de2000 average lower best'],
+  [
+    "At 45 degrees just under half of the Hearth's luminance is left.",
+    'value angle.luminance at 45 {angle 45} = 50 [45, 50)',
+  ],
 ];
