@@ -1,6 +1,8 @@
 import { echoOf } from './echoWords.ts';
+import { isGapped } from './gapped.ts';
 import { coloursGrey } from './hueSaid.ts';
 import { type Item, isWord, keyOf, meaningOf } from './items.ts';
+import { hasVerb } from './verbs.ts';
 
 const strongJoiners = new Set([
   'and',
@@ -131,49 +133,6 @@ function listKind(item: Item | undefined): string | undefined {
   return undefined;
 }
 
-/** Does the clause say what something is or does? */
-export function hasVerb(items: readonly Item[]): boolean {
-  return items.some(
-    (item) =>
-      keyOf(item, 'verb') !== undefined ||
-      keyOf(item, 'saying') !== undefined ||
-      isWord(
-        item,
-        'is',
-        'are',
-        'was',
-        'were',
-        'has',
-        'have',
-        'be',
-        'looks',
-        'look',
-        'takes',
-        'take',
-        "'s",
-        'does',
-        'do',
-        'can',
-        'shows',
-        'see',
-        'averages',
-        'needs',
-        'draws',
-        'draw',
-        'runs',
-        'weighs',
-        'measures',
-        'costs',
-        'tracks',
-        'follows',
-        'suffers',
-        'appears',
-        'supports',
-        'scores',
-      ),
-  );
-}
-
 /**
  * Parts a sentence into clauses at marks and conjunctions, but only where both sides claim something of their
  * own; leading and trailing phrases stay with the clause they belong to.
@@ -237,7 +196,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       deniesStatistic(piece) ||
       coloursGrey(piece.items) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
-      isNoneOn(piece.items);
+      isNoneOn(piece.items) ||
+      (order > 0 && isGapped(piece.items));
     const last = clauses[clauses.length - 1];
     if (!strong) {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.

@@ -6,6 +6,7 @@ import { placeNouns } from './cell.ts';
 import { doubtClashes } from './clashes.ts';
 import { echoOf } from './echoWords.ts';
 import type { Finding, Findings } from './finding.ts';
+import { isGapped } from './gapped.ts';
 import { forgetSentence, handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
 import { type Item, isOneOf, isWord, keyOf } from './items.ts';
@@ -23,6 +24,7 @@ import { readLeftovers } from './rules/leftover.ts';
 import { readLimits } from './rules/limit.ts';
 import { readObservations } from './rules/observed.ts';
 import { readOrders } from './rules/order.ts';
+import { readParallel } from './rules/parallel.ts';
 import { readScores } from './rules/score.ts';
 import { readTints } from './rules/tint.ts';
 import { readValues } from './rules/value.ts';
@@ -39,6 +41,7 @@ import { tokenise } from './tokens.ts';
 /** One file a kind; the order decides who may take a number first. */
 const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
   readScores,
+  readParallel,
   readFacts,
   readAdjusting,
   readWithin,
@@ -184,6 +187,13 @@ export function readSentence(
       (item) =>
         keyOf(item, 'concept') === 'angle' || (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
     );
+  if (isHeading && items[items.length - 1]?.text === '?') {
+    // "Which is the brightest, in HDR?" asks, and what it names still holds for its section.
+    const scenes = scenesOf(items.slice(0, -1), context, carry, angleTalk);
+    for (const scene of scenes) noteConcept(scene, findings);
+    handOn(scenes, carry, context, true);
+    return [];
+  }
   if (items[items.length - 1]?.text === '?') {
     // "Banding? None." answers what was asked.
     const topic = items.map((item) => keyOf(item, 'topic')).find((key) => key !== undefined);
@@ -241,6 +251,7 @@ export function readSentence(
       // "It delivers what Nocthale claims"
       (scene.units.some(({ role }) => role === 'maker') &&
         scene.items.some((item) => isWord(item, 'what'))) ||
+      (scene.previous?.said && isGapped(scene.items)) ||
       ((scene.previous?.said ?? scene.carry.statement) && echoOf(scene.items)) ||
       (scene.carry.statement?.asked && isAnswer(scene))
     )

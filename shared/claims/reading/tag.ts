@@ -5,7 +5,14 @@ import { halfOfUnit, oneAndAHalf, readNumberPhrase, vagueStretch } from './numbe
 import { settleObviousRoles } from './obviousRoles.ts';
 import type { Token } from './tokens.ts';
 
+const measureAfterName = /^(?:%|percent|per|nits?|cd|ms|w|watts?|°|degrees?|kg|kilos?|k|hz|db)$/;
 const proper = new Set(['unit', 'maker', 'mode']);
+
+/** "The Hearth 55 %": the number that could be the size in a set's name has a unit of its own. */
+function sharesItsNumber(tokens: readonly Token[], last: number): boolean {
+  const next = tokens[last + 1];
+  return tokens[last]!.kind === 'number' && next !== undefined && measureAfterName.test(next.text);
+}
 
 /** Meanings that hold for a phrase as it is written here: names need their capital, units of measure a number. */
 function usable(
@@ -25,6 +32,7 @@ function usable(
       !(meaning.kind === 'mode' && /^(?:mode|preset)$/.test(tokens[at + length]?.text ?? ''))
     )
       return false;
+    if (meaning.kind === 'unit' && length > 1 && sharesItsNumber(tokens, at + length - 1)) return false;
     // Said aloud, "plain" and "crest" are words unless "the" makes them a set's name.
     if (
       spoken &&

@@ -36,6 +36,19 @@ const comparedAfter = new Set([
   'below',
   'what',
 ]);
+/** Words that set one side against another, wherever they stand before it. */
+const comparing = new Set([
+  'than',
+  'as',
+  'unlike',
+  'like',
+  'against',
+  'versus',
+  'vs',
+  'compared',
+  'from',
+  'twice',
+]);
 const barring = new Set(['bar', 'except', 'excluding', 'barring', 'save', 'besides']);
 
 /** Skips "the", "a", "its" and "new" leftwards from `at`. */
@@ -88,6 +101,14 @@ function rivalsNamed(
   const group = context.against && context.against.length > 0 ? context.against : undefined;
   if (n !== undefined) return group?.length === n ? group : rest.length === n ? rest : undefined;
   return group ?? (isWord(word, 'all') ? rest : undefined);
+}
+
+/** "The lag is 9.6 ms on the Kasulind": whom it is said of stands behind, unless something is set against it. */
+function isSaidOn(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    isWord(left, 'on') &&
+    !items.slice(0, at).some((item) => comparing.has(item.text) || keyOf(item, 'pronoun') === 'own')
+  );
 }
 
 /** Units that a clause names, each with its part in the statement. */
@@ -188,6 +209,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     )
       role = mentions[mentions.length - 1]!.role;
     else if (!verbSeen && !mentions.some((mention) => mention.role === 'subject')) role = 'subject';
+    else if (isSaidOn(items, at, left) && !mentions.some((mention) => mention.role === 'subject'))
+      role = 'subject';
     else if (left && isWord(left, 'in', 'on', 'does', 'do', 'did')) role = 'compared';
     else role = verbSeen ? (possessive ? 'possessive' : 'compared') : 'compared';
     const several = rival && !unit && !maker ? rivalsNamed(items, at, context) : undefined;

@@ -10,6 +10,7 @@ import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
 import { openNumbers } from './sentences/openNumbers.ts';
 import { owners } from './sentences/owners.ts';
+import { parallel } from './sentences/parallel.ts';
 import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { silent } from './sentences/silent.ts';
@@ -35,6 +36,7 @@ export const sentences: readonly SentenceRow[] = [
   ...observed,
   ...openNumbers,
   ...owners,
+  ...parallel,
   ...patchesAndBareNumbers,
   ...silent,
   ...states,

@@ -254,3 +254,9 @@ export const comeWords: readonly string[] = `down;up;reduced;lowered;raised;impr
 
 /** Words behind a number of the state before: "against 4,550:1 before". */
 export const formerWords: readonly string[] = `before;beforehand;previously;formerly`.split(';');
+
+/** Words that may stand in a conjunct without a verb, beside its set and what is said of it. */
+export const gappedFillers: ReadonlySet<string> = new Set(
+  `and but or while whereas with the a an on for of in at from by to that those those's 's ' only just even still another
+  as too also respectively up upwards upward onwards onward over under merely mere weary measly`.split(/\s+/),
+);

@@ -1,8 +1,8 @@
 import type { Check } from '../../../contract/check.ts';
-import { hasVerb } from '../clauses.ts';
 import { type Findings, propose } from '../finding.ts';
 import { type Item, isOneOf, isWord, keyOf, type MeaningKind } from '../items.ts';
 import { hasKey, type Scene } from '../scene.ts';
+import { hasVerb } from '../verbs.ts';
 import { factConditions } from './factCheck.ts';
 
 const verbsOfFormats = [

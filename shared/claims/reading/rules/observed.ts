@@ -6,7 +6,7 @@ import { findPart, plays } from '../parts.ts';
 import type { Scene } from '../scene.ts';
 
 /** Severities as words: [lowest, highest]; intensity adverbs come before plain "visible". */
-function severityOf(
+export function severityOf(
   scene: Scene,
   topic: Item,
   usedBefore: ReadonlySet<Item>,

@@ -1,7 +1,7 @@
-import { hasVerb } from '../clauses.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
+import { hasVerb } from '../verbs.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { namesOtherThing } from './saidBefore.ts';
 

@@ -1,0 +1,188 @@
+import type { Check, Operand, StatedNumber } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { subjectOfGapped } from '../gapped.ts';
+import { type Item, keyOf, type NumberPhrase } from '../items.ts';
+import { quantityById } from '../quantity.ts';
+import { saidOf } from '../retarget.ts';
+import type { Scene } from '../scene.ts';
+import { type RoundingFamily, statedOf, tidy } from '../stated.ts';
+import { resolveMention } from '../units.ts';
+import { opOf } from './factCheck.ts';
+import { operatorOf } from './limit.ts';
+import { severityOf } from './observed.ts';
+import { complemented } from './share.ts';
+
+/**
+ * Several sets in one sentence: "At 45 degrees the Hearth keeps 70 %, the Kasulind 55 % and the Veltrane 49 %". A
+ * conjunct that names a set and a number says of that set what the conjunct before it said of its own: the same
+ * statement with quantity, conditions and definition, and only set and number exchanged.
+ */
+export function readParallel(scene: Scene, findings: Findings): undefined {
+  const models = scene.previous?.said;
+  if (!models) return;
+  const subject = subjectOfGapped(scene.items);
+  if (!subject || namesConditions(scene, subject)) return;
+  const mention = scene.units.find(({ item }) => item === subject);
+  const hue = keyOf(subject, 'hue');
+  const id = mention && resolveMention(mention, scene.carry, scene.context);
+  if (id === undefined && hue === undefined) return;
+  const own = scene.context.own;
+  const onto = (model: Check) => (id === undefined ? ofHue(model, hue!) : saidOf(model, id, own));
+  for (const model of models.toReversed()) {
+    const check = onto(model);
+    const said = check && withOwnWords(scene, check);
+    if (!said) continue;
+    if (id !== undefined) {
+      scene.unit = id === own ? undefined : id;
+      scene.unitNamed = true;
+      scene.unitProblem = undefined;
+    }
+    if (said.check) return propose(findings, scene, 'parallel', said.check, [subject, ...said.items]);
+    const why = 'the words before cannot be said of this set so shortly';
+    return refuse(findings, scene, 'parallel', why, [subject, ...said.items]);
+  }
+}
+
+/** A window, a stage, a room of its own: the rules that read these say more than this one. */
+function namesConditions(scene: Scene, subject: Item): boolean {
+  for (const item of scene.conditionItems) if (item !== subject && scene.items.includes(item)) return true;
+  return false;
+}
+
+/** "Red is over-saturated by 7 % and blue by 9 %": the same of another hue. */
+function ofHue(check: Check, hue: string): Check | undefined {
+  if (check.kind !== 'value' || check.operand.type !== 'quantity') return undefined;
+  const { operand } = check;
+  if (!operand.id.startsWith('sweep.')) return undefined;
+  const swap = (key: string) => key.replace(/^sweep\.[a-z]+/, `sweep.${hue}`);
+  return {
+    ...check,
+    operand: {
+      ...operand,
+      id: swap(operand.id),
+      ...(operand.others && { others: operand.others.map(swap) }),
+    },
+  };
+}
+
+/** The statement with the conjunct's own number, place or severity; `check` is absent where they do not fit it. */
+function withOwnWords(scene: Scene, model: Check): { check?: Check; items: Item[] } | undefined {
+  if (model.kind === 'observed') return withSeverity(scene, model);
+  if (model.kind === 'onset') return withEdge(scene, model);
+  if (scene.axes.length > 0) return undefined;
+  const numbers = scene.items.filter(({ number }) => number && isFree(number));
+  const [item] = numbers;
+  if (!item || numbers.length > 1 || item.number!.to || item.number!.outOf !== undefined) return undefined;
+  switch (model.kind) {
+    case 'value':
+      return model.range || item.number!.comparator ? undefined : withValue(scene, model, item);
+    case 'bound':
+      return withLimit(scene, model, item);
+    case 'fact':
+      return withFact(scene, model, item);
+    default:
+      return undefined;
+  }
+}
+
+function isFree({ role }: NumberPhrase): boolean {
+  return role === undefined || role === 'value' || role === 'money';
+}
+
+/** How the number before became what its statement says: as it stands, or as what is left, or as a shortfall. */
+interface Turn {
+  number: NumberPhrase;
+  of: (stated: StatedNumber) => StatedNumber;
+  at: (x: number) => number;
+}
+
+function turned(stated: StatedNumber): StatedNumber {
+  return { ...stated, x: -stated.x, low: -stated.high, high: -stated.low };
+}
+
+const turns: readonly Omit<Turn, 'number'>[] = [
+  { of: (stated) => stated, at: (x) => x },
+  { of: complemented, at: (x) => tidy(100 - x) },
+  { of: turned, at: (x) => -x },
+];
+
+/** The number of the conjunct before that its statement rests on. */
+function turnBefore(scene: Scene, x: number): Turn | undefined {
+  for (const { number } of scene.previous!.items) {
+    if (!number || !isFree(number)) continue;
+    const turn = turns.find(({ at }) => Math.abs(at(tidy(number.x * number.factor)) - x) < 1e-9);
+    if (turn) return { ...turn, number };
+  }
+  return undefined;
+}
+
+/** The number in the unit of the one before; undefined where it has another unit of its own. */
+function inUnitOf(number: NumberPhrase, model: NumberPhrase): NumberPhrase | undefined {
+  if (number.dimension === model.dimension) return number;
+  if (number.dimension !== '') return undefined;
+  const { dimension, unit, factor } = model;
+  return { ...number, dimension, unit, factor };
+}
+
+function familyOf(operand: Operand): RoundingFamily {
+  return operand.type === 'fact'
+    ? operand.key === 'price'
+      ? 'price'
+      : 'plain'
+    : quantityById(operand.id).family;
+}
+
+function withValue(scene: Scene, model: Check & { kind: 'value' }, item: Item) {
+  const turn = turnBefore(scene, model.stated.x);
+  const number = turn && inUnitOf(item.number!, turn.number);
+  if (!number) return undefined;
+  const stated = turn.of(statedOf(number, familyOf(model.operand)));
+  const unit = model.stated.unit;
+  return { check: { ...model, stated: { ...stated, ...(unit && { unit }) } }, items: [item] };
+}
+
+function withLimit(scene: Scene, model: Check & { kind: 'bound' }, item: Item) {
+  const [bound, second] = model.bounds;
+  if (!bound || second || model.houseWord) return undefined;
+  const turn = turnBefore(scene, bound.x);
+  const number = turn && inUnitOf(item.number!, turn.number);
+  if (!number) return undefined;
+  const own = operatorOf(scene, item);
+  // Of what is lost a limit turns round; said shortly, nobody can tell which way.
+  if (own && (own.scale !== 1 || turn.at(1) !== 1)) return { items: [item] };
+  const x = turn.at(tidy(number.x * number.factor));
+  return {
+    check: { ...model, bounds: [{ ...bound, x, op: own?.op ?? bound.op }] },
+    items: [item, ...(own?.items ?? [])],
+  };
+}
+
+function withFact(scene: Scene, model: Check & { kind: 'fact' }, item: Item) {
+  if (typeof model.x !== 'number') return undefined;
+  const turn = turnBefore(scene, model.x);
+  const number = turn && inUnitOf(item.number!, turn.number);
+  if (!number || model.negated) return undefined;
+  const stated = statedOf(number, model.key === 'price' ? 'price' : 'plain');
+  return {
+    check: { ...model, x: stated.x, op: opOf(item), ...(model.stated && { stated }) },
+    items: [item],
+  };
+}
+
+function withEdge(scene: Scene, model: Check & { kind: 'onset' }) {
+  const [axis] = scene.axes;
+  if (!axis || scene.axes.length > 1 || axis.tone || axis.free || axis.at !== undefined) return undefined;
+  const side = model.from === undefined ? 'to' : 'from';
+  const edge = axis[side];
+  const items = axis.items.filter((item) => scene.items.includes(item));
+  if (edge === undefined || (axis.from !== undefined && axis.to !== undefined)) return { items };
+  const included = side === 'from' ? axis.fromIncluded : axis.toIncluded;
+  const check: Check = { ...model, [side]: edge, edge: included ? 'included' : 'excluded' };
+  return { check, items };
+}
+
+function withSeverity(scene: Scene, model: Check & { kind: 'observed' }) {
+  if (model.negated || scene.axes.length > 0 || scene.items.some(({ number }) => number)) return undefined;
+  const found = severityOf(scene, scene.items[0]!, scene.used);
+  return found && { check: { ...model, severity: found.range }, items: found.items };
+}
