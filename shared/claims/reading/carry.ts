@@ -28,6 +28,8 @@ export interface Carry {
   unit?: string;
   /** A pronoun stood for the unit in the sentence before: another pronoun does not say whom it means. */
   unitIsOld?: boolean;
+  /** Several sets that the sentence before named, in order, for "they cost £749 and £599 respectively" */
+  sets?: string[];
   /** The other unit last compared with, for "its rival" */
   rival?: string;
   /** Topic of a question just asked ("Banding? None.") */

@@ -1,4 +1,4 @@
-import { type Item, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { gappedFillers } from './lexicon/grammar.ts';
 import { hasVerb } from './verbs.ts';
 
@@ -34,9 +34,25 @@ function isSubject(item: Item): boolean {
 export function subjectOfGapped(items: readonly Item[]): Item | undefined {
   if (items.length > 14 || hasVerb(items) || !items.some(isSaying)) return undefined;
   const subjects = items.filter(isSubject);
-  return subjects.length === 1 && items.every((item) => isSubject(item) || isSaying(item) || isFiller(item))
-    ? subjects[0]
-    : undefined;
+  const [subject] = subjects;
+  if (!subject || subjects.length > 1) return undefined;
+  const isPlain = items.every((item) => isSubject(item) || isSaying(item) || isFiller(item));
+  return isPlain && !isOtherSide(items, subject) ? subject : undefined;
+}
+
+/** "£50 above the Nocthale", "20 nits from the Kasulind": the set is what the number is measured from. */
+function isOtherSide(items: readonly Item[], subject: Item): boolean {
+  let at = items.indexOf(subject) - 1;
+  while (isWord(items[at], 'the', 'a')) at -= 1;
+  return (
+    keyOf(items[at], 'comparator') !== undefined ||
+    isWord(items[at], 'by', 'to', 'from', 'at', 'over', 'under')
+  );
+}
+
+/** "… and £899 respectively": only what is said, of a set that its place in the list tells. */
+export function isOnlyNumber(items: readonly Item[]): boolean {
+  return items.length <= 8 && items.some(isSaying) && items.every((item) => isSaying(item) || isFiller(item));
 }
 
 export function isGapped(items: readonly Item[]): boolean {

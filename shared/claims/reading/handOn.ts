@@ -4,6 +4,7 @@ import { saysNo } from './echoWords.ts';
 import type { Findings } from './finding.ts';
 import { hueSaidOfGrey } from './hueSaid.ts';
 import { isWord, keyOf } from './items.ts';
+import { setsNamed } from './respectively.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
 import { resolveMention } from './units.ts';
@@ -168,6 +169,7 @@ export function forgetSentence(carry: Carry): undefined {
   delete carry.topic;
   delete carry.said;
   delete carry.statement;
+  delete carry.sets;
 }
 
 /** What a sentence leaves for the next: its unit, quantity, statistic and topic. */
@@ -219,6 +221,9 @@ export function handOn(
       delete carry.unitIsOld;
     } else carry.unitIsOld = true;
   }
+  const sets = setsNamed(scenes.flatMap(({ units }) => units));
+  if (sets.length > 1) carry.sets = sets;
+  else delete carry.sets;
   for (const scene of scenes)
     for (const mention of scene.units)
       if (mention.role !== 'maker' || mention.id !== context.own) {

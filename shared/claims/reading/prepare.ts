@@ -8,6 +8,7 @@ import { partsOf } from './leftOut.ts';
 import { settleLeftOutDirections } from './leftOutDirection.ts';
 import { issueAt, modeAt } from './modeName.ts';
 import { earlierTime, speaksOfThePast } from './past.ts';
+import { sharesOf, takeShare } from './respectively.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
 import { isSecondPatch, patchOf, settleScreenShares, windowOfList } from './screenShare.ts';
@@ -328,6 +329,7 @@ export function scenesOf(
   const items = markStates(tagged, carry);
   settleLeftOutDirections(items, context.house);
   const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
+  const shares = sharesOf(items, context, carry);
   const scenes: Scene[] = [];
   for (const { items: clause, borrowed, problem } of partsOf(items).flatMap(partStates)) {
     const inClause = new Set(axes.length > 0 ? clause : []);
@@ -351,6 +353,7 @@ export function scenesOf(
       unit: undefined,
       unitProblem: undefined,
       group: undefined,
+      share: undefined,
       concept: previous?.concept,
       hue: previous?.hue,
       gamut: previous?.gamut,
@@ -364,6 +367,7 @@ export function scenesOf(
       scene.axes = previous.axes;
     settleUnit(scene);
     if (problem) scene.unitProblem = problem;
+    if (shares) takeShare(scene, shares);
     settleEllipsis(scene);
     const { named } = settleConditions(scene);
     Object.assign(carry.paragraph, named);

@@ -32,6 +32,8 @@ export interface Scene {
   unitProblem?: string;
   /** Several sets that the clause is about, by name: what it says is said of each */
   group?: readonly string[];
+  /** The set that "respectively" gives to the clause's number */
+  share?: string;
   /** The clause names its subject unit or a pronoun for it */
   unitNamed: boolean;
   /** "if", "would": says nothing about what was measured */

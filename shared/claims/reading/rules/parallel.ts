@@ -1,6 +1,6 @@
 import type { Check, Operand, StatedNumber } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { subjectOfGapped } from '../gapped.ts';
+import { isOnlyNumber, subjectOfGapped } from '../gapped.ts';
 import { type Item, keyOf, type NumberPhrase } from '../items.ts';
 import { quantityById } from '../quantity.ts';
 import { saidOf } from '../retarget.ts';
@@ -21,10 +21,11 @@ export function readParallel(scene: Scene, findings: Findings): undefined {
   const models = scene.previous?.said;
   if (!models) return;
   const subject = subjectOfGapped(scene.items);
-  if (!subject || namesConditions(scene, subject)) return;
+  const share = scene.share;
+  if ((!subject && !(share && isOnlyNumber(scene.items))) || namesConditions(scene, subject)) return;
   const mention = scene.units.find(({ item }) => item === subject);
   const hue = keyOf(subject, 'hue');
-  const id = mention && resolveMention(mention, scene.carry, scene.context);
+  const id = share ?? (mention && resolveMention(mention, scene.carry, scene.context));
   if (id === undefined && hue === undefined) return;
   const own = scene.context.own;
   const onto = (model: Check) => (id === undefined ? ofHue(model, hue!) : saidOf(model, id, own));
@@ -44,7 +45,7 @@ export function readParallel(scene: Scene, findings: Findings): undefined {
 }
 
 /** A window, a stage, a room of its own: the rules that read these say more than this one. */
-function namesConditions(scene: Scene, subject: Item): boolean {
+function namesConditions(scene: Scene, subject: Item | undefined): boolean {
   for (const item of scene.conditionItems) if (item !== subject && scene.items.includes(item)) return true;
   return false;
 }

@@ -62,4 +62,21 @@ export const parallel: readonly SentenceRow[] = [
     '## Which is the brightest, in HDR?\n\nThe Kasulind draws 120 W.',
     'value power.hdr {kasulind, signal HDR} = 120 [119.5, 120.5]',
   ],
+  [
+    'The Hearth, the Kasulind and the Veltrane cost £749, £599 and £899 respectively.',
+    'fact price = 749',
+    'fact price = 599 {kasulind}',
+    'fact price = 899 {veltrane}',
+  ],
+  [
+    'Beside the Hearth stood the Kasulind. They weigh 16.4 and 13.9 kg respectively.',
+    'fact weight = 16.4',
+    'fact weight = 13.9 {kasulind}',
+  ],
+  // Three sets and two prices: nobody knows whose.
+  [
+    'The Hearth, the Kasulind and the Veltrane cost £749 and £899 respectively.',
+    'unproven',
+    'unproven',
+  ],
 ];
