@@ -74,9 +74,5 @@ export const parallel: readonly SentenceRow[] = [
     'fact weight = 13.9 {kasulind}',
   ],
   // Three sets and two prices: nobody knows whose.
-  [
-    'The Hearth, the Kasulind and the Veltrane cost £749 and £899 respectively.',
-    'unproven',
-    'unproven',
-  ],
+  ['The Hearth, the Kasulind and the Veltrane cost £749 and £899 respectively.', 'unproven', 'unproven'],
 ];
