@@ -13,6 +13,8 @@ interface Before {
 }
 
 export interface Tour {
+  /** How often they were begun again or ended: of two windows' records the one with more is the later word. */
+  words: number;
   state: 'running' | 'ended' | 'finished';
   done: readonly TourStep[];
   /** Passed over by the person; never ticked */
@@ -46,7 +48,14 @@ export type TourEvent =
   | { type: 'end' }
   | { type: 'begin' };
 
-export const freshTour: Tour = { state: 'running', done: [], skipped: [], before: null, articles: null };
+export const freshTour: Tour = {
+  words: 0,
+  state: 'running',
+  done: [],
+  skipped: [],
+  before: null,
+  articles: null,
+};
 
 /** The step that is proposed now; null when none is. */
 export function nextStep(tour: Tour): TourStep | null {
@@ -59,8 +68,9 @@ export function nextStep(tour: Tour): TourStep | null {
  * proposed; what was ticked stays so. The same object when nothing changed.
  */
 export function tourAfter(tour: Tour, event: TourEvent): Tour {
-  if (event.type === 'begin') return freshTour;
-  if (event.type === 'end') return tour.state === 'ended' ? tour : { ...tour, state: 'ended' };
+  if (event.type === 'begin') return { ...freshTour, words: tour.words + 1 };
+  if (event.type === 'end')
+    return tour.state === 'ended' ? tour : { ...tour, state: 'ended', words: tour.words + 1 };
   if (tour.state !== 'running') return tour;
   if (event.type === 'skip') {
     const step = nextStep(tour);
@@ -107,6 +117,7 @@ export function rememberedTour(text: string | null): Tour {
     const known = (steps: unknown) =>
       Array.isArray(steps) ? tourSteps.filter((step) => steps.includes(step)) : [];
     return {
+      words: Number.isSafeInteger(kept.words) ? kept.words! : 0,
       state: kept.state!,
       done: known(kept.done),
       skipped: known(kept.skipped),

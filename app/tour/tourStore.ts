@@ -13,8 +13,12 @@ export function tellTour(event: TourEvent): void {
   const after = tourAfter(before, event);
   if (after === before) return;
   useTour.setState(after, true);
+  remember(after);
+}
+
+function remember(tour: Tour): void {
   try {
-    localStorage.setItem(storageKey, JSON.stringify(after));
+    localStorage.setItem(storageKey, JSON.stringify(tour));
   } catch {
     // A window without storage is shown the steps again the next time.
   }
@@ -22,11 +26,16 @@ export function tellTour(event: TourEvent): void {
 
 /**
  * Takes over what another window of this machine did: ended or begun there is ended or begun here, and a step ticked
- * there stays ticked. Returns the way to stop.
+ * there stays ticked. A window that had not yet heard that they were ended or begun here is told again. Returns the way
+ * to stop.
  */
 export function followOtherWindows(): () => void {
   const onStored = ({ key, newValue }: StorageEvent) => {
-    if (key === storageKey) useTour.setState(rememberedTour(newValue), true);
+    if (key !== storageKey) return;
+    const theirs = rememberedTour(newValue);
+    const own = useTour.getState();
+    if (newValue !== null && theirs.words < own.words) remember(own);
+    else useTour.setState(theirs, true);
   };
   window.addEventListener('storage', onStored);
   return () => window.removeEventListener('storage', onStored);
