@@ -2,23 +2,36 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 
 const beginning =
-  /node_modules\/(react|zustand)\/|vite\/preload-helper|rolldown\/runtime|app\/(begin\.ts|door\/|stores\/(news|library|evidence|article|articleAhead)\.ts|shell\/(route|roomParts|Fetched)\.tsx?|theme\/\w+\.css|shell\/shell\.css)/;
+  /node_modules\/(react|zustand)\/|vite\/preload-helper|rolldown\/runtime|app\/(begin\.ts|door\/|stores\/(news|library|evidence|article|articleAhead)\.ts|shell\/(route|roomParts|Fetched)\.tsx?|theme\/(themeChoice\.ts|\w+\.css)|shell\/shell\.css)/;
 const frame =
   /node_modules\/(react-dom|scheduler|sonner|cmdk|@radix-ui|react-remove-scroll|react-remove-scroll-bar|react-style-singleton|use-sidecar|use-callback-ref|aria-hidden|get-nonce|tslib)\/|app\/(main\.tsx|theme\/|commands\/|tour\/|shell\/(?!SearchSheet\.tsx))|app\/draft\/proofs\/(proofStore|proofItem)\.ts|contract\/(faultLine|claim)\.ts/;
 
-/** Names the frame in the page itself: it is fetched and compiled while what asks for it is still being read. */
+/**
+ * Names the frame and the two fonts of every room in the page itself: they are fetched while what asks for them is
+ * still being read, and the first picture has its letters.
+ */
 const frameAhead: Plugin = {
   name: 'frame-ahead',
   transformIndexHtml: {
     order: 'post',
     handler: (_html, { bundle }) =>
-      Object.values(bundle ?? {})
-        .filter((part) => part.type === 'chunk' && part.name === 'frame')
-        .map(({ fileName }) => ({
-          tag: 'link',
-          attrs: { rel: 'modulepreload', crossorigin: true, href: `./${fileName}` },
-          injectTo: 'head' as const,
-        })),
+      Object.values(bundle ?? {}).flatMap((part) => {
+        const attrs =
+          part.type === 'chunk' && part.name === 'frame'
+            ? { rel: 'modulepreload' }
+            : /(literata-latin-opsz|hanken-grotesk-latin-wght)-normal/.test(part.fileName)
+              ? { rel: 'preload', as: 'font', type: 'font/woff2' }
+              : null;
+        return attrs
+          ? [
+              {
+                tag: 'link',
+                attrs: { ...attrs, crossorigin: true, href: `./${part.fileName}` },
+                injectTo: 'head' as const,
+              },
+            ]
+          : [];
+      }),
   },
 };
 

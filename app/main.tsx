@@ -1,6 +1,7 @@
 import { createRoot } from 'react-dom/client';
 import { Shell } from './shell/Shell.tsx';
-import { applyLook } from './theme/themeChoice.ts';
 
-applyLook(document.documentElement);
-createRoot(document.getElementById('window')!).render(<Shell />);
+/** Draws the window's frame with the room in it. Call once. */
+export function show(): void {
+  createRoot(document.getElementById('window')!).render(<Shell />);
+}

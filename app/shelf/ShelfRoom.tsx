@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
+import { afterPaint } from '../shell/afterPaint.ts';
 import { Fetched, fetchedPart } from '../shell/Fetched.tsx';
 import { go, hashOf, useRoute } from '../shell/route.ts';
 import { InNav, InStatusLine } from '../shell/Slots.tsx';
@@ -26,7 +27,9 @@ export function ShelfRoom() {
   const [sort, setSort] = useState<SortKey>('latest');
   const [chosen, setChosen] = useState<readonly string[]>([]);
   useEffect(() => {
-    if (evidence && house && articles.length > 0) void useCitations.getState().gather();
+    // Judging every article starts a worker; the lines are there to be read before it does.
+    if (evidence && house && articles.length > 0)
+      return afterPaint(() => void useCitations.getState().gather());
   }, [evidence, house, articles]);
   const beside = besideIds(route);
   const measured = useMeasuredEvidence(evidence);
