@@ -83,3 +83,33 @@ export function isSdrWhite(scene: Scene): boolean {
   const { signal, window } = scene.conditions;
   return (signal === undefined || signal === 'SDR') && window === undefined;
 }
+
+/**
+ * "A 10 % window opens at 1,438 nits and holds 96 % of it", "the 10 % window keeps 96 % of its light": what is left of a
+ * patch's light after a time.
+ */
+export function keepsOfLight(scene: Scene, number: Item): boolean {
+  if (isOffAxis(scene) || scene.conditions.window === undefined) return false;
+  const at = scene.items.indexOf(number);
+  const verb = scene.items.findLast(
+    (item, index) => index < at && ['keep', 'lose'].includes(keyOf(item, 'verb') ?? ''),
+  );
+  if (!verb || !isWord(scene.items[at + 1], 'of')) return false;
+  const whole = scene.items[at + 2];
+  const ofBefore =
+    isWord(whole, 'it', 'that', 'this') &&
+    scene.previous?.said?.some(
+      (check) => check.kind === 'value' && check.operand.type === 'quantity' && check.operand.id === 'peak',
+    );
+  const patch = scene.items.findIndex(
+    (item) => item.index < verb.index && (item.number?.role === 'window' || keyOf(item, 'fullScreen')),
+  );
+  let lead = patch - 1;
+  while (isWord(scene.items[lead], 'the', 'a', 'that', 'this', 'same')) lead -= 1;
+  const patchKeeps =
+    patch >= 0 &&
+    !isWord(scene.items[lead], 'in', 'at', 'on', 'with', 'over') &&
+    isWord(whole, 'its') &&
+    ['luminance', 'peak'].includes(keyOf(scene.items[at + 3], 'concept') ?? '');
+  return ofBefore === true || patchKeeps;
+}

@@ -11,7 +11,7 @@ import { earlierTime, speaksOfThePast } from './past.ts';
 import { sharesOf, takeShare } from './respectively.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
-import { isSecondPatch, patchOf, settleScreenShares, windowOfList } from './screenShare.ts';
+import { isPatchOfBoth, isSecondPatch, patchOf, settleScreenShares, windowOfList } from './screenShare.ts';
 import { settleBareSizes } from './sizes.ts';
 import { markStates, partStates, speaksOfAdjusted } from './states.ts';
 import { isDistance, isFromTarget } from './toneDirection.ts';
@@ -118,6 +118,8 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
     if (opensOther(scene.items, at)) afterThan = true;
+    // "Brighter than the Kasulind in a 10 % window": a patch behind the other set holds for both.
+    if (afterThan && isPatchOfBoth(scene.items, at)) set('window', item.number!.x, item);
     if (afterThan) continue;
     if (isSilent(scene.items, at)) continue;
     const stage = keyOf(item, 'stage');

@@ -126,3 +126,14 @@ export function windowOfList(scene: Scene): Item | undefined {
   const place = axis?.items.find(({ number }) => number?.dimension === 'percent');
   return axis?.at !== undefined && !axis.tone && scene.axes.length === 1 ? place : undefined;
 }
+
+/** Is it a patch that stands behind the other set of a comparison, "than the Kasulind in a 10 % window"? */
+export function isPatchOfBoth(items: readonly Item[], at: number): boolean {
+  if (items[at]!.number?.role !== 'window') return false;
+  let left = at - 1;
+  while (isWord(items[left], 'a', 'an', 'the', 'that', 'same')) left -= 1;
+  return (
+    isWord(items[left], 'in', 'at', 'on', 'with') &&
+    (keyOf(items[left - 1], 'unit') ?? keyOf(items[left - 1], 'maker')) !== undefined
+  );
+}

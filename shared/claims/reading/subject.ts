@@ -4,7 +4,7 @@ import { cellOf, spreadOf } from './cell.ts';
 import { fits, isOnePoint, isPossible } from './conceptFit.ts';
 import { gamutOf, gamutSubject } from './gamut.ts';
 import { type Item, isWord, keyOf } from './items.ts';
-import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
+import { hueOf, isSdrWhite, keepsOfLight, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
 import { isAtRest, powerId } from './powerName.ts';
 import { firstWith, hasKey, type Scene } from './scene.ts';
@@ -205,6 +205,11 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   const tone = dimension === 'percent' ? toneError(scene) : undefined;
   if (tone) return tone;
   const lead = dimension === 'luminance' && near ? leadOf(scene, near) : undefined;
+  // "Sustained, a full white screen reaches 511 nits"
+  const opener = isWord(scene.sentence[1], ',') ? scene.items[0] : undefined;
+  if (dimension === 'luminance' && opener === scene.sentence[0] && isWord(opener, 'sustained'))
+    return luminanceSubject(scene, 'sustained', opener, dimension);
+  if (dimension === 'percent' && near && keepsOfLight(scene, near)) return settled('peak.hold', 'hold', []);
   if (isWord(lead, 'sustained', 'settled')) return luminanceSubject(scene, 'sustained', lead, dimension);
   const corner = dimension === 'percent' ? (cellOf(scene) ?? spreadOf(scene)) : undefined;
   if (corner) return corner;

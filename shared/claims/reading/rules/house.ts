@@ -85,6 +85,8 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
     const word = keyOf(item, 'house');
     if (!word || scene.used.has(item) || isNoun(scene, item)) continue;
+    // "What you see is a blue tint" says what it is, not that it passes a limit.
+    if (isWord(scene.items[scene.items.indexOf(item) - 2], 'what') && weak.test(item.text)) continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene);

@@ -14,7 +14,7 @@ import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
-import { readBetween, readEquals, readRanks } from './standing.ts';
+import { readBetween, readEquals, readRanks, readWindowLost } from './standing.ts';
 import { readSuperlative } from './superlative.ts';
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
@@ -23,6 +23,7 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
   readRanks(scene, findings);
   readAgainst(scene, findings);
   readBetween(scene, findings);
+  readWindowLost(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
     if (readExtreme(scene, findings, item)) continue;

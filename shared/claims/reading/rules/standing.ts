@@ -1,6 +1,8 @@
 import type { Cohort } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { quantityById } from '../quantity.ts';
+import { saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
@@ -151,6 +153,26 @@ function othersOfThree({ context, unit }: Scene): Cohort | undefined {
   if (unit === undefined || unit === context.own || group?.units === undefined) return group;
   if (!group.units.includes(unit)) return undefined;
   return { units: [context.own, ...group.units.filter((id) => id !== unit)] };
+}
+
+/** "It loses that 10 % window to the Nocthale": behind it there. */
+export function readWindowLost(scene: Scene, findings: Findings): undefined {
+  const verb = scene.items.find((item) => keyOf(item, 'verb') === 'lose');
+  const window = scene.items.find(({ number }) => number?.role === 'window');
+  if (!verb || !window || window.index < verb.index) return;
+  const other = scene.units.find(({ item }) => {
+    let before = scene.items.indexOf(item) - 1;
+    while (isWord(scene.items[before], 'the')) before -= 1;
+    return item.index > window.index && isWord(scene.items[before], 'to');
+  });
+  const id = other && resolveMention(other, scene.carry, scene.context);
+  if (!id) return;
+  const check = orderCheck(scene, quantityById('peak'), 'higher', { type: 'behind' }, { units: [id] });
+  // The set that the window is lost to is named as a subject is; who loses it is the review's own.
+  const own =
+    scene.unit === id ? saidOf({ ...check, cohort: {} }, scene.context.own, scene.context.own) : check;
+  if (own?.kind === 'order')
+    propose(findings, scene, 'order', { ...check, key: own.key }, [verb, window, other.item]);
 }
 
 /** "At £389 it sits between the Pith and the Sedge": second of three, whichever of the two is the dearer. */

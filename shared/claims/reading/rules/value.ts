@@ -7,6 +7,7 @@ import { selectorOf, statOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
+import { readBothSets } from './bothSets.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { readFromTo } from './fromTo.ts';
 import { complementOf, lossProblem } from './limit.ts';
@@ -17,6 +18,7 @@ import { hueSide, signOf } from './sign.ts';
 
 /** "742 nits in a 10 % window": a plain number for a quantity. */
 export function readValues(scene: Scene, findings: Findings): undefined {
+  readBothSets(scene, findings);
   readFromTo(scene, findings, valueNumbers(scene));
   for (const item of valueNumbers(scene)) {
     const number = item.number!;
@@ -55,7 +57,15 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     )
       continue;
     // A lone number without unit needs a subject of its own clause, or a statistic.
-    if (number.dimension === '' && number.spelled && subject.items.length === 0 && !statOf(scene)) continue;
+    const inWindow = scene.conditions.origin.window === 'named' && number.x >= 20;
+    if (
+      number.dimension === '' &&
+      number.spelled &&
+      subject.items.length === 0 &&
+      !statOf(scene) &&
+      !inWindow
+    )
+      continue;
     const words: (Item | undefined)[] = [item, ...subject.items];
     if (quantity.id.startsWith('fact:')) {
       if (quantity.id !== 'fact:price') readFactValue(scene, findings, quantity, item, words);

@@ -186,4 +186,17 @@ export const comparisons: readonly SentenceRow[] = [
     "At 45 degrees just under half of the Hearth's luminance is left.",
     'value angle.luminance at 45 {angle 45} = 50 [45, 50)',
   ],
+  // Behind a comparison of two sets each of two numbers is one set's; a patch behind the other set holds for both.
+  [
+    'It is brighter than the Veltrane in a 10% window, at 742 nits to 571 nits.',
+    'order peak at 10 {window 10} higher ahead of veltrane-plain-50',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak at 10 {stage as-delivered, veltrane, window 10} = 571 [570.5, 571.5]',
+  ],
+  [
+    'It loses that 10 percent window to the Nocthale, 742 nits to 905.',
+    'order peak at 10 {window 10} higher behind of nocthale-umbra-55',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak at 10 {nocthale, stage as-delivered, window 10} = 905 [904.5, 905.5]',
+  ],
 ];

@@ -252,4 +252,26 @@ export const valuesOfLight: readonly SentenceRow[] = [
   ['After a few minutes the peak is down by 11%.', 'value peak.hold max = 89 [88.5, 89.5]'],
   ['It drops to 87 percent of where it started.', 'value peak.hold max = 87 [86.5, 87.5]'],
   ['The 75-inch Hearth is as bright as the 55.', 'unproven'],
+  [
+    'A 10% window opens at 742 nits and holds 94% of it.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.hold at 10 {window 10} = 94 [93.5, 94.5]',
+  ],
+  [
+    'A 10% window opens at 742 nits and loses 8% of that in the long run.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.hold at 10 {window 10} = 92 [91.5, 92.5]',
+  ],
+  [
+    'The 10 percent window keeps 94 percent of its light.',
+    'value peak.hold at 10 {window 10} = 94 [93.5, 94.5]',
+  ],
+  // In a patch it may keep that much of what another shows.
+  ['In a full-screen window it keeps 40 percent of its light.', 'unproven'],
+  [
+    'Sustained, a full white screen has gone from 262 to 271 nits.',
+    'value peak.sustained at 100 {before true, window 100} = 262 [261.5, 262.5]',
+    'value peak.sustained at 100 {window 100} = 271 [270.5, 271.5]',
+  ],
+  ['In a 10 percent window you get about seven hundred.', 'value peak at 10 {window 10} = 700 [665, 735]'],
 ];
