@@ -198,6 +198,7 @@ export const comparisons: readonly SentenceRow[] = [
     'order peak at 10 {window 10} higher behind of nocthale-umbra-55',
     'value peak at 10 {window 10} = 742 [741.5, 742.5]',
     'value peak at 10 {nocthale, stage as-delivered, window 10} = 905 [904.5, 905.5]',
+  ],
   [
     "Its contrast is little more than a third of the Kasulind's.",
     'ratio contrast.native : contrast.native {kasulind} = 0.333333 (0.333333, 0.35]',
