@@ -64,8 +64,13 @@ export function isAnchor(item: Item): boolean {
 /** "…, none on the Kasulind": what was spoken of, on another set. */
 function isNoneOn(items: readonly Item[]): boolean {
   return (
-    isWord(items[0], 'none') &&
-    isWord(items[1], 'on') &&
+    ((isWord(items[0], 'none') && isWord(items[1], 'on')) ||
+      items.some(
+        (item, at) =>
+          isWord(item, 'shows', 'show', 'has', 'had', 'showed') &&
+          isWord(items[at + 1], 'none') &&
+          (items[at + 2]?.type ?? 'mark') === 'mark',
+      )) &&
     items.some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'))
   );
 }
@@ -99,6 +104,21 @@ function deniesStatistic({
       items.filter((item) => item.type !== 'mark').at(-1)?.text ?? '',
     ) &&
     items.some((item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''))
+  );
+}
+
+/** "It leans to blue": a lean with its hue. */
+function leans(items: readonly Item[]): boolean {
+  return items.some(
+    (item, at) => keyOf(item, 'lean') !== undefined && keyOf(items[at + 1], 'hue') !== undefined,
+  );
+}
+
+/** "The Kasulind leans to red where the Veltrane leans to green": each side has its set and its lean. */
+function leansToo(items: readonly Item[]): boolean {
+  return (
+    leans(items) &&
+    items.some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker') ?? keyOf(item, 'pronoun'))
   );
 }
 
@@ -180,6 +200,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     current.push(item);
   }
   cut('', '');
+  const leaning = pieces.filter((piece) => leansToo(piece.items)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];
   for (const [order, piece] of pieces.entries()) {
@@ -195,6 +216,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       deniesTopic(piece.items) ||
       deniesStatistic(piece) ||
       coloursGrey(piece.items) ||
+      (leaning > 1 && leans(piece.items)) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items) ||
       (order > 0 && isGapped(piece.items));
@@ -254,6 +276,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       continue;
     }
     const isColon = piece.mark === ':';
+    // "It leans to blue, and not shyly: white comes out at 7,600 K": the colon begins anew.
+    if (isColon && pending.length > 0 && leans(pending) && hasVerb(piece.items)) {
+      clauses.push(pending);
+      pending = [];
+    }
     const before = pending.length > 0 ? pending : last;
     const joinsList =
       (piece.joiner === 'and' ||

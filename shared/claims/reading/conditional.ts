@@ -33,6 +33,10 @@ const lookingFor = [
   'searched',
   'went looking',
   'went hunting',
+  'sit',
+  'watch',
+  'stand',
+  'view',
 ];
 
 /** "If you hunt for it", "if you ask me", "as you would expect": said in passing, no condition. */
@@ -41,6 +45,11 @@ function isPassing(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   // "Not that I could tell"
   if (isWord(item, 'could') && isWord(items[at - 2], 'that') && isWord(items[at - 3], 'not')) return true;
+  // "Under 4, if only by a whisker" concedes.
+  if (isWord(item, 'if') && isWord(next, 'only', 'just', 'barely') && isWord(items[at + 2], 'by', 'just'))
+    return true;
+  // "It would like a word" is a figure of speech.
+  if (isWord(item, 'would') && isWord(next, 'like', 'love') && isWord(items[at + 3], 'word')) return true;
   // "A remote that feels as if someone had cared" is a likeness.
   if (isWord(item, 'if') && isWord(items[at - 1], 'as')) return true;
   // "I could find slight banding": it was found.

@@ -6,7 +6,13 @@ import { type Subject, settled } from './settled.ts';
 
 /** The hue that the clause itself names as its subject; "the whites go blue" speaks of white. */
 export function hueOf(scene: Scene): { hue: string; item?: Item } | undefined {
-  const own = scene.items.filter((item) => keyOf(item, 'hue') && !hueSaidOfGrey(scene.items, item));
+  const own = scene.items.filter(
+    (item, at) =>
+      keyOf(item, 'hue') &&
+      !hueSaidOfGrey(scene.items, item) &&
+      // "Towards red, with an average error of 2.5": where to, not of what.
+      !isWord(scene.items[at - 1], 'towards', 'toward'),
+  );
   if (own.length > 0) return { hue: keyOf(own[0], 'hue')!, item: own[0]! };
   return undefined;
 }

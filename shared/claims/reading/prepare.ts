@@ -276,7 +276,28 @@ function inherit(previous: Scene): Record<string, unknown> {
   return result;
 }
 
-const withUnits = new Set(['luminance', 'ratio', 'percent', 'temperature', 'time', 'power', 'noise', 'de']);
+const withUnits = new Set([
+  'luminance',
+  'ratio',
+  'percent',
+  'temperature',
+  'time',
+  'power',
+  'noise',
+  'de',
+  'mass',
+]);
+
+/** "Heavier by nearly two": led by "by" behind a word that compares, with no noun behind it. */
+function isDifference(items: readonly Item[], item: Item): boolean {
+  const at = items.indexOf(item);
+  const lead = keyOf(items[at - 1], 'hedge') === undefined ? at - 1 : at - 2;
+  return (
+    isWord(items[lead], 'by') &&
+    keyOf(items[lead - 1], 'comparative') !== undefined &&
+    (items[at + 1]?.type ?? 'mark') === 'mark'
+  );
+}
 
 /** "the Plain manages 412 nits, the Hearth 742": a bare number takes the unit of the one before. */
 function settleEllipsis(scene: Scene): void {
@@ -311,8 +332,9 @@ function settleEllipsis(scene: Scene): void {
   if (!cued) return;
   for (const item of scene.items) {
     const number = item.number;
-    if (!number || number.role || number.dimension !== '' || number.outOf !== undefined || number.spelled)
-      continue;
+    if (!number || number.role || number.dimension !== '' || number.outOf !== undefined) continue;
+    // "… and the Veltrane heavier by nearly two": counted in what the number before is.
+    if (number.spelled && !isDifference(scene.items, item)) continue;
     number.dimension = model.number!.dimension;
     number.unit = model.number!.unit;
     number.factor = model.number!.factor;

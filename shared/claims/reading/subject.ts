@@ -204,6 +204,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   if (dimension === 'power' && near && isAtRest(scene, near)) return settled('standby', 'standby', []);
   const tone = dimension === 'percent' ? toneError(scene) : undefined;
   if (tone) return tone;
+  // "It takes 17.8 ms to answer"
+  const deed = near && isWord(scene.items[scene.items.indexOf(near) + 1], 'to') && near.index + 2;
+  if (dimension === 'time' && deed && isWord(scene.sentence[deed], 'answer', 'react'))
+    return byConcept(scene, 'lag', scene.sentence[deed], dimension);
   const lead = dimension === 'luminance' && near ? leadOf(scene, near) : undefined;
   // "Sustained, a full white screen reaches 511 nits"
   const opener = isWord(scene.sentence[1], ',') ? scene.items[0] : undefined;

@@ -1,11 +1,18 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, sectionUnit } from './carry.ts';
-import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
 import { addressesOwn, groupNamed } from './spokenOf.ts';
 import { splitVariant } from './variant.ts';
+import {
+  antecedentOf,
+  isElliptic,
+  isSamePredicate,
+  startsWithVerb,
+  takesUpSet,
+  unnamedRelative,
+} from './whoseClause.ts';
 
 const comparedAfter = new Set([
   'than',
@@ -111,6 +118,18 @@ function isSaidOn(items: readonly Item[], at: number, left: Item | undefined): b
   );
 }
 
+const done = ['filled', 'covered', 'reached', 'spanned', 'delivered', 'offered', 'managed'];
+
+/** "BT.709 is filled to 99 % by the Hearth": who does it stands behind "by". */
+function isDoneBy(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    isWord(left, 'by') &&
+    items
+      .slice(0, at)
+      .some((item, place) => isWord(item, ...done) && isWord(items[place - 1], 'is', 'are', 'was', 'were'))
+  );
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -209,6 +228,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     )
       role = mentions[mentions.length - 1]!.role;
     else if (!verbSeen && !mentions.some((mention) => mention.role === 'subject')) role = 'subject';
+    else if (isDoneBy(items, at, left)) role = 'subject';
     else if (isSaidOn(items, at, left) && !mentions.some((mention) => mention.role === 'subject'))
       role = 'subject';
     else if (left && isWord(left, 'in', 'on', 'does', 'do', 'did')) role = 'compared';
@@ -261,7 +281,9 @@ export function settleUnit(scene: Scene): void {
   const subject = scene.units.find((mention) => mention.role === 'subject');
   const named = sectionUnit(carry);
   const section = named === context.own ? undefined : named;
-  const earlier = previous ? previous.unit : (carry.unit ?? section);
+  // "The Kasulind leans to red where the Veltrane leans to green, and its white …": whom the main clause is about.
+  const main = previous && isWord(previous.items[0], 'where') ? (previous.previous ?? previous) : previous;
+  const earlier = main ? main.unit : (carry.unit ?? section);
   const inSection = section !== undefined && earlier === section;
   const size = sizeNamed(scene.items);
   const pronoun = scene.items.find((item) => keyOf(item, 'pronoun') && keyOf(item, 'pronoun') !== 'rival');
@@ -286,7 +308,7 @@ export function settleUnit(scene: Scene): void {
   } else if (pronounKey === 'own') {
     scene.unitNamed = true;
     scene.unit = undefined;
-  } else if (pronounKey === 'it') {
+  } else if (pronounKey === 'it' || takesUpSet(scene)) {
     scene.unitNamed = true;
     scene.unit = earlier;
     if (!previous && carry.unitIsOld && earlier !== undefined && !inSection)
@@ -298,7 +320,7 @@ export function settleUnit(scene: Scene): void {
     else if (previous) scene.unit = startsWithVerb(scene.items) ? earlier : earlier;
     else
       scene.unitProblem = 'the sentence before is about another set and this one does not say which it means';
-    if (previous && !startsWithVerb(scene.items) && !isElliptic(scene.items))
+    if (previous && !startsWithVerb(scene.items) && !isElliptic(scene.items) && !isSamePredicate(scene.items))
       scene.unitProblem = 'the words before are about another set and these do not say which they mean';
   }
   if (several && several !== 'unnamed') scene.group = several;
@@ -315,63 +337,4 @@ export function settleUnit(scene: Scene): void {
       scene.unitProblem = undefined;
     }
   }
-}
-
-/** "…, the Kasulind, which manages 731 nits": the set right before the relative clause. */
-function antecedentOf({ items, previous, units }: Scene): UnitMention | undefined {
-  const inside = units.find(
-    ({ item, role }) => role !== 'maker' && isWord(items[items.indexOf(item) + 1], 'which'),
-  );
-  if (inside && !items.some((item) => item.index < inside.item.index && isAnchor(item))) {
-    inside.role = 'subject';
-    return inside;
-  }
-  const first = items[0];
-  if (!isWord(first, 'which', 'who') || !previous || units.some(({ role }) => role === 'subject'))
-    return undefined;
-  const last = previous.units.filter(({ role }) => role !== 'maker').at(-1);
-  return last && first!.index - last.item.index <= 3 ? last : undefined;
-}
-
-const siblingWords = [
-  'sibling',
-  'siblings',
-  'brother',
-  'brothers',
-  'sister',
-  'cousin',
-  'stablemate',
-  'predecessor',
-  'successor',
-];
-
-/** "its bigger sibling peaks at …", "the larger version weighs …": another set or size, and none is named. */
-function unnamedRelative(items: readonly Item[]): Item | undefined {
-  const verb = items.findIndex(
-    (item) =>
-      keyOf(item, 'verb') !== undefined || item.number !== undefined || isWord(item, 'is', 'has', 'weighs'),
-  );
-  return items
-    .slice(0, verb < 0 ? items.length : verb)
-    .find(
-      (item, at, before) =>
-        isWord(item, ...siblingWords) ||
-        (isWord(item, 'version', 'versions', 'model', 'models', 'size', 'sizes', 'variant', 'one', 'ones') &&
-          !isWord(before[at - 2], 'no', 'any', 'every', 'all', 'the only') &&
-          isWord(before[at - 1], 'bigger', 'larger', 'smaller', 'biggest', 'largest', 'smallest')),
-    );
-}
-
-function startsWithVerb(items: readonly Item[]): boolean {
-  const first = items.find((item) => !isWord(item, 'and', 'but', 'also', 'yet', 'then', 'even', 'still'));
-  return (
-    first !== undefined &&
-    (keyOf(first, 'verb') !== undefined ||
-      isWord(first, 'is', 'has', 'draws', 'weighs', 'offers', 'supports', 'costs', 'keeps', 'scores'))
-  );
-}
-
-/** Only a number with its conditions: "… and 160 nits full screen". */
-function isElliptic(items: readonly Item[]): boolean {
-  return !items.some((item) => keyOf(item, 'concept') || keyOf(item, 'topic') || keyOf(item, 'hue'));
 }

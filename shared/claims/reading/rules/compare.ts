@@ -216,7 +216,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   if ('problem' in other) return refuse(findings, scene, 'ratio', other.problem, [...words, ...other.items]);
   words.push(...other.items);
   const own = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
-  const lower = entry?.direction === 'lower';
+  const isLessBetter = away?.byMerit === true && quantity.better === 'lower';
+  const lower = (entry?.direction === 'lower') !== isLessBetter;
   // "Twice as fast": the other takes twice the time.
   const [a, b] = lower && !comparative ? [other.operand, own] : [own, other.operand];
   const concept = firstWith(scene, 'concept');

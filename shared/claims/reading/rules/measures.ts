@@ -121,6 +121,8 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     }
     const comparative = scene.items.find((entry) => keyOf(entry, 'comparative'));
     if (comparative && scene.items.indexOf(item) + 1 === scene.items.indexOf(comparative)) continue;
+    // "Lighter by two and a half kilos": a difference.
+    if (comparative && comparative.index < item.index && isLedByBy(scene, item)) continue;
     const candidates = scene.items.filter((entry) => {
       const meaning = meaningOf(entry, 'fact');
       return meaning !== undefined && unitDimension[meaning.data as FactWord['unit']] === dimension;

@@ -172,6 +172,17 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
   const topics = earlier
     ? new Set(earlier.items.flatMap((item) => keyOf(item, 'topic') ?? []))
     : new Set<string>(scene.carry.topic ? [scene.carry.topic] : []);
+  const none = topics.size === 1 ? showsNone(scene) : undefined;
+  if (none) {
+    const conditions = observedConditions(scene);
+    const check = {
+      kind: 'observed' as const,
+      topic: [...topics][0]!,
+      severity: [0, 0] as const,
+      conditions,
+    };
+    return propose(findings, scene, 'observed', check, [...scene.units.map(({ item }) => item), ...none]);
+  }
   const pronoun = scene.items.find((item) => isWord(item, 'it'));
   const severity = scene.items.find((item) => keyOf(item, 'severity') !== undefined && !scene.used.has(item));
   // "Blooming: visible on axis, distracting at 45°": the severity opens the clause and needs no pronoun.
@@ -191,6 +202,15 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
   };
   const axis = scene.axes.filter(({ kind }) => kind === 'angle').flatMap(({ items }) => items);
   propose(findings, scene, 'observed', check, [pronoun, ...found.items, ...axis]);
+}
+
+/** "… and the Hearth shows none": of what the clause before spoke of. */
+function showsNone({ items }: Scene): Item[] | undefined {
+  const words = items.filter((item) => item.type !== 'mark');
+  const [verb, none] = words.slice(-2);
+  return isWord(none, 'none') && isWord(verb, 'shows', 'show', 'has', 'had', 'showed')
+    ? [verb!, none!]
+    : undefined;
 }
 
 /** "None.", "Not a trace.", "Faint.": how much, in answer to a question. */

@@ -11,6 +11,7 @@ import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
+import { readRankList } from './rankList.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
@@ -20,6 +21,7 @@ import { readSuperlative } from './superlative.ts';
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
   readEquals(scene, findings);
+  readRankList(scene, findings);
   readRanks(scene, findings);
   readAgainst(scene, findings);
   readBetween(scene, findings);

@@ -5,10 +5,14 @@ import type { ComparativeEntry } from './comparativeEntry.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { isSaidBeforeAdjusting } from './saidBefore.ts';
 
+/** Verbs that go by what is better of the quantity: who beats another for lag is below it. */
+const winning = ['beats', 'beat', 'betters', 'outdoes'];
+const losing = ['trails', 'loses to', 'lose to', 'lost to', 'losing to'];
+
 /** "11 nits above the Kasulind's": the preposition compares. */
-export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | undefined {
+export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item; byMerit?: boolean }) | undefined {
   const verb = scene.items.find((item) =>
-    isWord(item, 'beats', 'beat', 'exceeds', 'surpasses', 'leads', 'tops', 'trails', 'betters', 'outdoes'),
+    isWord(item, 'exceeds', 'surpasses', 'tops', 'leads', ...winning, ...losing),
   );
   const by = verb && scene.items.some((item) => item.number && isLedByBy(scene, item));
   // "It beats the Kasulind by 30 nits", "the Kasulind beats it by 30 nits".
@@ -17,7 +21,12 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item }) | un
     scene.unit !== undefined &&
     keyOf(scene.items[scene.items.indexOf(verb) + 1], 'pronoun') === 'it';
   if (verb && by && (overOwn || scene.units.some(({ item }) => item.index > verb.index)))
-    return { item: verb, concept: '', direction: isWord(verb, 'trails') ? 'lower' : 'higher' };
+    return {
+      item: verb,
+      concept: '',
+      direction: isWord(verb, ...losing) ? 'lower' : 'higher',
+      byMerit: isWord(verb, ...winning, ...losing),
+    };
   for (const item of scene.items) {
     const found = awayAt(scene, item);
     if (found) return found;

@@ -66,7 +66,10 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       !inWindow
     )
       continue;
-    const words: (Item | undefined)[] = [item, ...subject.items];
+    const words: (Item | undefined)[] = [
+      item,
+      ...subject.items.filter((word) => word && !isPartedBySubject(scene, word, item)),
+    ];
     if (quantity.id.startsWith('fact:')) {
       if (quantity.id !== 'fact:price') readFactValue(scene, findings, quantity, item, words);
       continue;
@@ -177,7 +180,8 @@ export function readValues(scene: Scene, findings: Findings): undefined {
           keyOf(entry, 'fullScreen') !== undefined ||
           keyOf(entry, 'stage') !== undefined ||
           (keyOf(entry, 'signal') !== undefined && entry.index === item.index + 1)) &&
-        Math.abs(entry.index - item.index) < 8,
+        Math.abs(entry.index - item.index) < 8 &&
+        !isPartedBySubject(scene, entry, item),
     );
     const axisItems = scene.axes
       .filter((axis) => quantity.axis !== null && !axis.tone)
@@ -213,6 +217,16 @@ export function readValues(scene: Scene, findings: Findings): undefined {
   }
   readShares(scene, findings);
   refuseLongTimes(scene, findings);
+}
+
+/** "With the whole screen white the figures are 548 nits": the span of the number begins behind its own subject. */
+function isPartedBySubject(scene: Scene, condition: Item, number: Item): boolean {
+  return scene.items.some(
+    (item) =>
+      item.index > condition.index &&
+      item.index < number.index &&
+      isWord(item, 'figures', 'numbers', 'readings', 'results', 'values', 'sets', 'three', 'two'),
+  );
 }
 
 /** Why the number beside this quantity says nothing that was measured; `alone` when the quantity's words are not meant. */

@@ -75,4 +75,76 @@ export const parallel: readonly SentenceRow[] = [
   ],
   // Three sets and two prices: nobody knows whose.
   ['The Hearth, the Kasulind and the Veltrane cost £749 and £899 respectively.', 'unproven', 'unproven'],
+  [
+    'Among the five it is second in peak luminance, first in native contrast and last in grey error.',
+    'order peak max higher position 2',
+    'order contrast.native higher best',
+    'order grey.de2000 average lower position 5',
+  ],
+  // "Last" of nobody knows how many.
+  [
+    'The Kasulind is first in peak luminance and last for lag.',
+    'order peak max {kasulind} higher best',
+    'unproven',
+  ],
+  // Who beats another for lag is below it, for light above.
+  [
+    'Input lag is 11.4 ms. The Hearth beats the Kasulind by 5.4 ms and loses to the Veltrane by 2.8.',
+    'value lag = 11.4 [11.35, 11.45]',
+    'difference lag {kasulind} : lag = 5.4 [5.35, 5.45]',
+    'difference lag : lag {veltrane} = 2.8 [2.75, 2.85]',
+  ],
+  [
+    'The Hearth beats the Kasulind by 64 nits of peak luminance and loses to the Veltrane by 18.',
+    'difference peak max : peak max {kasulind} = 64 [63.5, 64.5]',
+    'difference peak max {veltrane} : peak max = 18 [17.5, 18.5]',
+  ],
+  [
+    'The Kasulind is lighter by three and a half kilos and the Veltrane heavier by nearly two.',
+    'difference fact.weight : fact.weight {kasulind} = 3.5 [3.25, 3.75]',
+    'difference fact.weight {veltrane} : fact.weight = 2 [1.9, 2)',
+  ],
+  [
+    'The Kasulind leans to red where the Veltrane leans to green, and its white is 5,780 K.',
+    'direction grey.tint average ≥50 ≤100 {kasulind} red',
+    'direction grey.tint average ≥50 ≤100 {veltrane} green',
+    'value white.cct {kasulind} = 5780 [5775, 5785]',
+  ],
+  [
+    'On a black field clouding is clearly visible on the Kasulind, and the Hearth shows none.',
+    'observed clouding 2–4 {kasulind, level black}',
+    'observed clouding 0–0 {level black}',
+  ],
+  // A list of what one set has goes on; "there" and "that" point at what was just named.
+  [
+    'The Kasulind errs the other way, with an average error of 2.7 and a white of 5,910 K.',
+    'value grey.de2000 average {kasulind} = 2.7 [2.65, 2.75]',
+    'value white.cct {kasulind} = 5910 [5905, 5915]',
+  ],
+  [
+    'The Kasulind keeps 71 % of its light at 45 degrees, and the colour shift there is 1.9.',
+    'value angle.luminance at 45 {angle 45, kasulind} = 71 [70.5, 71.5]',
+    'value angle.de2000 at 45 {angle 45, kasulind} = 1.9 [1.85, 1.95]',
+  ],
+  [
+    "The Kasulind takes 19.2 ms to answer. That is nearly twice the Hearth's lag.",
+    'value lag {kasulind} = 19.2 [19.15, 19.25]',
+    'ratio lag {kasulind} : lag = 2 [1.8, 2)',
+  ],
+  ['BT.709 is filled to at least 98 % by the Kasulind.', 'bound coverage.bt709.xy {kasulind} >= 98'],
+  // Little more than a quarter is no more than that.
+  [
+    "The Kasulind's chequerboard contrast is little more than a quarter of the Hearth's.",
+    'ratio contrast.chequer {kasulind} : contrast.chequer = 0.25 (0.25, 0.2625]',
+  ],
+  // Said in passing, no condition; a denial ends at the colon.
+  ['The Hearth costs £839, and it would like a word.', 'fact price = 839'],
+  ['The average error stays under 4, if only by a whisker.', 'bound grey.de2000 average < 4'],
+  ['If you sit in the dark, blooming is visible.', 'observed blooming 1–3 {room dark}'],
+  ['If they had chosen 6,500 K, it would be accurate.', 'unproven', 'unproven'],
+  [
+    'The Hearth leans to blue, and not shyly: white comes out at about 7,700 K.',
+    'direction grey.tint average ≥50 ≤100 blue',
+    'value white.cct = 7700 [7546, 7854]',
+  ],
 ];

@@ -1,0 +1,64 @@
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import type { Scene } from '../scene.ts';
+import { hasVerb } from '../verbs.ts';
+import { cohortOf, orderCheck } from './cohort.ts';
+import { comparedQuantity } from './compared.ts';
+import { groupNamed } from './group.ts';
+import { concepts } from './orderWords.ts';
+
+/** "Second in peak luminance": the place, where its words begin, and the quantity's words behind it. */
+interface Place {
+  item: Item;
+  /** Undefined: the last */
+  n: number | undefined;
+  words: readonly Item[];
+}
+
+function placesOf({ items }: Scene): Place[] {
+  const starts = items.flatMap((item, at) => {
+    const ordinal = keyOf(item, 'ordinal');
+    const isPlace =
+      (ordinal !== undefined || isWord(item, 'last')) && isWord(items[at + 1], 'in', 'for', 'on');
+    return isPlace ? [{ item, at, n: ordinal === undefined ? undefined : Number(ordinal) }] : [];
+  });
+  return starts.flatMap(({ item, at, n }, order) => {
+    const words = items.slice(at, starts[order + 1]?.at);
+    return words.slice(0, 6).some((word) => keyOf(word, 'concept')) ? [{ item, n, words }] : [];
+  });
+}
+
+/** "Among the three it is second in peak luminance, first in native contrast and last in grey error." */
+export function readRankList(scene: Scene, findings: Findings): undefined {
+  if (!hasVerb(scene.items)) return;
+  const places = placesOf(scene).filter(({ item }) => !scene.used.has(item));
+  if (places.length === 0) return;
+  const group = groupNamed(scene);
+  const { cohort, items } = cohortOf(scene);
+  const isKnown = !group || cohort.units !== undefined || scene.context.units.length === group.n;
+  for (const { item, n, words } of places) {
+    const part: Scene = { ...scene, items: words };
+    const quantity = comparedQuantity(part, { concept: '', direction: 'higher' });
+    const said = [item, ...concepts(part)];
+    if ('problem' in quantity || quantity.better === 'target') {
+      const why = 'problem' in quantity ? quantity.problem : 'better has no direction for this quantity';
+      refuse(findings, scene, 'order', why, said);
+      continue;
+    }
+    const place = n ?? group?.n;
+    if (place === undefined || !isKnown) {
+      refuse(findings, scene, 'order', 'the words do not say among which sets', said);
+      continue;
+    }
+    const rank = place === 1 ? ({ type: 'best' } as const) : ({ type: 'position', n: place } as const);
+    const check = orderCheck(part, quantity, quantity.better, rank, cohort);
+    const { key } = check;
+    // An error without a statistic is compared by its average.
+    const average =
+      key.type === 'quantity' && key.id === 'grey.de2000' && key.selector.stat === 'scalar'
+        ? { ...key, selector: { ...key.selector, stat: 'average' as const } }
+        : key;
+    propose(findings, scene, 'order', { ...check, key: average }, said);
+  }
+  for (const item of [...items, ...(group?.items ?? [])]) scene.used.add(item);
+}

@@ -1,0 +1,91 @@
+import { isAnchor } from './clauses.ts';
+import { type Item, isWord, keyOf } from './items.ts';
+import type { Scene, UnitMention } from './scene.ts';
+import { hasVerb } from './verbs.ts';
+
+const pointing = ['that', 'this', "that's"];
+
+/** "That is nearly twice the Hearth's lag", "and on that set no error …", "the shift there": of the set just named. */
+export function takesUpSet({ items, previous, carry }: Scene): boolean {
+  const first = items.find((item) => item.type !== 'mark');
+  if (
+    !previous &&
+    carry.sets === undefined &&
+    isWord(first, ...pointing) &&
+    isWord(items[1], 'is', 'was', "'s")
+  )
+    return true;
+  return (
+    previous !== null &&
+    items.some(
+      (item, at) =>
+        (isWord(item, 'that') && isWord(items[at + 1], 'set', 'one', 'screen', 'model')) ||
+        // "The shift there is 1.8", not "and there is".
+        (isWord(item, 'there') && at > 0 && !isWord(items[at - 1], 'and', 'but', 'that', 'so')),
+    )
+  );
+}
+
+/** "…, the Kasulind, which manages 731 nits": the set right before the relative clause. */
+export function antecedentOf({ items, previous, units }: Scene): UnitMention | undefined {
+  const inside = units.find(
+    ({ item, role }) => role !== 'maker' && isWord(items[items.indexOf(item) + 1], 'which'),
+  );
+  if (inside && !items.some((item) => item.index < inside.item.index && isAnchor(item))) {
+    inside.role = 'subject';
+    return inside;
+  }
+  const first = items[0];
+  if (!isWord(first, 'which', 'who') || !previous || units.some(({ role }) => role === 'subject'))
+    return undefined;
+  const last = previous.units.filter(({ role }) => role !== 'maker').at(-1);
+  return last && first!.index - last.item.index <= 3 ? last : undefined;
+}
+
+const siblingWords = [
+  'sibling',
+  'siblings',
+  'brother',
+  'brothers',
+  'sister',
+  'cousin',
+  'stablemate',
+  'predecessor',
+  'successor',
+];
+
+/** "its bigger sibling peaks at …", "the larger version weighs …": another set or size, and none is named. */
+export function unnamedRelative(items: readonly Item[]): Item | undefined {
+  const verb = items.findIndex(
+    (item) =>
+      keyOf(item, 'verb') !== undefined || item.number !== undefined || isWord(item, 'is', 'has', 'weighs'),
+  );
+  return items
+    .slice(0, verb < 0 ? items.length : verb)
+    .find(
+      (item, at, before) =>
+        isWord(item, ...siblingWords) ||
+        (isWord(item, 'version', 'versions', 'model', 'models', 'size', 'sizes', 'variant', 'one', 'ones') &&
+          !isWord(before[at - 2], 'no', 'any', 'every', 'all', 'the only') &&
+          isWord(before[at - 1], 'bigger', 'larger', 'smaller', 'biggest', 'largest', 'smallest')),
+    );
+}
+
+/** "… with an average of 2.5 and a white of 5,900 K": the list of what the set has goes on. */
+export function isSamePredicate(items: readonly Item[]): boolean {
+  return isWord(items[0], 'and', 'with') && isWord(items[1], 'a', 'an', 'no') && !hasVerb(items);
+}
+
+export function startsWithVerb(items: readonly Item[]): boolean {
+  const first = items.find((item) => !isWord(item, 'and', 'but', 'also', 'yet', 'then', 'even', 'still'));
+  return (
+    first !== undefined &&
+    (keyOf(first, 'verb') !== undefined ||
+      isWord(first, 'is', 'has', 'draws', 'weighs', 'offers', 'supports', 'costs', 'keeps', 'scores'))
+  );
+}
+
+/** Only a number with its conditions: "… and 160 nits full screen". */
+export function isElliptic(items: readonly Item[]): boolean {
+  return !items.some((item) => keyOf(item, 'concept') || keyOf(item, 'topic') || keyOf(item, 'hue'));
+}
