@@ -3,6 +3,7 @@ import { speaksOfAnyWindow } from './anyWindow.ts';
 import { type AxisSpan, axisPhrase, isWindow } from './axis.ts';
 import { type Carry, carriedConditions } from './carry.ts';
 import { isConditional } from './conditional.ts';
+import { settleEllipsis } from './ellipticUnits.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { partsOf } from './leftOut.ts';
 import { settleLeftOutDirections } from './leftOutDirection.ts';
@@ -274,71 +275,6 @@ function inherit(previous: Scene): Record<string, unknown> {
     if (value !== undefined) result[key] = value;
   }
   return result;
-}
-
-const withUnits = new Set([
-  'luminance',
-  'ratio',
-  'percent',
-  'temperature',
-  'time',
-  'power',
-  'noise',
-  'de',
-  'mass',
-]);
-
-/** "Heavier by nearly two": led by "by" behind a word that compares, with no noun behind it. */
-function isDifference(items: readonly Item[], item: Item): boolean {
-  const at = items.indexOf(item);
-  const lead = keyOf(items[at - 1], 'hedge') === undefined ? at - 1 : at - 2;
-  return (
-    isWord(items[lead], 'by') &&
-    keyOf(items[lead - 1], 'comparative') !== undefined &&
-    (items[at + 1]?.type ?? 'mark') === 'mark'
-  );
-}
-
-/** "the Plain manages 412 nits, the Hearth 742": a bare number takes the unit of the one before. */
-function settleEllipsis(scene: Scene): void {
-  const { previous } = scene;
-  if (
-    !previous ||
-    scene.items.some(
-      (item) => keyOf(item, 'concept') || ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''),
-    )
-  )
-    return;
-  const model = previous.items
-    .filter(
-      (item) =>
-        item.number &&
-        withUnits.has(item.number.dimension) &&
-        (item.number.role === undefined || item.number.role === 'value'),
-    )
-    .at(-1);
-  if (!model) return;
-  const cued =
-    scene.units.length > 0 ||
-    scene.items.some(
-      (item) =>
-        keyOf(item, 'stage') ||
-        keyOf(item, 'signal') ||
-        keyOf(item, 'mode') ||
-        keyOf(item, 'fullScreen') ||
-        item.number?.role === 'window' ||
-        isWord(item, 'measured', 'found', 'saw', 'got', 'meter', 'ours', 'there'),
-    );
-  if (!cued) return;
-  for (const item of scene.items) {
-    const number = item.number;
-    if (!number || number.role || number.dimension !== '' || number.outOf !== undefined) continue;
-    // "… and the Veltrane heavier by nearly two": counted in what the number before is.
-    if (number.spelled && !isDifference(scene.items, item)) continue;
-    number.dimension = model.number!.dimension;
-    number.unit = model.number!.unit;
-    number.factor = model.number!.factor;
-  }
 }
 
 /** The scenes of a sentence, one a clause, with conditions and units settled, and what they hand on. */
