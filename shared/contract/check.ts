@@ -50,9 +50,9 @@ export interface StatedConditions {
   origin: Readonly<Record<string, 'named' | 'carried' | 'article'>>;
   /**
    * The state before a change that the words name ("down from 94 W"): of the run that the other conditions mean the one
-   * as delivered where that one is adjusted, else the one taken earlier.
+   * as delivered where that one is adjusted, else the one taken earlier. `update`: before the firmware was another.
    */
-  before?: true;
+  before?: true | 'update';
   /** A condition the words name but nothing maps to ("in Vivid mode" that no run has): makes the claim unproven. */
   unmatched?: string;
 }

@@ -41,7 +41,9 @@ export function resolveRun(
     };
   if (conditions.unmatched)
     return { ok: false, reason: `No run of the ${name} was taken ${conditions.unmatched}.` };
-  const all = sight.runs(unit, id);
+  // Only words that name a firmware may mean a run that a later one replaced.
+  const hasFirmware = conditions.firmware !== undefined;
+  const all = hasFirmware ? sight.runs(unit, id, 'replaced') : sight.runs(unit, id);
   const measured = all.filter(({ measurement }) => measurement.state !== 'undefined');
   if (measured.length === 0) {
     const undefinedOne = all[0]?.measurement;
@@ -49,7 +51,7 @@ export function resolveRun(
     return { ok: false, reason: `No run of the ${name} gives its ${what}${why}.` };
   }
   const wanted = signal === undefined ? conditions : { ...conditions, signal };
-  const named = measured.filter(({ run }) => meetsNamed(run, wanted));
+  const named = withoutReplaced(measured.filter(({ run }) => meetsNamed(run, wanted)));
   if (named.length === 0)
     return {
       ok: false,
@@ -71,24 +73,31 @@ export function resolveRun(
 function resolveBefore(
   sight: Sight,
   id: string,
-  { before: _before, ...conditions }: StatedConditions,
+  { before, ...conditions }: StatedConditions,
   signal: string | undefined,
 ): Resolution {
   const now = resolveRun(sight, id, conditions, signal);
   if (!now.ok) return now;
   const { unit, run } = now;
-  const { stage, taken } = run.conditions;
+  const { stage, taken, firmware } = run.conditions;
+  const isUpdate = before === 'update';
   const others = sight
-    .runs(unit, id)
+    .runs(unit, id, 'replaced')
     .filter(({ run: other, measurement }) => {
       if (other === run || measurement.state === 'undefined') return false;
       if (!isSameView(other, run)) return false;
-      return stage === 'as-delivered'
+      if (
+        isUpdate &&
+        (other.conditions.stage !== stage || !isOtherFirmware(firmware, other.conditions.firmware))
+      )
+        return false;
+      return stage === 'as-delivered' || isUpdate
         ? taken !== undefined && other.conditions.taken !== undefined && other.conditions.taken < taken
         : other.conditions.stage === 'as-delivered';
     })
     .map(({ run: other }) => other);
-  const state = stage === 'as-delivered' ? 'taken earlier' : 'as delivered';
+  const earlier = isUpdate ? 'with an earlier firmware' : 'taken earlier';
+  const state = stage === 'as-delivered' || isUpdate ? earlier : 'as delivered';
   const name = nameOfUnit(unit);
   const what = nameOfQuantity(id);
   const [only] = others;
@@ -107,6 +116,21 @@ function resolveBefore(
         : `${others.length} runs of the ${name} ${state} give its ${what} (${others.map((other) => other.id).join(', ')}); the sentence does not say which it was before.`,
     ...(others.length > 1 && { asks: true }),
   };
+}
+
+/** A replaced run stands back where the one that replaces it is meant too. */
+function withoutReplaced(candidates: Candidate[]): Candidate[] {
+  const replaced = new Set(candidates.map(({ run }) => run.conditions.supersedes));
+  return candidates.filter(({ run }) => !replaced.has(run.id));
+}
+
+function isOtherFirmware(one: string | undefined, other: string | undefined): boolean {
+  return one !== undefined && other !== undefined && fold(one) !== fold(other);
+}
+
+/** "Firmware 3.1" is every 3.1.x. */
+function isFirmware(given: string, wanted: string): boolean {
+  return fold(given) === fold(wanted) || fold(given).startsWith(`${fold(wanted)}.`);
 }
 
 /** The same sample in the same mode, signal and dimming, so that only the state differs. */
@@ -134,6 +158,8 @@ function meetsNamed(run: RunEvidence, conditions: StatedConditions): boolean {
       if (!signalMatches(wanted, run.conditions.signal)) return false;
     } else if (dimension === 'dimming') {
       if (!dimmingMatches(wanted, given ?? 'as-set')) return false;
+    } else if (dimension === 'firmware') {
+      if (given === undefined || !isFirmware(given, wanted)) return false;
     } else if (given === undefined || fold(given) !== fold(wanted)) return false;
   }
   return roomMatches(conditions.room, run.conditions.room_lux);

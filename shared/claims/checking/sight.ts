@@ -13,7 +13,7 @@ export type Dependency =
   | { on: 'dates' }
   | { on: 'sheet' }
   | { on: 'identity'; unit: string }
-  | { on: 'runs'; unit: string; id: string }
+  | { on: 'runs'; unit: string; id: string; replaced?: true }
   | { on: 'run'; unit: string; run: string }
   | { on: 'fact'; unit: string; key: string; inches: number | undefined }
   | { on: 'observations'; unit: string; topic: string };
@@ -30,8 +30,15 @@ export interface Sight {
   unit(id: string): UnitEvidence | undefined;
   /** Every unit but one, by id. */
   rivals(of: string): UnitEvidence[];
-  /** Runs that nothing supersedes, by id, with what each says of a quantity. */
-  runs(unit: UnitEvidence, id: string): { run: RunEvidence; measurement: Measurement }[];
+  /**
+   * Runs that nothing supersedes, by id, with what each says of a quantity. `replaced`: the superseded ones too, for
+   * words that name an earlier state of the set.
+   */
+  runs(
+    unit: UnitEvidence,
+    id: string,
+    replaced?: 'replaced',
+  ): { run: RunEvidence; measurement: Measurement }[];
   /** The quantity of a chosen run: from here on the verdict rests on this run. */
   measurement(unit: UnitEvidence, run: RunEvidence, id: string): Measurement | undefined;
   draws(unit: UnitEvidence, run: RunEvidence, id: string): QuantityDraws | 'pending' | null;
@@ -83,9 +90,9 @@ export function createSight(bench: JudgingBench): Sight {
         .filter((unit) => unit.id !== of)
         .sort((one, other) => (one.id < other.id ? -1 : 1));
     },
-    runs(unit, id) {
-      look({ on: 'runs', unit: unit.id, id });
-      return currentRuns(unit).flatMap((run) => {
+    runs(unit, id, replaced) {
+      look({ on: 'runs', unit: unit.id, id, ...(replaced && { replaced: true }) });
+      return (replaced ? unit.runs : currentRuns(unit)).flatMap((run) => {
         const measurement = bench.measure(unit, run).get(id);
         return measurement ? [{ run, measurement }] : [];
       });
@@ -163,7 +170,7 @@ export function dependencyState(bench: JudgingBench, dependency: Dependency): st
       return unit.runs.find((run) => run.id === dependency.run)?.digest ?? '';
     case 'runs':
       return JSON.stringify(
-        currentRuns(unit).map((run) => [
+        (dependency.replaced ? unit.runs : currentRuns(unit)).map((run) => [
           run.id,
           bench.measure(unit, run).get(dependency.id)?.state ?? null,
           run.conditions,

@@ -7,6 +7,9 @@ export interface CarriedConditions {
   mode?: string;
   signal?: string;
   dimming?: string;
+  /** Of a heading only: "On firmware 3.1", "Before the update" */
+  firmware?: string;
+  before?: 'update';
 }
 
 /** What one sentence leaves for the next. Plain data, so that it can be compared and kept. */

@@ -235,6 +235,11 @@ export function handOn(
     for (const scene of scenes)
       if (scene.conditions.stage && scene.conditions.origin.stage === 'named')
         conditions.stage = scene.conditions.stage;
+    for (const { conditions: said } of scenes) {
+      if (said.firmware !== undefined && said.origin.firmware === 'named')
+        conditions.firmware = said.firmware;
+      if (said.before === 'update') conditions.before = 'update';
+    }
     carry.headings[carry.headings.length] = {
       level: 0,
       conditions,

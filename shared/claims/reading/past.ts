@@ -3,7 +3,21 @@ import { type Item, isWord } from './items.ts';
 /** The condition that such words name, and that no run answers to. */
 export const earlierTime = 'at the earlier time that the words name';
 
-/** "The worst level used to be off by 8.1", "with the old firmware it averaged 3.8": not what the set does now. */
+/** "Before the update", "with the old firmware": an earlier state that a run may stand for. */
+export function speaksOfUpdate(items: readonly Item[]): boolean {
+  return items.some((item, at) => {
+    const next = items[at + 1];
+    if (isWord(item, 'old', 'earlier', 'previous', 'first', 'original'))
+      return isWord(next, 'firmware') && isWord(items[at - 1], 'the', 'its', 'an', 'our');
+    return (
+      isWord(item, 'before') &&
+      isWord(next, 'the', 'its') &&
+      items.slice(at + 2, at + 5).some((word) => isWord(word, 'update', 'firmware', 'patch', 'fix'))
+    );
+  });
+}
+
+/** "The worst level used to be off by 8.1", "formerly": not what the set does now. */
 export function speaksOfThePast(items: readonly Item[]): boolean {
   return items.some((item, at) => {
     const next = items[at + 1];
@@ -12,13 +26,6 @@ export function speaksOfThePast(items: readonly Item[]): boolean {
         isWord(next, 'to') &&
         isWord(items[at + 2], 'be', 'have', 'reach', 'cost', 'average', 'peak', 'measure', 'show', 'draw')
       );
-    if (isWord(item, 'old', 'earlier', 'previous', 'first', 'original'))
-      return isWord(next, 'firmware') && isWord(items[at - 1], 'the', 'its', 'an', 'our');
-    if (isWord(item, 'formerly', 'previously')) return true;
-    return (
-      isWord(item, 'before') &&
-      isWord(next, 'the') &&
-      isWord(items[at + 2], 'update', 'firmware', 'patch', 'fix')
-    );
+    return isWord(item, 'formerly', 'previously');
   });
 }

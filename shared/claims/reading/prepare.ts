@@ -8,7 +8,8 @@ import { type Item, isWord, keyOf } from './items.ts';
 import { partsOf } from './leftOut.ts';
 import { settleLeftOutDirections } from './leftOutDirection.ts';
 import { issueAt, modeAt } from './modeName.ts';
-import { earlierTime, speaksOfThePast } from './past.ts';
+import { plays } from './parts.ts';
+import { earlierTime, speaksOfThePast, speaksOfUpdate } from './past.ts';
 import { sharesOf, takeShare } from './respectively.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
@@ -209,9 +210,8 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     origin.stage = 'named';
     named.stage = 'adjusted';
   }
-  const before =
-    scene.previous?.conditions.unmatched === earlierTime &&
-    !scene.items.some((item) => isWord(item, 'now', 'today'));
+  const isNow = scene.items.some((item) => plays(item, 'nowadays'));
+  const before = scene.previous?.conditions.unmatched === earlierTime && !isNow;
   const former = scene.items.some(({ number }) => number?.state === 'before');
   if (former || before || speaksOfThePast(scene.items)) {
     scene.now = { ...conditions, origin: { ...origin } };
@@ -227,6 +227,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     } else if (!former) conditions.unmatched ??= earlierTime;
     else if (!delivered) conditions.before = true;
   }
+  const updated =
+    speaksOfUpdate(scene.items) || (scene.previous !== null && speaksOfUpdate(scene.previous.items));
+  if (isNow) delete conditions.before;
+  else if (updated && !former) conditions.before = 'update';
   // "Adjustment takes the average from 3.2 to 0.5": what the change led to is the adjusted set's.
   if (
     !former &&
@@ -249,6 +253,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   if (inches !== undefined) {
     conditions.variantInches = inches;
     origin.variantInches = 'named';
+  }
+  if (unit !== undefined && unit !== scene.context.own) {
+    if (origin.firmware === 'carried') delete conditions.firmware;
+    if (conditions.before === 'update' && !speaksOfUpdate(scene.items)) delete conditions.before;
   }
   scene.conditions = conditions;
   return { named };

@@ -146,7 +146,7 @@ export const sentences: readonly SentenceRow[] = [
   ['The worst level used to be off by 8.1.', 'value grey.de2000 max {unmatched} = 8.1 [8.05, 8.15]'],
   [
     'With the old firmware the average error was 3.8.',
-    'value grey.de2000 average {unmatched} = 3.8 [3.75, 3.85]',
+    'value grey.de2000 average {before update} = 3.8 [3.75, 3.85]',
   ],
   ['Whether every level is now under 1, our meter cannot say.', 'unproven'],
   ['After adjustment, luminance falls to 203 nits.', 'value white {stage adjusted} = 203 [202.5, 203.5]'],

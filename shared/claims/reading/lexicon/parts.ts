@@ -25,6 +25,8 @@ export const partWords = {
   placed: `brightest; darkest; lightest; top; bottom; upper; lower; first; last; uppermost; lowest; highest`,
   /** Before what is left out: "all but two" */
   excepting: `all but; but; except; save; bar; for; apart from; except for; bar for`,
+  /** The state of today, after one that was before */
+  nowadays: `after; afterwards; now; today; nowadays; currently; since; meanwhile`,
   /** Verbs that begin something */
   beginning: `become(s); turns; start(s); begin(s); sets; first; appear(s)`,
   /** A topic is there, or does something to the picture */

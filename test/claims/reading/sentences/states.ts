@@ -131,4 +131,19 @@ export const states: readonly SentenceRow[] = [
     'value eotf.error at 10 {stage as-delivered} = 30 [29.5, 30.5]',
     'value eotf.error at 10 {stage adjusted} = -9 [-9.5, -8.5]',
   ],
+  [
+    'Before the update the average error was 2.7; it is now 1.1.',
+    'value grey.de2000 average {before update} = 2.7 [2.65, 2.75]',
+    'value grey.de2000 average = 1.1 [1.05, 1.15]',
+  ],
+  [
+    '## On firmware 4.1\n\nThe average error is 2.7.\n\n## Greyscale\n\nThe average error is 1.1.',
+    'value grey.de2000 average {firmware 4.1} = 2.7 [2.65, 2.75]',
+    'value grey.de2000 average = 1.1 [1.05, 1.15]',
+  ],
+  [
+    '## Before the update\n\nThe average error is 2.7. It is 1.1 today.',
+    'value grey.de2000 average {before update} = 2.7 [2.65, 2.75]',
+    'value grey.de2000 average = 1.1 [1.05, 1.15]',
+  ],
 ];
