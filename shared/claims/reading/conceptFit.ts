@@ -60,7 +60,9 @@ const possible: Readonly<Record<string, readonly [least: number, most: number]>>
 export function isPossible(concept: string, number: NumberPhrase | undefined): boolean {
   const bounds = possible[concept];
   if (!bounds || !number || number.dimension !== '') return true;
-  return [number.x, number.to?.x ?? number.x].every((x) => x >= bounds[0] && x <= bounds[1]);
+  return [number.x, number.to?.x ?? number.partner ?? number.x].every(
+    (x) => x >= bounds[0] && x <= bounds[1],
+  );
 }
 
 /** A white is one point: "it averages 0.3" after a word on it takes up what was spoken of before. */

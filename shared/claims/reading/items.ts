@@ -88,6 +88,8 @@ export interface NumberPhrase {
   comparator?: string;
   /** Of two states that the words part, the one whose number this is; `open`: they do not say which */
   state?: 'before' | 'now' | 'open';
+  /** The number of the other state: both are of one quantity */
+  partner?: number;
   /** "well under": the limit is scaled by this. */
   role?: NumberRole;
   /** Said as a place on the signal's scale: "full white" */

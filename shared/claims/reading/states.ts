@@ -92,9 +92,14 @@ function partRange(item: Item & { number: NumberPhrase }): Item[] {
   const [end, start] = [firstEnd ?? item.end, to!.start ?? item.end];
   const word = { meanings: [], capital: false, glued: false, index: 0 };
   return [
-    { ...item, text: String(number.x), end, number: { ...number, state: 'before' } },
+    { ...item, text: String(number.x), end, number: { ...number, state: 'before', partner: to!.x } },
     { ...word, type: 'word', text: 'to', start: end, end: start },
-    { ...item, text: String(to!.x), start, number: { ...number, x: to!.x, place: to!.place, state: 'now' } },
+    {
+      ...item,
+      text: String(to!.x),
+      start,
+      number: { ...number, x: to!.x, place: to!.place, state: 'now', partner: number.x },
+    },
   ];
 }
 
@@ -137,6 +142,8 @@ export function markStates(items: readonly Item[], carry: Carry): readonly Item[
       else {
         item.number.state = 'before';
         second.number.state = 'now';
+        item.number.partner = second.number.x;
+        second.number.partner = item.number.x;
         if (item.number.dimension === '')
           for (const key of ['dimension', 'unit', 'factor'] as const)
             (item.number as unknown as Record<string, unknown>)[key] = second.number[key];

@@ -37,6 +37,13 @@ export const levels: readonly SentenceRow[] = [
   ['The colour of the white field stays within 0.002.', 'bound uniformity.white.colour <= 0.002'],
   ['White is within 0.0007 of D65.', 'bound white.distance <= 0.0007'],
   ['Gamma sits above 2.2 throughout.', 'bound gamma min > 2.2'],
+  // One of the two numbers can be no gamma, so neither is.
+  [
+    'Gamma averages 2.31. After adjustment the average went from 2.9 to 0.3.',
+    'value gamma.average = 2.31 [2.305, 2.315]',
+    'unproven',
+    'unproven',
+  ],
   [
     'Gamma averages 2.31. After adjustment the average went from 0.9 to 0.3.',
     'value gamma.average = 2.31 [2.305, 2.315]',
