@@ -1,61 +1,9 @@
-import type { Carry } from './carry.ts';
-import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
+import { type Carry, carriedConditions, sectionUnit } from './carry.ts';
+import { type Item, isWord, type MeaningKind } from './items.ts';
+import { mark, meets, type Signs, signsOfItems } from './needs.ts';
+import { rules } from './rules/index.ts';
 import { saysExtreme } from './selector.ts';
 import { saysWorkDone } from './workDone.ts';
-
-const telling = new Set<MeaningKind>([
-  'house',
-  'comparative',
-  'superlative',
-  'equative',
-  'tint',
-  'direction',
-  'topic',
-  'gotThere',
-  'fellShort',
-  'multiple',
-  'ordinal',
-  'fact',
-  'format',
-  'panelKind',
-  'resolution',
-  'opinion',
-  'lean',
-  'awardWord',
-  'standing',
-  'gamut',
-  'severity',
-  'adjective',
-  'hedge',
-  'hue',
-]);
-
-const tellingConcepts = new Set(['tint', 'award', 'hold', 'score']);
-const tellingWords = new Set([
-  'darkest',
-  'dimmest',
-  'matches',
-  'same',
-  'hdmi',
-  'usb',
-  'equals',
-  'match',
-  'pink',
-  'purple',
-]);
-
-/** Could any rule make something of this item? Most prose has none, and is passed over quickly. */
-export function mayClaim(item: Item): boolean {
-  if (item.number && item.number.role !== 'ignored') return true;
-  for (const meaning of item.meanings)
-    if (telling.has(meaning.kind) || tellingConcepts.has(meaning.key)) return true;
-  if (tellingWords.has(item.text)) return true;
-  return (
-    item.meanings.length > 0 &&
-    ((keyOf(item, 'stat') !== undefined && /^(?:low|high|small|larg|great|bigg|least)/.test(item.text)) ||
-      keyOf(item, 'verb') === 'exceed')
-  );
-}
 
 /** Kinds of meaning that leave nothing for the next sentence, unless a rule makes a claim of them. */
 const passing = new Set<MeaningKind>([
@@ -72,7 +20,39 @@ const passing = new Set<MeaningKind>([
   'plane',
   'level',
   'month',
+  'comparative',
+  'equative',
+  'multiple',
+  'ordinal',
+  'hedge',
+  'opinion',
+  'standing',
+  'fact',
+  'severity',
+  'gotThere',
+  'fellShort',
+  'awardWord',
 ]);
+
+/** Words by which sets may be meant without a name or a pronoun. */
+const meaningSets = ['both', 'neither', 'all', 'others', 'the others', 'other', 'you', 'your', 'our'];
+
+/** What any clause of a sentence may show to a rule. */
+function signsOfSentence(items: readonly Item[], carry: Carry): Signs {
+  const signs = signsOfItems(items);
+  mark(
+    signs,
+    'set',
+    signs.kinds.has('pronoun') ||
+      sectionUnit(carry) !== undefined ||
+      meaningSets.some((word) => signs.words.has(word)),
+  );
+  mark(signs, 'window', carry.window !== undefined);
+  mark(signs, 'adjusted', carriedConditions(carry).stage === 'adjusted');
+  mark(signs, 'claimed', carry.claimed !== undefined);
+  mark(signs, 'topicBefore', carry.topic !== undefined || signs.kinds.has('topic'));
+  return signs;
+}
 
 function leavesNothing(item: Item): boolean {
   for (const { kind, key } of item.meanings) {
@@ -85,17 +65,19 @@ function leavesNothing(item: Item): boolean {
 }
 
 /**
- * Prose about something else: no rule could read it, and all that it leaves for the next sentence is that what the
- * sentence before said is over. No scenes are made of it, which would take three fifths of its time.
+ * Prose about something else: no rule finds in it what it needs, and all that it leaves for the next sentence is that
+ * what the sentence before said is over. No clauses are made of it, which would take three fifths of its time.
  */
 export function isIdle(items: readonly Item[], carry: Carry): boolean {
   if (carry.asked !== undefined || carry.unit !== undefined || carry.statement !== undefined) return false;
   let hasWords = false;
   for (const item of items) {
-    if (mayClaim(item) || !leavesNothing(item)) return false;
+    if (item.number !== undefined || !leavesNothing(item)) return false;
     // "It" takes up the statistic of the sentence before.
     if (carry.stat !== undefined && isWord(item, 'it', 'this', 'that')) return false;
     if (item.type !== 'mark') hasWords = true;
   }
-  return hasWords && !saysWorkDone(items);
+  if (!hasWords || saysWorkDone(items)) return false;
+  const signs = signsOfSentence(items, carry);
+  return !rules.some(({ needs }) => meets(signs, needs));
 }

@@ -2,113 +2,20 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import { settleBareNumbers } from './bareNumbers.ts';
 import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
-import { placeNouns } from './cell.ts';
 import { doubtClashes } from './clashes.ts';
-import { echoOf } from './echoWords.ts';
 import type { Finding, Findings } from './finding.ts';
-import { isGapped } from './gapped.ts';
 import { forgetSentence, handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
-import { type Item, isOneOf, isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
-import { isIdle, mayClaim } from './plainProse.ts';
+import { isIdle } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
-import { readAdjusting } from './rules/adjusting.ts';
-import { readRatiosAndDifferences } from './rules/compare.ts';
-import { readDirections } from './rules/direction.ts';
-import { isAnswer, readEcho } from './rules/echo.ts';
-import { closingDenial, readEllipsis } from './rules/ellipsis.ts';
-import { readFacts } from './rules/fact.ts';
-import { readHouseWords } from './rules/house.ts';
-import { readLeftovers } from './rules/leftover.ts';
-import { readLimits } from './rules/limit.ts';
-import { readObservations } from './rules/observed.ts';
-import { readOrders } from './rules/order.ts';
-import { readParallel } from './rules/parallel.ts';
-import { readScores } from './rules/score.ts';
-import { readTints } from './rules/tint.ts';
-import { readValues } from './rules/value.ts';
-import { readWindowRatios } from './rules/windows.ts';
-import { readWithin } from './rules/within.ts';
-import { readWorstCell } from './rules/worstCell.ts';
-import type { Scene } from './scene.ts';
+import { readClause } from './rules/index.ts';
 import { patchAsked } from './screenShare.ts';
 import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
 import { tagTokens } from './tag.ts';
 import { tokenise } from './tokens.ts';
-
-/** One file a kind; the order decides who may take a number first. */
-const rules: readonly ((scene: Scene, findings: Findings) => undefined)[] = [
-  readScores,
-  readParallel,
-  readFacts,
-  readAdjusting,
-  readWithin,
-  readWindowRatios,
-  readRatiosAndDifferences,
-  readWorstCell,
-  readOrders,
-  readObservations,
-  readEllipsis,
-  readEcho,
-  resolveDoubtfulAxes,
-  readLimits,
-  readHouseWords,
-  readTints,
-  readDirections,
-  readValues,
-  readLeftovers,
-];
-
-/** "above 60 %" is a place on the axis unless the clause is about a percentage and states no other number. */
-function resolveDoubtfulAxes(scene: Scene): undefined {
-  for (const axis of scene.axes) {
-    if (!axis.doubtful) continue;
-    const number = axis.items.find((item) => item.number?.role === 'axisOrValue');
-    if (!number) continue;
-    const otherAnchor = scene.items.some(
-      (item) =>
-        item !== number &&
-        ((item.number !== undefined && (item.number.role === undefined || item.number.role === 'value')) ||
-          keyOf(item, 'house') ||
-          keyOf(item, 'direction') ||
-          keyOf(item, 'tint') ||
-          keyOf(item, 'lean')),
-    );
-    const percentConcept = scene.items.some(
-      (item) =>
-        [
-          'coverage',
-          'area',
-          'hold',
-          'uniformity',
-          'luminance',
-          'saturation',
-          'eotf',
-          'redBalance',
-          'greenBalance',
-          'blueBalance',
-        ].includes(keyOf(item, 'concept') ?? '') ||
-        keyOf(item, 'gamut') ||
-        isOneOf(item, placeNouns) ||
-        isWord(item, 'uniform', 'strays', 'stray') ||
-        (isWord(item, 'left', 'is left', 'survives', 'remains') &&
-          scene.axes.some(({ kind }) => kind === 'angle')),
-    );
-    const carried = scene.concept ?? carriedConcept(scene.carry);
-    if (
-      otherAnchor ||
-      (!percentConcept &&
-        carried !== 'coverage' &&
-        carried !== 'uniformity' &&
-        carried !== 'hold' &&
-        carried !== 'luminance')
-    )
-      number.number!.role = 'axis';
-    else number.number!.role = 'value';
-  }
-}
 
 /** "HDR10: tone and colour", "HLG": in a heading the format that leads is the signal of what follows. */
 function nameSignal(items: readonly Item[]): undefined {
@@ -151,10 +58,10 @@ function noteAsked(
   angleTalk: boolean,
 ): undefined {
   delete carry.statement;
-  if (carry.asked !== undefined || !items.some(mayClaim)) return;
+  if (carry.asked !== undefined) return;
   const findings: Findings = { list: [] };
   const scenes = scenesOf(items.slice(0, -1), context, copyCarry(carry), angleTalk);
-  for (const scene of scenes) for (const rule of rules) rule(scene, findings);
+  for (const scene of scenes) readClause(scene, findings);
   const said = scenes.flatMap((scene) => scene.said ?? []);
   const [check] = said;
   if (!check || said.length > 1 || findings.list.length > 1) return;
@@ -180,7 +87,6 @@ export function readSentence(
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
   items = maskQuotations(items);
   if (isHeading) nameSignal(items);
-  const findings: Findings = { list: [] };
   const angleTalk =
     carriedConcept(carry) === 'angle' ||
     items.some(
@@ -190,7 +96,7 @@ export function readSentence(
   if (isHeading && items[items.length - 1]?.text === '?') {
     // "Which is the brightest, in HDR?" asks, and what it names still holds for its section.
     const scenes = scenesOf(items.slice(0, -1), context, carry, angleTalk);
-    for (const scene of scenes) noteConcept(scene, findings);
+    for (const scene of scenes) noteConcept(scene, { list: [] });
     handOn(scenes, carry, context, true);
     return [];
   }
@@ -218,6 +124,18 @@ export function readSentence(
     forgetSentence(carry);
     return [];
   }
+  return readClauses(items, context, carry, isHeading, angleTalk);
+}
+
+/** Reads a sentence clause by clause, whatever it is about. */
+export function readClauses(
+  items: readonly Item[],
+  context: ReadingContext,
+  carry: Carry,
+  isHeading: boolean,
+  angleTalk: boolean,
+): Finding[] {
+  const findings: Findings = { list: [] };
   const scenes = scenesOf(items, context, carry, angleTalk);
   if (carry.hue !== undefined && scenes[0]) scenes[0].hue = carry.hue;
   if (carry.gamut !== undefined && scenes[0]) scenes[0].gamut = carry.gamut;
@@ -240,22 +158,7 @@ export function readSentence(
       scene.gamut ??= scene.previous.gamut;
     }
     settleBareNumbers(scene);
-    if (
-      carry.asked !== undefined ||
-      scene.items.some(mayClaim) ||
-      // "Its lag is below the Kasulind's"
-      (scene.units.length > 0 && scene.items.some((item) => keyOf(item, 'comparator'))) ||
-      // "Its contrast lies between the other pair"
-      (scene.units.length > 0 && scene.items.some((item) => isWord(item, 'between'))) ||
-      (scene.previous?.said && closingDenial(scene.items)) ||
-      // "It delivers what Nocthale claims"
-      (scene.units.some(({ role }) => role === 'maker') &&
-        scene.items.some((item) => isWord(item, 'what'))) ||
-      (scene.previous?.said && isGapped(scene.items)) ||
-      ((scene.previous?.said ?? scene.carry.statement) && echoOf(scene.items)) ||
-      (scene.carry.statement?.asked && isAnswer(scene))
-    )
-      for (const rule of rules) rule(scene, findings);
+    readClause(scene, findings);
     noteConcept(scene, findings);
     const stat = statOf(scene);
     if (stat === 'average' || stat === 'max' || stat === 'min') scene.stat = stat;

@@ -1,14 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import { startOfArticle } from '../../../shared/claims/reading/carry.ts';
+import { forgetSentence } from '../../../shared/claims/reading/handOn.ts';
 import { lexiconOf } from '../../../shared/claims/reading/lexiconTrie.ts';
 import { isIdle } from '../../../shared/claims/reading/plainProse.ts';
-import { readSentence } from '../../../shared/claims/reading/sentence.ts';
+import { readClauses, readSentence } from '../../../shared/claims/reading/sentence.ts';
 import { tagTokens } from '../../../shared/claims/reading/tag.ts';
 import { tokenise } from '../../../shared/claims/reading/tokens.ts';
+import { plainSentences } from '../../corpus/plainSentences.ts';
 import { context } from './context.ts';
+import { sentences } from './sentences.ts';
+
+const itemsOf = (sentence: string) =>
+  tagTokens(tokenise(sentence, context.locale), lexiconOf(context), false);
 
 function idle(sentence: string, carry = startOfArticle()): boolean {
-  return isIdle(tagTokens(tokenise(sentence, context.locale), lexiconOf(context), false), carry);
+  return isIdle(itemsOf(sentence), carry);
 }
 
 describe('prose about something else', () => {
@@ -19,6 +25,27 @@ describe('prose about something else', () => {
     expect(idle('We watched in HDR.')).toBe(false);
     expect(idle('We went on to the greyscale.')).toBe(false);
     expect(idle('Calibration brought it down to what we hoped.')).toBe(false);
+    expect(idle('It looks brighter.')).toBe(false);
+  });
+
+  it('may compare, hedge and praise, where no set and no quantity is meant', () => {
+    expect(idle('Once more, a good friend talked about the garden.')).toBe(true);
+    expect(idle('The dog left the stand behind.')).toBe(true);
+  });
+
+  it('read clause by clause makes no claim and leaves no more', () => {
+    let passedOver = 0;
+    for (const [text] of [...sentences, ...plainSentences.map((sentence) => [sentence] as const)])
+      for (const carry of [startOfArticle(), { ...startOfArticle(), topic: 'banding', concept: 'peak' }]) {
+        if (!idle(text, carry)) continue;
+        passedOver++;
+        const after = structuredClone(carry);
+        expect(readClauses(itemsOf(text), context, after, false, false), text).toEqual([]);
+        forgetSentence(carry);
+        forgetSentence(after);
+        expect(after, text).toEqual(carry);
+      }
+    expect(passedOver).toBeGreaterThan(40);
   });
 
   it('is not what “it” makes of a statistic, nor what follows a sentence on another set', () => {

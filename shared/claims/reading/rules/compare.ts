@@ -120,7 +120,6 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     meaningOf(comparative, 'comparative')?.data ??
     meaningOf(equative, 'equative')?.data ??
     (equative && { concept: '', direction: 'higher' })) as ComparativeEntry | undefined;
-  const entry = given && entryOf(scene, (away?.item ?? comparative ?? equative)!, given);
   const numbers = scene.items.filter(
     (item) =>
       item.number &&
@@ -181,6 +180,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   }
   const money = number?.number?.dimension === 'money';
   takeUpPlace(scene);
+  const entry = given && entryOf(scene, (away?.item ?? comparative ?? equative)!, given);
   const quantity = money
     ? quantityById('fact:price')
     : entry

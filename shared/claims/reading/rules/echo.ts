@@ -29,11 +29,6 @@ function answerWords({ sentence, index }: Scene): { items: Item[]; yes: boolean 
   return { items: words, yes: !answer.some((item) => denying.test(item.text)) };
 }
 
-/** Does the sentence answer the question before it? */
-export function isAnswer(scene: Scene): boolean {
-  return answerWords(scene) !== undefined;
-}
-
 function readAnswer(scene: Scene, findings: Findings): undefined {
   const answer = scene.carry.statement?.asked && answerWords(scene);
   if (!answer) return;

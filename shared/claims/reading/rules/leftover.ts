@@ -1,5 +1,5 @@
 import { type Findings, opine, refuse } from '../finding.ts';
-import { type Item, isWord, keyOf } from '../items.ts';
+import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
 import { countsThings, isPlainNumber } from '../plainTalk.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { isSettled } from '../settled.ts';
@@ -89,6 +89,28 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     )
       refuse(findings, scene, 'leftover', 'no rule reads this comparison', [item]);
   }
+}
+
+/** Words between what is spoken of and an adjective that is said of it. */
+export const copulas: readonly string[] = [
+  'is',
+  'are',
+  'looks',
+  'look',
+  'was',
+  'were',
+  'feels',
+  'feel',
+  'seems',
+  'seem',
+  'sounds',
+  'appears',
+  'remains',
+  "'s",
+];
+
+/** Adjectives that no house word defines, said of the picture: opinion. */
+export function readOpinions(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
     if (keyOf(item, 'opinion') === undefined || scene.used.has(item) || !isPredicate(scene, item)) continue;
     opine(findings, scene, 'opinion', [item]);
@@ -133,23 +155,5 @@ function isPredicate(scene: Scene, item: Item): boolean {
   // "A respectable 14 ms", "for bright rooms": said of a number or of the room.
   if (next?.number || isWord(next, 'room', 'rooms')) return false;
   const before = scene.items.slice(Math.max(0, at - 4), at);
-  return before.some((entry) =>
-    isWord(
-      entry,
-      'is',
-      'are',
-      'looks',
-      'look',
-      'was',
-      'were',
-      'feels',
-      'feel',
-      'seems',
-      'seem',
-      'sounds',
-      'appears',
-      'remains',
-      "'s",
-    ),
-  );
+  return before.some((entry) => isOneOf(entry, copulas));
 }

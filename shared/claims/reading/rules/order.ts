@@ -5,27 +5,18 @@ import { speaksOfSets } from '../plainTalk.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
-import { readAgainst } from './against.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
-import { readRankList } from './rankList.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
-import { readBetween, readEquals, readRanks, readWindowLost } from './standing.ts';
 import { readSuperlative } from './superlative.ts';
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
-  readEquals(scene, findings);
-  readRankList(scene, findings);
-  readRanks(scene, findings);
-  readAgainst(scene, findings);
-  readBetween(scene, findings);
-  readWindowLost(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
     if (readExtreme(scene, findings, item)) continue;

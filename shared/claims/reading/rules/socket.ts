@@ -5,7 +5,6 @@ import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { splitVariant } from '../variant.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
-import { readPartOfPorts } from './partOfPorts.ts';
 
 /** Words after "HDMI 2.1" that leave it the version of a socket. */
 const plainAfterVersion =
@@ -13,7 +12,6 @@ const plainAfterVersion =
 
 /** "four HDMI 2.1 ports": number, noun and perhaps a version between. */
 export function readCounts(scene: Scene, findings: Findings): undefined {
-  readPartOfPorts(scene, findings);
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
     const bare = isWord(item, 'hdmi', 'usb');

@@ -1,0 +1,162 @@
+import type { Findings } from '../finding.ts';
+import { meets, type Needs, signsOf } from '../needs.ts';
+import type { Scene } from '../scene.ts';
+import { readAdjusting } from './adjusting.ts';
+import { readAgainst } from './against.ts';
+import { readRatiosAndDifferences } from './compare.ts';
+import { readDirections } from './direction.ts';
+import { resolveDoubtfulAxes } from './doubtfulAxis.ts';
+import { readEcho } from './echo.ts';
+import { readEllipsis } from './ellipsis.ts';
+import { readFormats } from './formats.ts';
+import { readHouseWords } from './house.ts';
+import { copulas, readLeftovers, readOpinions } from './leftover.ts';
+import { readLimits } from './limit.ts';
+import { readMakerClaims } from './maker.ts';
+import { readMeasures } from './measures.ts';
+import { readObservations } from './observed.ts';
+import { readOrders } from './order.ts';
+import { readPanel, readResolution } from './panel.ts';
+import { readParallel } from './parallel.ts';
+import { readPartOfPorts } from './partOfPorts.ts';
+import { readPrice } from './price.ts';
+import { readRankList } from './rankList.ts';
+import { readSameCount } from './sameCount.ts';
+import { readScores } from './score.ts';
+import { readCounts } from './socket.ts';
+import { readBetween, readEquals, readRanks, readWindowLost } from './standing.ts';
+import { readTints } from './tint.ts';
+import { readValues } from './value.ts';
+import { readWindowRatios } from './windows.ts';
+import { readWithin } from './within.ts';
+import { readWorstCell } from './worstCell.ts';
+
+export interface Rule {
+  read(scene: Scene, findings: Findings): undefined;
+  /** A clause that lacks them is not shown to the rule: most clauses lack what most rules read. */
+  needs: Needs;
+}
+
+/** One file a kind; the order decides who may take a number first. */
+export const rules: readonly Rule[] = [
+  { read: readScores, needs: [{ kinds: ['number', 'concept'] }] },
+  { read: readParallel, needs: [{ kinds: ['statement'] }] },
+  // Ports, dimensions, weight, refresh rate, warranty, HDR formats, resolution, prices.
+  {
+    read: readMakerClaims,
+    needs: [
+      { kinds: ['saying', 'maker', 'claimed'] },
+      { kinds: ['maker', 'makerWord', 'number', 'set', 'claimed'], words: ['what'] },
+      {
+        kinds: ['saying', 'maker', 'makerWord', 'number', 'gotThere', 'fellShort'],
+        words: ['short', 'shy', 'comes up', 'short of'],
+      },
+    ],
+  },
+  { read: readPartOfPorts, needs: [{ kinds: ['number', 'stat'], words: ['one', 'both'] }] },
+  {
+    read: readCounts,
+    needs: [
+      { kinds: ['fact'], words: ['hdmi', 'usb'] },
+      { kinds: ['number', 'stat', 'negation'], words: ['hdmi', 'usb', 'single', 'both', 'lone'] },
+    ],
+  },
+  { read: readSameCount, needs: [{ kinds: ['statement'] }, { kinds: ['number', 'stat'], words: ['none'] }] },
+  { read: readMeasures, needs: [{ kinds: ['number'], words: ['year', 'twelvemonth'] }] },
+  { read: readResolution, needs: [{ kinds: ['resolution'] }] },
+  { read: readPanel, needs: [{ kinds: ['panelKind'] }] },
+  { read: readFormats, needs: [{ kinds: ['format'] }] },
+  { read: readPrice, needs: [{ kinds: ['number'] }] },
+  {
+    read: readAdjusting,
+    needs: [
+      {
+        kinds: ['adjusted'],
+        words: ['adjustment', 'calibration', 'adjusting', 'calibrating', 'correction'],
+      },
+      { kinds: ['number', 'multiple'] },
+    ],
+  },
+  { read: readWithin, needs: [{ kinds: ['number', 'multiple'] }, { kinds: ['concept', 'signal'] }] },
+  { read: readWindowRatios, needs: [{ kinds: ['window'] }, { kinds: ['number', 'multiple'] }] },
+  {
+    read: readRatiosAndDifferences,
+    needs: [
+      { kinds: ['number', 'multiple'] },
+      {
+        kinds: ['comparative', 'equative', 'multiple', 'times', 'set'],
+        words: ['than', 'as', 'what', 'former', 'original', 'initial', 'previous'],
+      },
+    ],
+  },
+  { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest'] }] },
+  // Rankings and comparisons without a number.
+  { read: readEquals, needs: [{ kinds: ['set', 'equative'] }] },
+  { read: readRankList, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept'] }] },
+  {
+    read: readRanks,
+    needs: [
+      { kinds: ['ordinal'] },
+      { words: ['ranks', 'rank', 'ranked', 'finishes', 'places', 'placed', 'comes', 'came'] },
+    ],
+  },
+  {
+    read: readAgainst,
+    needs: [{ kinds: ['standing', 'verb', 'comparator'] }, { kinds: ['set', 'concept'] }],
+  },
+  {
+    read: readBetween,
+    needs: [{ words: ['between'] }, { kinds: ['set', 'pronoun'], words: ['other', 'others', 'rivals'] }],
+  },
+  { read: readWindowLost, needs: [{ kinds: ['verb'] }, { kinds: ['number'] }, { kinds: ['set'] }] },
+  {
+    read: readOrders,
+    needs: [
+      {
+        kinds: ['comparative', 'superlative'],
+        words: [
+          ...['shortest', 'longest', 'lowest', 'highest'],
+          ...['smallest', 'largest', 'greatest', 'biggest', 'least'],
+        ],
+      },
+      {
+        kinds: ['set', 'pronoun', 'unit', 'maker', 'superlative', 'stat', 'negation', 'concept', 'number'],
+        words: [...['than', 'hardly', 'scarcely', 'yet'], ...['set', 'television', 'model', 'screen', 'tv']],
+      },
+    ],
+  },
+  {
+    read: readObservations,
+    needs: [
+      { kinds: ['topic', 'severity', 'asked'], words: ['none'] },
+      { kinds: ['topic', 'asked', 'topicBefore'] },
+    ],
+  },
+  { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['statement'] }] },
+  { read: readEcho, needs: [{ kinds: ['statement'] }] },
+  { read: resolveDoubtfulAxes, needs: [{ kinds: ['axis'] }] },
+  { read: readLimits, needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }] },
+  { read: readHouseWords, needs: [{ kinds: ['house', 'adjective'] }] },
+  { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },
+  { read: readDirections, needs: [{ kinds: ['direction'] }] },
+  { read: readValues, needs: [{ kinds: ['number', 'multiple'] }] },
+  {
+    read: readLeftovers,
+    needs: [
+      {
+        kinds: ['number', 'multiple', 'gamut', 'superlative', 'hedge', 'concept'],
+      },
+      {
+        kinds: ['number', 'concept', 'gamut', 'unit'],
+        words: ['tested', 'set', 'sets', 'we', 'televisions', 'class', 'rivals'],
+      },
+    ],
+  },
+  { read: readOpinions, needs: [{ kinds: ['opinion'] }, { words: copulas }] },
+];
+
+/** Shows a clause to every rule that finds what it needs there. */
+export function readClause(scene: Scene, findings: Findings): undefined {
+  const signs = signsOf(scene);
+  for (const { read, needs } of rules) if (meets(signs, needs)) read(scene, findings);
+}
