@@ -266,8 +266,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     return byConcept(scene, 'saturation', undefined, dimension);
   const inForce = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
   const spread = dimension === '' && ['average', 'max', 'min'].includes(statOf(scene) ?? '');
+  // "From 3.2 to 0.5": both states are of one quantity.
+  const numbers = near?.number?.state ? scene.sentence.filter((item) => item.number?.state) : [near];
   const fittingNumber = (concept: string) =>
-    isPossible(concept, near?.number) && !(spread && isOnePoint(concept));
+    numbers.every((item) => isPossible(concept, item?.number)) && !(spread && isOnePoint(concept));
   const carried =
     inForce === undefined || fittingNumber(inForce)
       ? inForce

@@ -56,4 +56,10 @@ export const levels: readonly SentenceRow[] = [
     'value gamma.average = 2.31 [2.305, 2.315]',
     'value grey.de2000 average {stage adjusted} = 0.3 [0.25, 0.35]',
   ],
+  [
+    'Gamma averages 2.31. After adjustment the average went from 2.8 to 0.4.',
+    'value gamma.average = 2.31 [2.305, 2.315]',
+    'unproven',
+    'unproven',
+  ],
 ];
