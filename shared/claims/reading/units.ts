@@ -14,14 +14,12 @@ import {
   unnamedRelative,
 } from './whoseClause.ts';
 
+const againstAnother = ['than', 'as', 'unlike', 'like', 'against', 'versus', 'vs', 'from', 'twice'];
+/** Words that set one side against another, wherever they stand before it. */
+const comparing = new Set([...againstAnother, 'compared']);
+/** A set right behind one of them is compared with. */
 const comparedAfter = new Set([
-  'than',
-  'as',
-  'unlike',
-  'like',
-  'against',
-  'versus',
-  'vs',
+  ...againstAnother,
   'behind',
   'over',
   'alongside',
@@ -36,25 +34,10 @@ const comparedAfter = new Set([
   'with',
   'to',
   'of',
-  'twice',
   'half',
-  'from',
   'above',
   'below',
   'what',
-]);
-/** Words that set one side against another, wherever they stand before it. */
-const comparing = new Set([
-  'than',
-  'as',
-  'unlike',
-  'like',
-  'against',
-  'versus',
-  'vs',
-  'compared',
-  'from',
-  'twice',
 ]);
 const barring = new Set(['bar', 'except', 'excluding', 'barring', 'save', 'besides']);
 
