@@ -296,3 +296,6 @@ export const wholeField: readonly string[] = [
   'of all sets',
   'of the pack',
 ];
+
+/** Behind a share of a set's own quantity: "half of its luminance is left". */
+export const keptOrLost: readonly string[] = ['left', 'is left', 'remains', 'survives', 'gone', 'lost'];

@@ -1,6 +1,7 @@
 import type { StatedNumber } from '../../../contract/check.ts';
 import { type Findings, propose } from '../finding.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
+import { keptOrLost } from '../lexicon/claims.ts';
 import { operandOf } from '../operand.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
@@ -91,8 +92,6 @@ export function isShareOfOwn(scene: Scene): boolean {
     (mention) =>
       mention.role === 'possessive' &&
       resolveMention(mention, scene.carry, scene.context) === own &&
-      scene.items.some((item) => item.index > mention.item.index && isWord(item, ...shareWords)),
+      scene.items.some((item) => item.index > mention.item.index && isWord(item, ...keptOrLost)),
   );
 }
-
-const shareWords = ['left', 'is left', 'remains', 'survives', 'gone', 'lost'];
