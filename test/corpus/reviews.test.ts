@@ -1,0 +1,21 @@
+import { basename } from 'node:path';
+import { expect, test } from 'vitest';
+import { judgeReviews, reviewFolders } from './reviews.ts';
+import { sumOf } from './scoring.ts';
+
+/** Reached, and not to be lost again: the share of the expected claims whose verdict is right. */
+const floors: Readonly<Record<string, number>> = { 'linnet-55': 0.87, 'vesper-55': 0.88 };
+
+test.each(reviewFolders().map((folder) => [basename(folder), folder] as const))(
+  'the review %s keeps its floor, and nothing in it holds wrongly',
+  async (name, folder) => {
+    const outcomes = await judgeReviews(folder);
+    const wrong = outcomes.flatMap(({ row, found, wrongHolds }) =>
+      wrongHolds.map((at) => `${row.text}: ${found[at]!.text}`),
+    );
+    expect(wrong).toEqual([]);
+    const { expected, right } = sumOf(outcomes);
+    expect(floors[name]).toBeDefined();
+    expect(right / expected).toBeGreaterThanOrEqual(floors[name]!);
+  },
+);
