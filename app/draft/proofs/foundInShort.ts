@@ -32,7 +32,8 @@ export function foundInShort({ found, quantity, kind }: Judgement): string | nul
             .replace(/\.(?=\D|$)/, ''),
     );
   }
-  if (typeof value === 'string' || typeof value === 'boolean') return null;
+  if (typeof value === 'string') return quantity?.startsWith('fact.') && name ? named(value) : null;
+  if (typeof value === 'boolean') return null;
   if (Array.isArray(value) && value.length > 0 && value.every((one) => typeof one === 'string')) {
     return named((value as string[]).join(', '));
   }
