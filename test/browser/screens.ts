@@ -1,6 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { sitDown } from './harness.ts';
+import { paintTwice, roomsAtRest } from './rooms.ts';
 
 /**
  * `npm run screens [folder]`: pictures of every room in both themes, taken from the running program on the demo
@@ -15,26 +16,15 @@ const sizes =
         [1280, 800],
         [1920, 1080],
       ];
-const rooms: readonly (readonly [name: string, path: string])[] = [
-  ['shelf', '#/shelf'],
-  ['bench', '#/bench/orrinvale-hearth-55'],
-  ['draft', '#/draft/vane-50'],
-  ['draft-clean', '#/draft/hearth-55'],
-  ['score', '#/score/hearth-55'],
-  ['desk', '#/desk/vane-50'],
-  ['release', '#/release/hearth-55'],
-];
-
 mkdirSync(target, { recursive: true });
 const sitting = await sitDown();
 for (const theme of ['light', 'dark'] as const) {
   for (const [width, height] of sizes) {
-    for (const [name, path] of rooms) {
+    for (const { name, path, rest } of roomsAtRest) {
       const page = await sitting.openWindow({ path, theme, width, height });
+      await rest(page);
       await page.evaluate(() => document.fonts.ready);
-      // Draws come from a worker: a picture is taken once no verdict is still being worked out.
-      await page.waitForTimeout(2500);
-      await page.waitForFunction(() => document.querySelector('.proof.working, .galley .working') === null);
+      await paintTwice(page);
       const size = folder === undefined ? '' : `-${width}`;
       await page.screenshot({ path: join(target, `${name}-${theme}${size}.png`) });
       await page.context().close();
