@@ -15,6 +15,15 @@ export const twins: readonly Twins[] = [
   ],
   ['The Umbra has four HDMI ports; all four are 2.1.', 'It has four HDMI ports; all four are 2.1.'],
   ['It has four HDMI ports, two of them 2.1.', 'It has four HDMI ports, none of them 2.1.'],
+  // A limit that is taken up again
+  [
+    'In SDR no step below 40 % exceeds 3, but from 40 % upwards every step does.',
+    'In SDR no step below 40 % exceeds 3, but from 30 % upwards every step does.',
+  ],
+  [
+    'In SDR no step below 40 % exceeds 3. From 40 % upwards every step is over it.',
+    'In SDR no step below 40 % exceeds 3. From 40 % upwards every step is under it.',
+  ],
   // Between two sets that are not named
   ['On price it falls between the other two.', 'The Fjord falls between the other two on price.'],
   [

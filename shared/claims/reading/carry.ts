@@ -1,5 +1,6 @@
 import type { Block } from '../../contract/articleText.ts';
 import type { Check } from '../../contract/check.ts';
+import type { LimitSaid } from './limitSaid.ts';
 
 /** Conditions and quantity that a heading or an earlier sentence hands on (`judging.md`, "Conditions"). */
 export interface CarriedConditions {
@@ -47,6 +48,8 @@ export interface Carry {
   said?: { id: string; window?: number; angle?: number; stage?: string; stat?: string };
   /** The one statement of the sentence before, for "the Kasulind's isn't"; `no`: it denied something, `asked`: a question */
   statement?: { check: Check; no: boolean; asked?: true };
+  /** The one limit that the sentence before put on a series of levels, for "every step is over it" */
+  limit?: LimitSaid;
   /** Header row of the table in hand: texts by column */
   header?: string[];
   table?: number;

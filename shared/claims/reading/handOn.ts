@@ -4,6 +4,7 @@ import { saysNo } from './echoWords.ts';
 import type { Findings } from './finding.ts';
 import { hueSaidOfGrey } from './hueSaid.ts';
 import { isWord, keyOf } from './items.ts';
+import { limitSaid } from './limitSaid.ts';
 import { setsNamed } from './respectively.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
@@ -169,6 +170,7 @@ export function forgetSentence(carry: Carry): undefined {
   delete carry.topic;
   delete carry.said;
   delete carry.statement;
+  delete carry.limit;
   delete carry.sets;
 }
 
@@ -201,7 +203,10 @@ export function handOn(
       no: saysNo(scenes.find((scene) => scene.said?.length)!.items),
     };
   else delete carry.statement;
-  const said = onlySaid(scenes.flatMap((scene) => scene.said ?? []));
+  const limit = limitSaid(statements);
+  if (limit) carry.limit = limit;
+  else delete carry.limit;
+  const said = onlySaid(statements);
   if (said) carry.said = said;
   else delete carry.said;
   const named = scenes.some(

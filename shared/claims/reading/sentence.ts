@@ -8,6 +8,7 @@ import { forgetSentence, handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
+import { takeUpLimit } from './limitSaid.ts';
 import { isIdle } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
 import { readClause } from './rules/index.ts';
@@ -85,6 +86,7 @@ export function readSentence(
   const written = tokenise(text, context.locale);
   const tokens = context.spoken ? spokenTokens(written) : written;
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
+  takeUpLimit(items, carry.limit);
   items = maskQuotations(items);
   if (isHeading) nameSignal(items);
   const angleTalk =

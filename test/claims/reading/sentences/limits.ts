@@ -7,6 +7,28 @@ export const limits: readonly SentenceRow[] = [
     'onset grey.de2000 over 3 from 50 included',
     'direction grey.tint average ≥50 ≤100 green slight',
   ],
+  [
+    'No level below 60 % rises above 3. From 60 % upwards every step is over it.',
+    'bound grey.de2000 max <60 <= 3',
+    'onset grey.de2000 over 3 from 60 included',
+  ],
+  [
+    'The average error is 2.4, under the visible threshold. The worst is over it.',
+    'value grey.de2000 average = 2.4 [2.35, 2.45]',
+    'bound grey.de2000 average <= 3',
+    'bound grey.de2000 max > 3',
+  ],
+  [
+    'No step exceeds 3 below 50 %, but from 50 % upwards every step does.',
+    'bound grey.de2000 max <50 <= 3',
+    'onset grey.de2000 over 3 from 50 included',
+  ],
+  ['The average error is under 3. I got over it.', 'bound grey.de2000 average < 3'],
+  [
+    'Errors stay under 3 on average and under 5 at worst. Every step is over it.',
+    'bound grey.de2000 average < 3',
+    'bound grey.de2000 max < 5',
+  ],
   ['Errors become visible at 60 %.', 'onset grey.de2000 over 3 from 60 included'],
   ['Errors are visible below 20 %.', 'onset grey.de2000 over 3 to 20 excluded'],
   ['The error exceeds 3 above 60 % stimulus.', 'onset grey.de2000 over 3 from 60 excluded'],
