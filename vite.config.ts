@@ -2,9 +2,9 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 
 const beginning =
-  /node_modules\/(react|zustand)\/|vite\/preload-helper|rolldown\/runtime|app\/(begin\.ts|door\/|stores\/(news|library|evidence|article|articleAhead)\.ts|shell\/(route|roomParts|Fetched)\.tsx?|theme\/(themeChoice\.ts|\w+\.css)|shell\/shell\.css)/;
+  /node_modules\/(react|zustand)\/|vite\/preload-helper|app\/(begin\.ts|door\/|stores\/(news|library|evidence|article|articleAhead)\.ts|shell\/(route|roomParts|Fetched)\.tsx?|theme\/(themeChoice\.ts|\w+\.css)|shell\/shell\.css)/;
 const frame =
-  /node_modules\/(react-dom|scheduler|sonner|cmdk|@radix-ui|react-remove-scroll|react-remove-scroll-bar|react-style-singleton|use-sidecar|use-callback-ref|aria-hidden|get-nonce|tslib)\/|app\/(main\.tsx|theme\/|commands\/|tour\/|shell\/(?!SearchSheet\.tsx))|app\/draft\/proofs\/(proofStore|proofItem)\.ts|contract\/(faultLine|claim)\.ts/;
+  /node_modules\/(react-dom|scheduler)\/|app\/(main\.tsx|theme\/|commands\/|tour\/|shell\/(Shell|ErrorBoundary|ShutDoorPage|Slots|notices|sheets|shellCommands|strayDrops|announce|afterPaint)\.tsx?)|app\/draft\/proofs\/(proofStore|proofItem)\.ts|contract\/(faultLine|claim)\.ts/;
 
 /**
  * Names the frame and the two fonts of every room in the page itself: they are fetched while what asks for them is
@@ -51,6 +51,8 @@ export default defineConfig({
     target: 'chrome140',
     // A strict content policy refuses `data:` fonts and scripts.
     assetsInlineLimit: 0,
+    // All styles together are smaller than one font: one file, at once, and no room stands unstyled for a moment.
+    cssCodeSplit: false,
     sourcemap: false,
     chunkSizeWarningLimit: 5000,
     rolldownOptions: {

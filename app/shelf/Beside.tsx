@@ -62,7 +62,7 @@ function SideBySide({ evidence, ids, level }: { evidence: Evidence; ids: readonl
       <InStatusLine>
         <span>{units.map((unit) => unitName(unit.unit)).join(' beside ')}</span>
       </InStatusLine>
-      <p className="bench-do">
+      <p className="beside-back">
         <a className="act" href={hashOf('shelf')}>
           Back to the Shelf
         </a>

@@ -1,16 +1,14 @@
 import { useEffect, useState } from 'react';
-import { Toaster } from 'sonner';
 import { listenForCommands, registerCommands } from '../commands/registry.ts';
 import { onRefused } from '../door/door.ts';
 import { useLibrary } from '../stores/library.ts';
 import { VerdictSymbols } from '../theme/VerdictGlyph.tsx';
 import { TourLine } from '../tour/TourLine.tsx';
 import { tourCommands } from '../tour/tourCommands.ts';
+import { afterPaint } from './afterPaint.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { Fetched, fetchedPart } from './Fetched.tsx';
-import { HelpSheet } from './HelpSheet.tsx';
-import { NameSheet } from './NameSheet.tsx';
-import { Palette } from './Palette.tsx';
+import { useNotices } from './notices.ts';
 import { roomParts } from './roomParts.ts';
 import { hashOf, roomNames, rooms, useRoute } from './route.ts';
 import { ShutDoorPage, UnreadableLibraryPage } from './ShutDoorPage.tsx';
@@ -19,15 +17,25 @@ import { useSheet } from './sheets.ts';
 import { shellCommands } from './shellCommands.ts';
 import { refuseStrayDrops } from './strayDrops.ts';
 
-/** It measures, which nothing else of the frame does. */
+/** What lies over the window when it is asked for, each fetched apart. */
+const palette = fetchedPart(async () => (await import('./Palette.tsx')).Palette);
+const help = fetchedPart(async () => (await import('./HelpSheet.tsx')).HelpSheet);
+const name = fetchedPart(async () => (await import('./NameSheet.tsx')).NameSheet);
 const newArticle = fetchedPart(
   async () => (await import('../draft/panels/NewArticleSheet.tsx')).NewArticleSheet,
 );
+const notices = fetchedPart(async () => (await import('./Notices.tsx')).Notices);
 
-/** Fetched once the first room is there, so that the sheet opens at a key. */
+/** Fetched once the first room is there, so that a sheet opens at a key; the palette first, into which one types at once. */
 function fetchLater(): () => void {
-  const timer = setTimeout(() => void newArticle.fetch(), 2000);
-  return () => clearTimeout(timer);
+  const stop = afterPaint(() => void palette.fetch());
+  const timer = setTimeout(() => {
+    for (const part of [help, name, newArticle, notices]) void part.fetch();
+  }, 2000);
+  return () => {
+    stop();
+    clearTimeout(timer);
+  };
 }
 
 /** The window's frame: rooms at the left, the room on show, the status line. */
@@ -35,6 +43,7 @@ export function Shell() {
   const route = useRoute();
   const library = useLibrary();
   const sheet = useSheet((state) => state.sheet);
+  const hasNotices = useNotices((state) => state.begun);
   const [nav, setNav] = useState<HTMLElement | null>(null);
   const [status, setStatus] = useState<HTMLElement | null>(null);
   const [shut, setShut] = useState(false);
@@ -114,10 +123,10 @@ export function Shell() {
         </footer>
       </div>
       <div id="announcements" className="unseen" aria-live="polite" />
-      <Toaster position="bottom-right" offset={44} duration={6000} gap={8} />
-      {sheet === 'palette' ? <Palette /> : null}
-      {sheet === 'name' ? <NameSheet /> : null}
-      {sheet === 'help' ? <HelpSheet /> : null}
+      {hasNotices ? <Fetched from={notices} /> : null}
+      {sheet === 'palette' ? <Fetched from={palette} /> : null}
+      {sheet === 'name' ? <Fetched from={name} /> : null}
+      {sheet === 'help' ? <Fetched from={help} /> : null}
       {sheet === 'new-article' ? <Fetched from={newArticle} /> : null}
     </SlotContext>
   );

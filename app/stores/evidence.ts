@@ -25,12 +25,11 @@ export const useEvidence = create<EvidenceStore>((set, get) => ({
   faults: [],
   async load() {
     // The house's rules are small and enough to begin with; they do not wait for the evidence.
-    const rules = Promise.all([door.ask('house.read', {}), door.ask('scoresheet.read', {})]);
+    const rules = door.ask('house.read', {});
     const reading = door.ask('evidence.read', {});
-    const [house, scoreSheet] = await rules;
+    const house = await rules;
     if (!house.ok) return set({ faults: house.faults });
-    if (!scoreSheet.ok) return set({ faults: scoreSheet.faults });
-    set({ house: house.value, scoreSheet: scoreSheet.value, faults: [] });
+    set({ ...house.value, faults: [] });
     const evidence = await reading;
     if (!evidence.ok) return set({ faults: evidence.faults });
     set({
@@ -51,10 +50,7 @@ export const useEvidence = create<EvidenceStore>((set, get) => ({
     set({ evidence: { ...evidence, units } });
   },
   async reloadHouse() {
-    const [house, scoreSheet] = await Promise.all([
-      door.ask('house.read', {}),
-      door.ask('scoresheet.read', {}),
-    ]);
-    if (house.ok && scoreSheet.ok) set({ house: house.value, scoreSheet: scoreSheet.value });
+    const reply = await door.ask('house.read', {});
+    if (reply.ok) set(reply.value);
   },
 }));

@@ -6,7 +6,7 @@ import { door } from '../door/door.ts';
 interface LibraryStore {
   state: 'loading' | 'ready' | 'failed';
   faults: readonly Fault[];
-  description: RequestReply<'library.describe'> | null;
+  description: RequestReply<'shelf.list'>['library'] | null;
   units: readonly UnitSummary[];
   articles: readonly ArticleSummary[];
   /** Reads the lists again; called at start and whenever the backend says that something changed. */
@@ -21,13 +21,10 @@ export const useLibrary = create<LibraryStore>((set) => ({
   units: [],
   articles: [],
   async load() {
-    const [description, lists] = await Promise.all([
-      door.ask('library.describe', {}),
-      door.ask('shelf.list', {}),
-    ]);
-    if (!description.ok) return set({ state: 'failed', faults: description.faults });
+    const lists = await door.ask('shelf.list', {});
     if (!lists.ok) return set({ state: 'failed', faults: lists.faults });
-    set({ state: 'ready', faults: [], description: description.value, ...lists.value });
+    const { library: description, units, articles } = lists.value;
+    set({ state: 'ready', faults: [], description, units, articles });
   },
 }));
 

@@ -36,11 +36,11 @@ export function createAnswers(library: Library, jobs: Jobs, publish: (event: Doo
   }
 
   return {
-    'library.describe': async () => {
+    'shelf.list': async () => {
       const description = await library.describe();
-      return succeed({ ...description, demo: description.name === 'demo.sqlite' });
+      const lists = await library.listShelf();
+      return succeed({ library: { ...description, demo: description.name === 'demo.sqlite' }, ...lists });
     },
-    'shelf.list': async () => succeed(await library.listShelf()),
     'evidence.read': async () => {
       const { units, articles } = await library.readEvidence();
       return succeed({ units: [...units.values()], articles: [...articles] });
@@ -96,9 +96,12 @@ export function createAnswers(library: Library, jobs: Jobs, publish: (event: Doo
       const held = await library.leaseArticle(article, client, release ?? false);
       return held.ok ? succeed({ holder: held.value }) : held;
     },
-    'house.read': async () => succeed((await library.readHouse()) ?? defaultHouse),
+    'house.read': async () =>
+      succeed({
+        house: (await library.readHouse()) ?? defaultHouse,
+        scoreSheet: await library.readScoreSheet(),
+      }),
     'house.save': async ({ house }) => tell(await library.saveHouse(house), 'house', 'house'),
-    'scoresheet.read': async () => succeed(await library.readScoreSheet()),
     'scoresheet.save': async ({ scoreSheet }) =>
       tell(await library.saveScoreSheet(scoreSheet), 'house', 'scoresheet'),
     'protocol.read': async ({ unit }) => {

@@ -76,22 +76,23 @@ const evidenceReply = z.custom<{ units: UnitEvidence[]; articles: ArticleRecord[
 const unitReply = z.custom<UnitEvidence>((value) => typeof value === 'object');
 
 export const door = {
-  'library.describe': {
-    input: nothing,
-    output: z.object({
-      name: z.string(),
-      file: z.string(),
-      demo: z.boolean(),
-      units: z.number(),
-      articles: z.number(),
-      /** Grows with every change; events carry it too. */
-      revision: z.number(),
-      readOnly: z.boolean(),
-    }),
-  },
+  /** What a window begins with and reads again at each change: the library, a line a unit and a line an article. */
   'shelf.list': {
     input: nothing,
-    output: z.object({ units: z.array(unitSummarySchema), articles: z.array(articleSummarySchema) }),
+    output: z.object({
+      library: z.object({
+        name: z.string(),
+        file: z.string(),
+        demo: z.boolean(),
+        units: z.number(),
+        articles: z.number(),
+        /** Grows with every change; events carry it too. */
+        revision: z.number(),
+        readOnly: z.boolean(),
+      }),
+      units: z.array(unitSummarySchema),
+      articles: z.array(articleSummarySchema),
+    }),
   },
   'evidence.read': { input: nothing, output: evidenceReply },
   'unit.read': { input: z.object({ unit: idSchema }), output: unitReply },
@@ -163,10 +164,15 @@ export const door = {
     input: z.object({ article: idSchema, client: z.string(), release: z.boolean().optional() }),
     output: z.object({ holder: z.boolean() }),
   },
-  'house.read': { input: nothing, output: houseSchema },
+  'house.read': {
+    input: nothing,
+    output: z.object({
+      house: houseSchema,
+      /** Null: the house has no score sheet; articles carry their own score. */
+      scoreSheet: scoreSheetSchema.nullable(),
+    }),
+  },
   'house.save': { input: z.object({ house: houseSchema }), output: z.object({ revision: z.number() }) },
-  /** Null: the house has no score sheet; articles carry their own score. */
-  'scoresheet.read': { input: nothing, output: scoreSheetSchema.nullable() },
   'scoresheet.save': {
     input: z.object({ scoreSheet: scoreSheetSchema }),
     output: z.object({ revision: z.number() }),

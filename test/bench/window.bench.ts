@@ -1,9 +1,9 @@
 /*
  * What the window costs: typing in a long article against a bare editor, the first usable Shelf and Draft against a
  * page with as much script, and memory after many switches and openings.
- * Run: npm run build:app, then npm run bench window; `typing`, `first` or `leaks` after it picks one; `lines` leaves a cost of
- * the driver out of `first`; `leaks` takes
- * about ten minutes on two busy cores; `switches=250 openings=2500` makes it shorter, and 0 leaves one of the two out.
+ * Run: npm run bench window; `typing`, `first` or `leaks` after it picks one; `lines` leaves a cost of the driver out of
+ * `first`; `leaks` takes about ten minutes on two busy cores; `switches=250 openings=2500` makes it shorter, and 0 leaves
+ * one of the two out.
  */
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { createServer } from 'node:http';
@@ -143,6 +143,12 @@ declare global {
   }
 }
 
+/**
+ * How long the browser is left alone after a new page, ms: it prepares pages of its own for each new window, which took
+ * a whole core for about a second (found in a trace of all its processes).
+ */
+const browserAtRest = 2000;
+
 /** Milliseconds from the start of the navigation until the selector is there and one frame has shown it. */
 async function usableAfter(page: Page, address: string, selector: string): Promise<number> {
   await page.addInitScript((awaited) => {
@@ -157,6 +163,7 @@ async function usableAfter(page: Page, address: string, selector: string): Promi
     });
     observer.observe(document, { childList: true, subtree: true });
   }, selector);
+  await page.waitForTimeout(browserAtRest);
   await page.goto(address);
   await page.waitForFunction(() => window.usableAt !== undefined);
   return page.evaluate(() => window.usableAt!);
@@ -321,6 +328,7 @@ async function on(flags: readonly string[], names: Record<string, (sitting: Sitt
   }
 }
 
+await build({ configFile: join(import.meta.dirname, '..', '..', 'vite.config.ts'), logLevel: 'error' });
 await on([], { typing });
 await on(linesAtOnce, { first });
 await on(withoutOptimising, { leaks });

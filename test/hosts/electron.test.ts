@@ -106,13 +106,13 @@ describe('the Electron host', () => {
   });
 
   it('answers the door for its own top frame alone', async () => {
-    expect(await ask(own, 'library.describe', {})).toMatchObject({ ok: true, value: { demo: true } });
+    expect(await ask(own, 'shelf.list', {})).toMatchObject({ ok: true, value: { library: { demo: true } } });
     for (const stranger of [
       { senderFrame: { url: 'https://example.org/', parent: null } },
       { senderFrame: { url: 'app://nitproof/', parent: {} } },
       { senderFrame: null },
     ]) {
-      expect(await ask(stranger, 'library.describe', {})).toMatchObject({
+      expect(await ask(stranger, 'shelf.list', {})).toMatchObject({
         ok: false,
         faults: [{ code: 'refused' }],
       });

@@ -74,7 +74,7 @@ const json = { 'content-type': 'application/json' };
 describe('the loopback host', () => {
   it('lets nobody in without the link, and by the link once', async () => {
     expect((await send('/')).status).toBe(401);
-    expect((await send('/door/library.describe', json, '{}')).status).toBe(401);
+    expect((await send('/door/shelf.list', json, '{}')).status).toBe(401);
     const link = new URL(host.oneTimeLink());
     const first = await send(link.pathname + link.search);
     expect(first.status).toBe(200);
@@ -87,18 +87,21 @@ describe('the loopback host', () => {
 
   it('carries requests for the window that has the cookie', async () => {
     const cookie = await enter();
-    const answer = await send('/door/library.describe', { ...json, cookie }, '{}');
+    const answer = await send('/door/shelf.list', { ...json, cookie }, '{}');
     expect(answer.status).toBe(200);
-    expect(JSON.parse(answer.body)).toMatchObject({ ok: true, value: { demo: false, units: 0 } });
+    expect(JSON.parse(answer.body)).toMatchObject({
+      ok: true,
+      value: { library: { demo: false, units: 0 } },
+    });
   });
 
   it('refuses another Host (DNS rebinding) and another Origin', async () => {
     const cookie = await enter();
     expect((await send('/', { cookie, host: 'rebound.example.org' })).status).toBe(421);
     const forged = { ...json, cookie, origin: 'https://example.org' };
-    expect((await send('/door/library.describe', forged, '{}')).status).toBe(403);
+    expect((await send('/door/shelf.list', forged, '{}')).status).toBe(403);
     const own = { ...json, cookie, origin: host.origin };
-    expect((await send('/door/library.describe', own, '{}')).status).toBe(200);
+    expect((await send('/door/shelf.list', own, '{}')).status).toBe(200);
   });
 
   it('gives the strict policy with every page and nothing outside the window’s folder', async () => {
@@ -116,8 +119,8 @@ describe('the loopback host', () => {
     const cases: [string, Record<string, string>, string, number][] = [
       ['/door/no.such', json, '{}', 404],
       ['/door/toString', json, '{}', 404],
-      ['/door/library.describe', { 'content-type': 'text/plain' }, '{}', 405],
-      ['/door/library.describe', json, '{', 400],
+      ['/door/shelf.list', { 'content-type': 'text/plain' }, '{}', 405],
+      ['/door/shelf.list', json, '{', 400],
       ['/door/unit.read', json, '{"unit":"../x"}', 200],
     ];
     for (const [path, headers, body, status] of cases) {

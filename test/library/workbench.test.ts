@@ -176,10 +176,13 @@ test('typing goes on while 60,000 readings come in', async () => {
 
 test('the shipped house words apply until the house has its own', async () => {
   const { workbench } = await freshWorkbench();
-  expect(await workbench.answer('house.read', {})).toEqual({ ok: true, value: defaultHouse });
+  expect(await workbench.answer('house.read', {})).toEqual({
+    ok: true,
+    value: { house: defaultHouse, scoreSheet: null },
+  });
   const house = { ...defaultHouse, version: 1, level: 0.9 };
   await workbench.answer('house.save', { house });
-  expect(await workbench.answer('house.read', {})).toEqual({ ok: true, value: house });
+  expect(await workbench.answer('house.read', {})).toEqual({ ok: true, value: { house, scoreSheet: null } });
 });
 
 test('a dossier comes in and goes out through the door', async () => {

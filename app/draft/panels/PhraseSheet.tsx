@@ -1,8 +1,8 @@
 import { closeHistory } from 'prosemirror-history';
 import { useMemo } from 'react';
-import { toast } from 'sonner';
 import { person } from '../../door/door.ts';
 import { checkerOf } from '../../evidence/articleChecker.ts';
+import { notice } from '../../shell/notices.ts';
 import { SearchSheet } from '../../shell/SearchSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { type Standing, VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
@@ -30,8 +30,8 @@ export function PhraseSheet() {
     const signature = { by: person.name(), at: new Date().toISOString() };
     view.dispatch(closeHistory(insertProvenPhrase(view.state, choice, bench, signature)));
     session.checkNow();
-    // A toast is spoken as well as shown.
-    if (choice.missing.length > 0) toast(blankText(choice.missing, choice.where));
+    // A notice is spoken as well as shown.
+    if (choice.missing.length > 0) notice(blankText(choice.missing, choice.where));
     setTimeout(() => view.focus(), 0);
   }
 
