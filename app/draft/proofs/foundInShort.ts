@@ -10,7 +10,7 @@ const severityWords = ['not seen', 'just visible', 'visible', 'distracting', 'un
  * What was found, as a note in a crowded margin: "white 118.3 ± 2.4 cd/m²". Null where no single value says it:
  * then the sentence has to.
  */
-export function foundInShort({ found, quantity, kind }: Judgement): string | null {
+export function foundInShort({ found, quantity, kind, figure }: Judgement): string | null {
   const { value, u, unit } = found;
   if (quantity?.startsWith('observation.')) {
     const topic = quantity.slice('observation.'.length).replaceAll('-', ' ');
@@ -21,6 +21,8 @@ export function foundInShort({ found, quantity, kind }: Judgement): string | nul
     entry?.short ?? (quantity?.startsWith('fact.') ? nameOfFact(quantity.slice('fact.'.length)) : '');
   const printed = unit && !unit.startsWith('Δ') && unit !== '1' ? { unit } : {};
   const named = (text: string) => (name ? `${name} ${text}` : text);
+  // "grey error past 3 from 60 % upwards": where a limit is passed is what its picture is titled with.
+  if (kind === 'onset' && figure) return named(figure.title.charAt(0).toLowerCase() + figure.title.slice(1));
   if (typeof value === 'number') {
     if (kind === 'ratio') return named(`${formatNumber(value, { digits: 3 })}\u202f×`);
     const certain = typeof u === 'number' && u > 0;
