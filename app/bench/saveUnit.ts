@@ -1,7 +1,7 @@
 import type { Fault } from '../../shared/contract/fault.ts';
 import type { Unit } from '../../shared/contract/unit.ts';
 import { door } from '../door/door.ts';
-import { notice } from '../shell/notices.ts';
+import { briefNotice } from '../shell/briefNotices.ts';
 import { useEvidence } from '../stores/evidence.ts';
 import { useLibrary } from '../stores/library.ts';
 
@@ -13,7 +13,7 @@ export function faultSentence(fault: Fault): string {
 }
 
 export function tellFaults(faults: readonly Fault[]): void {
-  for (const fault of faults) notice(faultSentence(fault), 'fault');
+  for (const fault of faults) briefNotice(faultSentence(fault), 'fault');
 }
 
 /** Brings the window's copy of one unit up to date after this window changed it. */

@@ -1,6 +1,6 @@
 import { redo, undo } from 'prosemirror-history';
 import type { Command } from '../commands/command.ts';
-import { notice } from '../shell/notices.ts';
+import { briefNotice } from '../shell/briefNotices.ts';
 import { openSheet } from '../shell/sheets.ts';
 import { useArticle } from '../stores/article.ts';
 import { currentSession } from './currentSession.ts';
@@ -106,7 +106,7 @@ export const draftCommands: readonly Command[] = [
         .getState()
         .items.filter(({ claim }) => claim.origin === 'proposed' && claim.judgement.verdict === 'holds');
       for (const item of holding) performOn(item.key, 'accept');
-      notice(holding.length === 1 ? 'One proof accepted.' : `${holding.length} proofs accepted.`);
+      briefNotice(holding.length === 1 ? 'One proof accepted.' : `${holding.length} proofs accepted.`);
     },
   },
   {

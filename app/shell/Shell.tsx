@@ -6,9 +6,9 @@ import { VerdictSymbols } from '../theme/VerdictGlyph.tsx';
 import { TourLine } from '../tour/TourLine.tsx';
 import { tourCommands } from '../tour/tourCommands.ts';
 import { afterPaint } from './afterPaint.ts';
+import { useBriefNotices } from './briefNotices.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { Fetched, fetchedPart } from './Fetched.tsx';
-import { useNotices } from './notices.ts';
 import { roomParts } from './roomParts.ts';
 import { hashOf, roomNames, rooms, useRoute } from './route.ts';
 import { ShutDoorPage, UnreadableLibraryPage } from './ShutDoorPage.tsx';
@@ -24,7 +24,7 @@ const name = fetchedPart(async () => (await import('./NameSheet.tsx')).NameSheet
 const newArticle = fetchedPart(
   async () => (await import('../draft/panels/NewArticleSheet.tsx')).NewArticleSheet,
 );
-const notices = fetchedPart(async () => (await import('./Notices.tsx')).Notices);
+const notices = fetchedPart(async () => (await import('./BriefNotices.tsx')).BriefNotices);
 
 /** Fetched once the first room is there, so that a sheet opens at a key; the palette first, into which one types at once. */
 function fetchLater(): () => void {
@@ -43,7 +43,7 @@ export function Shell() {
   const route = useRoute();
   const library = useLibrary();
   const sheet = useSheet((state) => state.sheet);
-  const hasNotices = useNotices((state) => state.begun);
+  const hasNotices = useBriefNotices((state) => state.begun);
   const [nav, setNav] = useState<HTMLElement | null>(null);
   const [status, setStatus] = useState<HTMLElement | null>(null);
   const [shut, setShut] = useState(false);

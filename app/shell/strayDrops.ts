@@ -1,4 +1,4 @@
-import { notice } from './notices.ts';
+import { briefNotice } from './briefNotices.ts';
 
 const isFiles = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
 
@@ -15,7 +15,9 @@ export function refuseStrayDrops(target: Window): () => void {
   const onDrop = (event: DragEvent) => {
     if (!isFiles(event) || event.defaultPrevented) return;
     event.preventDefault();
-    notice('Readings are dropped on their run on the Bench, photos on an observation or into an article.');
+    briefNotice(
+      'Readings are dropped on their run on the Bench, photos on an observation or into an article.',
+    );
   };
   target.addEventListener('dragover', onOver);
   target.addEventListener('drop', onDrop);

@@ -5,6 +5,7 @@ import type { ArticleDocument } from '../../shared/contract/door.ts';
 import type { ArticleRecord, UnitEvidence } from '../../shared/contract/evidence.ts';
 import type { House } from '../../shared/contract/house.ts';
 import type { ScoreSheet } from '../../shared/contract/scoreSheet.ts';
+import { disagreementsOf } from '../evidence/disagreements.ts';
 import type { Standing } from '../theme/VerdictGlyph.tsx';
 
 export interface CitationsRequest {
@@ -29,6 +30,7 @@ export interface Citation {
 
 export interface ArticleFindings {
   article: string;
+  /** Claims by what they are shown as: two that contradict each other break, whatever each is alone. */
   totals: Totals;
   citations: readonly Citation[];
   /** Sentences on the article's own unit that nothing proves yet */
@@ -64,6 +66,11 @@ export function findingsOf(
     { unsaid: false },
   );
   const verdicts = checker.check(plainTextOfMarkdown(document.markdown), document.claims);
+  const totals = { ...verdicts.totals };
+  for (const { judgement } of disagreementsOf(verdicts).keys()) {
+    totals[judgement.verdict === 'working' ? 'unproven' : judgement.verdict] -= 1;
+    totals.breaks += 1;
+  }
   const citations = verdicts.claims.map(
     (claim): Citation => ({
       article: id,
@@ -77,7 +84,7 @@ export function findingsOf(
   const own = verdicts.claims.map(({ judgement }) => (judgement.conditions.unit ?? meta.unit) === meta.unit);
   return {
     article: id,
-    totals: verdicts.totals,
+    totals,
     citations,
     unproven: citations.filter((citation, index) => citation.verdict === 'unproven' && own[index]),
   };

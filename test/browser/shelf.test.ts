@@ -2,6 +2,7 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type Sitting, sitDown } from './harness.ts';
+import { proofsAtRest } from './rooms.ts';
 
 let sitting: Sitting;
 beforeAll(async () => {
@@ -59,6 +60,20 @@ describe('the Shelf', () => {
     const page = await shelf();
     await expect.poll(() => page.locator('.article-total').count(), { timeout: 60_000 }).toBeGreaterThan(5);
     expect(await page.locator('.article-total').first().innerText()).toMatch(/^\d+\sHolds$/);
+  });
+
+  it('counts the claims of an article as the Draft does, two that contradict each other among those that break', async () => {
+    const line = (await shelf()).locator('.article-line', {
+      has: opened.at(-1)!.locator('a[href="#/draft/vane-50"]'),
+    });
+    const counts = (text: string) => [...text.matchAll(/\d+/g)].map(Number);
+    await expect.poll(() => line.locator('.article-total').count(), { timeout: 60_000 }).toBeGreaterThan(1);
+    const onShelf = (await line.locator('.article-total').allInnerTexts()).flatMap(counts);
+    const draft = await sitting.openWindow({ path: '#/draft/vane-50' });
+    opened.push(draft);
+    await proofsAtRest(draft);
+    const inDraft = (await draft.locator('.status .tone:not(.opinion)').allInnerTexts()).flatMap(counts);
+    expect(onShelf).toEqual(inDraft);
   });
 
   it('places sets side by side and says when the lead is within the uncertainty', async () => {

@@ -2,7 +2,7 @@ import { closeHistory } from 'prosemirror-history';
 import { useMemo } from 'react';
 import { person } from '../../door/door.ts';
 import { checkerOf } from '../../evidence/articleChecker.ts';
-import { notice } from '../../shell/notices.ts';
+import { briefNotice } from '../../shell/briefNotices.ts';
 import { SearchSheet } from '../../shell/SearchSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
 import { type Standing, VerdictGlyph, verdictWord } from '../../theme/VerdictGlyph.tsx';
@@ -31,7 +31,7 @@ export function PhraseSheet() {
     view.dispatch(closeHistory(insertProvenPhrase(view.state, choice, bench, signature)));
     session.checkNow();
     // A notice is spoken as well as shown.
-    if (choice.missing.length > 0) notice(blankText(choice.missing, choice.where));
+    if (choice.missing.length > 0) briefNotice(blankText(choice.missing, choice.where));
     setTimeout(() => view.focus(), 0);
   }
 

@@ -1,7 +1,7 @@
 import type { Node } from 'prosemirror-model';
 import type { EditorView } from 'prosemirror-view';
 import type { ArticleChecker, ArticleVerdicts } from '../../../shared/claims/index.ts';
-import type { JudgedClaim } from '../../../shared/contract/claim.ts';
+import { disagreementsOf } from '../../evidence/disagreements.ts';
 import { type OutlineEntry, useArticle } from '../../stores/article.ts';
 import type { Standing } from '../../theme/VerdictGlyph.tsx';
 import { type TextMap, textMapOf } from '../document/textMap.ts';
@@ -122,26 +122,6 @@ export function createCheckLoop(view: EditorView, checker: () => ArticleChecker 
   }
 
   return { typed, soon, atOnce, now, stop: () => clearTimeout(timer) };
-}
-
-/** For each claim, the sentences that say what it contradicts. */
-function disagreementsOf(verdicts: ArticleVerdicts): Map<JudgedClaim, string[]> {
-  const found = new Map<JudgedClaim, string[]>();
-  const breaking = verdicts.agreement.filter((pair) => pair.verdict === 'breaks');
-  if (breaking.length === 0) return found;
-  const bySentence = new Map<number, JudgedClaim[]>();
-  for (const claim of verdicts.claims) {
-    const list = bySentence.get(claim.sentence);
-    if (list) list.push(claim);
-    else bySentence.set(claim.sentence, [claim]);
-  }
-  for (const { claims, reason } of breaking) {
-    for (const [sentence, index] of claims) {
-      const claim = bySentence.get(sentence)?.[index];
-      if (claim) found.set(claim, [...(found.get(claim) ?? []), reason]);
-    }
-  }
-  return found;
 }
 
 /** Headings with the problems between each and the next. */

@@ -1,14 +1,14 @@
 import { useEffect } from 'react';
 import { Toaster, toast } from 'sonner';
-import { useNotices } from './notices.ts';
+import { useBriefNotices } from './briefNotices.ts';
 
 /** The sentences in the corner, each for six seconds. */
-export function Notices() {
-  const waiting = useNotices((state) => state.waiting);
+export function BriefNotices() {
+  const waiting = useBriefNotices((state) => state.waiting);
   useEffect(() => {
     if (waiting.length === 0) return;
     for (const { sentence, kind } of waiting) (kind === 'fault' ? toast.error : toast)(sentence);
-    useNotices.setState({ waiting: [] });
+    useBriefNotices.setState({ waiting: [] });
   }, [waiting]);
   return <Toaster position="bottom-right" offset={44} duration={6000} gap={8} />;
 }
