@@ -24,6 +24,9 @@ export const twins: readonly Twins[] = [
     'In SDR no step below 40 % exceeds 3. From 40 % upwards every step is over it.',
     'In SDR no step below 40 % exceeds 3. From 40 % upwards every step is under it.',
   ],
+  // A condition on what is said, none on the set
+  ['If that stings, it has two HDMI 2.1 ports.', 'If that stings, it has three HDMI 2.1 ports.'],
+  ['It has four HDMI ports, if you want to be picky.', 'It has five HDMI ports, if you want to be picky.'],
   // Between two sets that are not named
   ['On price it falls between the other two.', 'The Fjord falls between the other two on price.'],
   [

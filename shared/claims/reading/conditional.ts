@@ -1,5 +1,6 @@
 import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { mannerFillers, mannerWords, notingWords, reactionWords, wishWords } from './lexicon/grammar.ts';
 
 const opening = new Set(['whether', 'if', 'unless', 'supposing', 'provided', 'imagine']);
 const guesses = new Set([
@@ -39,6 +40,24 @@ const lookingFor = [
   'view',
 ];
 
+/**
+ * "If that stings", "if you want to be picky", "if you must": the writer's manner or the reader's mind, and what stands
+ * beside it holds either way. With a number or a comparison of its own it may be a condition on the set.
+ */
+function isSpeechAct(items: readonly Item[], at: number): boolean {
+  const end = items.findIndex((item, index) => index > at && item.type === 'mark');
+  const said = items.slice(at + 1, end < 0 ? items.length : end);
+  const [who, ...rest] = said;
+  if (!who || rest.length === 0 || said.some((item) => item.number !== undefined || isAnchor(item)))
+    return false;
+  if (isWord(who, 'that', 'this', 'it')) return reactionWords.has(rest[0]!.text);
+  if (!isWord(who, 'you', 'one', 'i', 'we', "you're", "we're", "i'm")) return false;
+  const manner = rest.findIndex((item) => !mannerFillers.has(item.text));
+  if (manner >= 0 && mannerWords.has(rest[manner]!.text)) return true;
+  // "If you care to adjust it" does something to the set.
+  return wishWords.has(rest[0]!.text) && !rest.some((item) => isWord(item, 'to'));
+}
+
 /** "If you hunt for it", "if you ask me", "as you would expect": said in passing, no condition. */
 function isPassing(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
@@ -50,6 +69,10 @@ function isPassing(items: readonly Item[], at: number): boolean {
     return true;
   // "It would like a word" is a figure of speech.
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && isWord(items[at + 3], 'word')) return true;
+  // "Our buyer would like it noted that it costs £839": the statement stands.
+  if (isWord(item, 'would') && isWord(next, 'like', 'love') && notingWords.has(items[at + 3]?.text ?? ''))
+    return true;
+  if (isWord(item, 'if') && isSpeechAct(items, at)) return true;
   // "A remote that feels as if someone had cared" is a likeness.
   if (isWord(item, 'if') && isWord(items[at - 1], 'as')) return true;
   // "I could find slight banding": it was found.

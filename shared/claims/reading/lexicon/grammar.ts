@@ -260,3 +260,30 @@ export const gappedFillers: ReadonlySet<string> = new Set(
   `and but or while whereas with the a an on for of in at from by to that those those's 's ' only just even still another
   as too also respectively up upwards upward onwards onward over under merely mere weary measly`.split(/\s+/),
 );
+
+/** What a writer supposes of the reader's wish without a condition on the set: "if you must", "if you want". */
+export const wishWords: ReadonlySet<string> = new Set(
+  'want;must;like;prefer;insist;care;mind;wish;wonder'.split(';'),
+);
+
+/** What a statement does to the reader who hears it: "if that stings". */
+export const reactionWords: ReadonlySet<string> = new Set(
+  'stings;hurts;bothers;worries;matters;surprises;disappoints;annoys;irks;rankles;offends;helps;interests;appeals;sounds;seems'.split(
+    ';',
+  ),
+);
+
+/** How strictly a writer means to speak: "if you want to be picky", "if we are honest". */
+export const mannerWords: ReadonlySet<string> = new Set(
+  'picky;strict;pedantic;honest;fair;fussy;precise;exact;generous;charitable;blunt;frank;unkind;kind;harsh;critical;curious'.split(
+    ';',
+  ),
+);
+
+/** What a writer wishes done with a statement that stands: "would like it noted that". */
+export const notingWords: ReadonlySet<string> = new Set('noted;known;recorded;understood;minuted'.split(';'));
+
+/** Words between "if you" and a manner. */
+export const mannerFillers: ReadonlySet<string> = new Set(
+  "are;am;is;'re;'m;want;to;be;being;feel;feeling;really;wish;like;must;very;a;bit;too;all".split(';'),
+);
