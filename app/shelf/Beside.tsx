@@ -20,6 +20,7 @@ import { unitName } from '../stores/library.ts';
 import { drawsOf, measurementsOf } from '../stores/measurements.ts';
 import { besideIds } from './besideIds.ts';
 import { headlineRuns } from './headlineRuns.ts';
+import './beside.css';
 
 interface Cell {
   unit: UnitEvidence;

@@ -3,7 +3,7 @@
  * checking/ (check and evidence to verdict), memo (each judged once), anchors, anchoring, placing and staleness (what
  * edits do to accepted proofs), agreement, unsaid, checker (all of it for one article), report (what leaves the house).
  */
-export { anchorClaim, describeAnchor } from './anchors.ts';
+export { describeAnchor } from './anchors.ts';
 export { type ArticleChecker, type ArticleVerdicts, createChecker, type Totals } from './checker.ts';
 export { type JudgingBench, judge } from './checking/index.ts';
 export { readingContextOf } from './context.ts';
