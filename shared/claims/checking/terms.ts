@@ -67,12 +67,24 @@ function isDeltaE(unit: string): boolean {
   return unit.startsWith('ΔE') || unit === 'Δu′v′' || unit === 'Duv';
 }
 
+/**
+ * A number that was read off or typed in has few digits, one that was worked out has many: the first keeps its own, so
+ * that 0.31 W is not 0.3 W beside a limit of 0.3 W.
+ */
+function isAsWritten(value: number): boolean {
+  return String(Math.abs(value)).replace(/^0\.0*|\./g, '').length <= 4;
+}
+
 /** "742 ± 15 cd/m²". The name of a colour difference is said once, by {@link definitionOf}, not with each number. */
 export function amount(value: number, u: number | null, unit: string, id: string): string {
   const shown = isDeltaE(unit) ? undefined : unit || undefined;
   if (u !== null && u > 0) return formatWithUncertainty(value, u, { unit: shown });
   const decimals = catalogueEntry(id)?.decimals;
   const currency = /^[A-Z]{3}$/.test(unit);
+  if (decimals !== undefined && isAsWritten(value)) {
+    const own = (String(value).split('.')[1] ?? '').length;
+    if (own > decimals) return formatNumber(value, { decimals: own, unit: shown });
+  }
   if (decimals !== undefined && value !== 0 && Math.abs(value) >= 10 ** -decimals)
     return formatNumber(value, { decimals, unit: shown });
   if (Number.isInteger(value)) return formatNumber(value, { decimals: 0, unit: shown });
