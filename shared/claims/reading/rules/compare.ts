@@ -141,6 +141,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
         (away !== undefined && item.number.dimension === 'ratio') ||
         (comparative &&
           !isValueAfter(scene, comparative, item) &&
+          !isValueBefore(scene, comparative, item) &&
           ['luminance', 'money', 'de', 'temperature', 'time', 'power', 'noise', 'length', 'mass'].includes(
             item.number.dimension,
           ))) &&
@@ -296,6 +297,16 @@ function isValueAfter(scene: Scene, comparative: Item, number: Item): boolean {
   return (
     isWord(before, 'at', "'s", "'", 'with') ||
     (keyOf(before, 'hedge') !== undefined && isWord(scene.items[scene.items.indexOf(number) - 2], 'at', "'s"))
+  );
+}
+
+/** "At 139 W the Plain draws more than the Kasulind": a value that leads the clause, and a comparison without a number. */
+function isValueBefore(scene: Scene, comparative: Item, number: Item): boolean {
+  const at = scene.items.indexOf(number);
+  return (
+    isWord(scene.items[at - 1], 'at', 'with') &&
+    number.index < comparative.index - 1 &&
+    !isWord(scene.items[at + 1], 'more', 'less', 'fewer')
   );
 }
 

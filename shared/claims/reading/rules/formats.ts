@@ -101,11 +101,10 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   const between = (item: Item) => item.index > formats[0]!.index && item.index < last.index;
   const isNot = (item: Item) => keyOf(item, 'negation') === 'not' || keyOf(item, 'stat') === 'none';
   // "HDR10 is supported, but HLG isn't": the denial stands behind what it denies.
+  const behind = scene.items.find((item) => isNot(item) && item.index > last.index);
   const turn =
     scene.items.find((item) => isNot(item) && between(item)) ??
-    (scene.items.some((item) => isNot(item) && item.index > last.index)
-      ? scene.items.find((item) => isWord(item, 'but', 'while', 'whereas', 'though') && between(item))
-      : undefined);
+    (behind && scene.sentence.find((item) => turnsList(scene.sentence, item) && between(item)));
   const denied = readUnknownFormat(scene, findings, last);
   const left = turn ? formats.filter((item) => item.index > turn.index) : [];
   for (const item of left)
@@ -114,7 +113,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
       scene,
       'fact',
       { kind: 'fact', key: 'hdr.formats', op: 'excludes', x: [keyOf(item, 'format')!], conditions },
-      [turn, item],
+      [turn?.type === 'mark' ? behind : turn, item],
     );
   const kept = formats.filter((item) => !left.includes(item));
   const makersOwn = denied || left.length > 0 ? [] : nameAfter(scene.items, scene.items.indexOf(last));
@@ -141,6 +140,14 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     only,
     scene.items.find((item) => keyOf(item, 'fact') === 'hdr.formats'),
   ]);
+}
+
+/** "…, but HLG isn't", "HDR10 and HLG are on board; HDR10+ is not": here what was said of the formats before ends. */
+function turnsList(sentence: readonly Item[], item: Item): boolean {
+  if (isWord(item, 'but', 'while', 'whereas', 'though', ';')) return true;
+  return (
+    isWord(item, ',') && sentence.some((entry) => entry.index < item.index && isWord(entry, 'is', 'are'))
+  );
 }
 
 /** "HDR10 and HLG, but not Dynamic Glow.": a list that stands by itself, without a verb. */

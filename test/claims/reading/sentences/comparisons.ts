@@ -9,6 +9,11 @@ export const comparisons: readonly SentenceRow[] = [
     'No other set under £1,100 has been brighter this year.',
     'order peak max higher best under 1100 GBP in 2026',
   ],
+  [
+    "At 12 ms its lag is shorter than the Kasulind's.",
+    'value lag = 12 [11.5, 12.5]',
+    'order lag lower ahead of kasulind-vane-50',
+  ],
   ['It is brighter than the Kasulind.', 'order peak max higher ahead of kasulind-vane-50'],
   [
     'It is dearer than the Tamarick Crest 55 but brighter.',

@@ -2,6 +2,16 @@ import type { SentenceRow } from './row.ts';
 
 /** Sentences that state a fact, a price or a score. */
 export const facts: readonly SentenceRow[] = [
+  [
+    'HDR10 and HLG are on board; HDR10+ is not.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes HDR10+',
+  ],
+  [
+    'HDR10 and HLG are on board, HDR10+ is not.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes HDR10+',
+  ],
   ['It has four HDMI ports.', 'fact hdmi.count = 4'],
   ['Three of the four HDMI ports support HDMI 2.1.', 'fact hdmi.count.2.1 = 3', 'fact hdmi.count = 4'],
   ['There are two USB sockets.', 'fact usb.count = 2'],
