@@ -24,6 +24,15 @@ export function spreadOf(scene: Scene): Subject | undefined {
         .slice(at + 1, at + 3)
         .some((next) => isWord(next, 'screen', 'the screen', 'panel', 'the panel', 'field')),
   );
+  // "Across a white field it loses 6 %", "a white field varies by 6 %"
+  const field = scene.items.find(
+    (item, at) =>
+      keyOf(item, 'level') !== undefined &&
+      (isWord(scene.items[at + 1], 'field') || / field$/.test(item.text)),
+  );
+  const acrossField =
+    field !== undefined &&
+    scene.items.some((item) => item.index < field.index && isWord(item, 'across', 'over', 'around'));
   const brightest = scene.items.find(
     (item, at) =>
       /^brightest/.test(item.text) &&
@@ -35,14 +44,15 @@ export function spreadOf(scene: Scene): Subject | undefined {
       scene.items.slice(at + 1, at + 3).some((next) => keyOf(next, 'comparator') ?? isWord(next, 'within')),
   );
   if (even) return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [even]);
-  if ((varies && across) || brightest)
+  if ((varies && (across || field)) || brightest)
     return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [varies ?? brightest]);
   const falls = scene.items.some(
     (item) =>
       ['fall', 'lose'].includes(keyOf(item, 'verb') ?? '') || /^(?:fades?|darkens?|dims?)$/.test(item.text),
   );
-  if (!edge || !falls) return undefined;
-  return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [edge]);
+  const place = edge ?? (acrossField ? field : undefined);
+  if (!place || !falls) return undefined;
+  return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [place]);
 }
 
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */

@@ -42,6 +42,13 @@ function toneError(scene: Scene): Subject | undefined {
   return settled('eotf.error', 'eotf', [direction]);
 }
 
+/** "out by 5.7", "wrong by some 5.7", "misses by 5.7" */
+function isOutBy({ items }: Scene, number: Item): boolean {
+  let at = items.indexOf(number) - 1;
+  while (keyOf(items[at], 'hedge') !== undefined || keyOf(items[at], 'comparator') !== undefined) at -= 1;
+  return isWord(items[at], 'by') && isWord(items[at - 1], 'out', 'off', 'wrong', 'misses', 'missing', 'missed');
+}
+
 function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
   const hue = hueOf(scene) ?? (scene.hue && concept === 'error' ? { hue: scene.hue } : undefined);
   const total = firstWith(scene, 'concept', 'totalWord');
@@ -252,6 +259,15 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       scene.sentence[item.index - 1]?.number?.role !== 'window'
     );
   });
+  // "Red is out by 5.7": a hue's own error.
+  if (
+    dimension === '' &&
+    (!own || keyOf(own, 'concept') === 'saturation') &&
+    near &&
+    firstWith(scene, 'hue') &&
+    isOutBy(scene, near)
+  )
+    return errorSubject(scene, 'error', undefined);
   // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.
   // "Blue falls short of its target by 13 %" after a word on the gamut: the hue's own saturation.
   if (

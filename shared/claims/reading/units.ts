@@ -113,6 +113,23 @@ function isDoneBy(items: readonly Item[], at: number, left: Item | undefined): b
   );
 }
 
+/** "The brightest of the three is the Plain", "the lowest error belongs to the Plain": who has the extreme stands behind. */
+function isHolder(items: readonly Item[], at: number, left: Item | undefined, lead: Item | undefined): boolean {
+  const leads =
+    isWord(left, 'is', 'was', 'belongs to', 'goes to') ||
+    (isWord(left, 'to') && isWord(lead, 'belongs', 'goes', 'falls', 'belong', 'go', 'went')) ||
+    (isWord(left, 'from') && isWord(lead, 'comes', 'came', 'come')) ||
+    (isWord(left, 'by') && isWord(lead, 'held', 'taken', 'owned', 'won'));
+  if (!leads) return false;
+  const before = items.slice(0, at);
+  return (
+    before.some((item) => keyOf(item, 'superlative') !== undefined || extreme.has(item.text)) &&
+    !before.some((item) => isWord(item, 'than') || keyOf(item, 'unit') !== undefined)
+  );
+}
+
+const extreme = new Set(['lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least', 'shortest', 'longest', 'best', 'worst']);
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -168,7 +185,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       twoBefore?.number !== undefined &&
       (next === undefined || next.type === 'mark') &&
       !mentions.some((mention) => mention.role === 'subject');
-    if (given) role = 'subject';
+    if (given || isHolder(items, at, left, twoBefore)) role = 'subject';
     else if (
       left &&
       (barring.has(left.text) ||

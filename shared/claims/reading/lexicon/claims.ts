@@ -137,12 +137,12 @@ export const superlativeWords: Readonly<
     direction: 'lower',
   },
   mostAccurate: {
-    phrases: `most accurate; truest; most precise; most faithful; lowest greyscale error(s); smallest greyscale error(s); lowest average error; lowest error(s); smallest error(s)`,
+    phrases: `most accurate; truest; most precise; most faithful; lowest average error`,
     concept: 'greyError',
     direction: 'lower',
   },
   leastAccurate: {
-    phrases: `least accurate; highest greyscale error(s); highest average error; largest greyscale error(s); least faithful`,
+    phrases: `least accurate; highest average error; least faithful`,
     concept: 'greyError',
     direction: 'higher',
   },

@@ -16,6 +16,7 @@ import { readMakerClaims } from './maker.ts';
 import { readMeasures } from './measures.ts';
 import { readObservations } from './observed.ts';
 import { readOrders } from './order.ts';
+import { readPaidMore } from './paidMore.ts';
 import { readPanel, readResolution } from './panel.ts';
 import { readParallel } from './parallel.ts';
 import { readPartOfPorts } from './partOfPorts.ts';
@@ -66,6 +67,10 @@ export const rules: readonly Rule[] = [
   { read: readResolution, needs: [{ kinds: ['resolution'] }] },
   { read: readPanel, needs: [{ kinds: ['panelKind'] }] },
   { read: readFormats, needs: [{ kinds: ['format'] }] },
+  {
+    read: readPaidMore,
+    needs: [{ kinds: ['number'] }, { words: ['another', 'extra', 'further', 'additional', 'more', 'less'] }],
+  },
   { read: readPrice, needs: [{ kinds: ['number'] }] },
   {
     read: readAdjusting,

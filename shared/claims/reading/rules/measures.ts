@@ -7,6 +7,7 @@ import { speaksOfSets } from '../plainTalk.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedOf } from '../stated.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
+import { factConditionsOf } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
 
 const unitDimension: Readonly<Record<string, string>> = {
@@ -177,7 +178,7 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
           (hasKey(scene, 'makerWord') || scene.units.some((mention) => mention.role === 'maker')) && {
             by: 'maker',
           }),
-        conditions: factConditions(scene),
+        conditions: factConditionsOf(scene, item),
         ...(denial && { negated: true }),
       },
       [denial, item, noun, key === 'stand.width' ? stand : undefined],

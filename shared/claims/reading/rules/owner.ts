@@ -5,6 +5,7 @@ import type { Quantity } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention, rivalOf } from '../units.ts';
 import { splitVariant } from '../variant.ts';
+import { factConditions } from './factCheck.ts';
 
 /** "the Kasulind's 731 nits": a number that belongs to another set. */
 function possessorOf(scene: Scene, item: Item): UnitMention | undefined {
@@ -97,4 +98,16 @@ export function conditionsOfOwner(
   if (owner.id === undefined) return { ...rest, unmatched: 'on a set that the words name' };
   if (owner.id === scene.context.own) return rest;
   return { ...rest, unit: splitVariant(owner.id).unit!, origin: { ...rest.origin, unit: 'named' } };
+}
+
+/** "The Kasulind's £949", "half the Kasulind's 120 Hz": a fact of that set, whatever the clause is about. */
+export function factConditionsOf(scene: Scene, item: Item): StatedConditions {
+  const owner = ownerOf(scene, item);
+  if (!owner) return factConditions(scene);
+  const { unit: _unit, variantInches: _inches, ...conditions } = factConditions(scene);
+  const { id } = owner;
+  if (id === undefined) return { ...conditions, unmatched: 'of a set that the words name' };
+  return id === scene.context.own
+    ? { ...conditions, origin: {} }
+    : { ...conditions, unit: splitVariant(id).unit!, origin: { unit: 'named' } };
 }

@@ -51,6 +51,8 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   if (stat === 'none' && ofThem(at + 1)) return { items: items.slice(at, at + 3), x: 0 };
   if (stat !== 'all') return undefined;
   const next = items[at + 1];
+  // "Every single one of them"
+  if (isWord(next, 'one') && ofThem(at + 2)) return { items: items.slice(at, at + 4) };
   if (next?.number?.dimension === '' && next.number.spelled && !next.number.role)
     return { items: items.slice(at, ofThem(at + 2) ? at + 4 : at + 2), count: next, x: next.number.x };
   return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1) };

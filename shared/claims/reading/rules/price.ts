@@ -1,26 +1,13 @@
-import type { FactCheck, StatedConditions } from '../../../contract/check.ts';
+import type { FactCheck } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { pricedThing } from '../foreign.ts';
-import { type Item, isWord, keyOf } from '../items.ts';
+import { isWord, keyOf } from '../items.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
-import { splitVariant } from '../variant.ts';
-import { denialBefore, factConditions, opOf } from './factCheck.ts';
-import { ownerOf } from './owner.ts';
+import { denialBefore, opOf } from './factCheck.ts';
+import { factConditionsOf } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { isAway } from './than.ts';
-
-/** "The Kasulind's £949" is the price of that set, whatever the clause is about. */
-function conditionsOfPrice(scene: Scene, item: Item): StatedConditions {
-  const owner = ownerOf(scene, item);
-  const { unit: _unit, variantInches: _inches, ...conditions } = factConditions(scene);
-  if (!owner) return factConditions(scene);
-  const { id } = owner;
-  if (id === undefined) return { ...conditions, unmatched: 'of a set that the words name' };
-  return id === scene.context.own
-    ? { ...conditions, origin: {} }
-    : { ...conditions, unit: splitVariant(id).unit!, origin: { unit: 'named' } };
-}
 
 /** A price that is stated, not a limit of a cohort. */
 export function readPrice(scene: Scene, findings: Findings): undefined {
@@ -130,7 +117,7 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       stated,
       unit: number.unit,
       ...by,
-      conditions: conditionsOfPrice(scene, item),
+      conditions: factConditionsOf(scene, item),
       ...(denial && { negated: true }),
     };
     number.role = 'value';

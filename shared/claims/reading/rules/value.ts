@@ -249,6 +249,9 @@ function valueProblem(
     isWord(last, 'rather than')
   )
     return { why: 'the number names what should be, not what was measured', alone: true };
+  // "The average is 0.3 lower", "costs 0.3 more": beside a comparing word the number is a distance.
+  if (keyOf(next, 'comparative') !== undefined && number.dimension !== 'percent')
+    return { why: 'the number is a difference, and the words do not say of what', alone: true };
   if (!quantity.signed && isWord(next, 'short', 'short of', 'shy', 'adrift'))
     return { why: 'the number says how far it lies from another, not what was measured', alone: true };
   if (

@@ -1,0 +1,81 @@
+import type { StatedConditions } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { operandOf } from '../operand.ts';
+import { quantityById } from '../quantity.ts';
+import type { Scene } from '../scene.ts';
+import { statedNumber } from '../stated.ts';
+import { resolveMention } from '../units.ts';
+import { splitVariant } from '../variant.ts';
+
+const paying = ['for', 'spend', 'pay', 'add', 'find', 'costs', 'cost', 'put', 'spare', 'stretch', 'asks', 'wants'];
+
+/** The word that makes an amount one on top of a price: "another £250", "£250 more". */
+function extraBeside(scene: Scene, at: number): { item: Item; less: boolean } | undefined {
+  let before = at - 1;
+  while (keyOf(scene.items[before], 'hedge') !== undefined) before -= 1;
+  const lead = scene.items[before];
+  if (isWord(lead, 'another', 'extra', 'further', 'additional')) return { item: lead!, less: false };
+  const next = scene.items[at + 1];
+  if (!isWord(next, 'more', 'less', 'extra')) return undefined;
+  return { item: next!, less: isWord(next, 'less') };
+}
+
+/**
+ * "For £600 more you can have the Umbra", "another £250 buys the Umbra": what that set costs above this one. With "than"
+ * the words are a comparison, which `compare.ts` reads.
+ */
+export function readPaidMore(scene: Scene, findings: Findings): undefined {
+  for (const [at, item] of scene.items.entries()) {
+    const number = item.number;
+    if (number?.role !== 'money' || scene.used.has(item)) continue;
+    const extra = extraBeside(scene, at);
+    if (!extra || scene.items.some((word) => isWord(word, 'than'))) continue;
+    const paid = scene.items.find((word) => word.index < item.index && isWord(word, ...paying));
+    if (!paid && isWord(extra.item, 'more', 'less')) continue;
+    const words = [item, extra.item];
+    const id = setBought(scene);
+    if (id === undefined && isWord(extra.item, 'more', 'less')) continue;
+    if (id === undefined) {
+      refuse(findings, scene, 'difference', 'the words do not say which set costs so much more', words);
+      continue;
+    }
+    const price = quantityById('fact:price');
+    const operand = (of: string) => operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, scene.context.own));
+    const [a, b] = extra.less ? [scene.context.own, id] : [id, scene.context.own];
+    const stated = statedNumber(
+      {
+        x: number.x,
+        place: number.place,
+        unit: number.unit,
+        ...(number.hedge && { hedge: number.hedge }),
+        ...(number.hedgeText && { hedgeText: number.hedgeText }),
+      },
+      'price',
+    );
+    const mention = scene.units.find(({ role }) => role !== 'maker');
+    propose(findings, scene, 'difference', { kind: 'difference', a: operand(a), b: operand(b), stated }, [
+      ...words,
+      mention?.item,
+    ]);
+  }
+}
+
+function conditionsOf(id: string, own: string): StatedConditions {
+  const { unit, inches } = splitVariant(id);
+  return {
+    ...(unit !== own && unit !== undefined && { unit }),
+    ...(inches !== undefined && { variantInches: inches }),
+    origin: { ...(unit !== own && { unit: 'named' }), ...(inches !== undefined && { variantInches: 'named' }) },
+  };
+}
+
+/** The one set that the clause names beside this review's own. */
+function setBought(scene: Scene): string | undefined {
+  if (scene.unit !== undefined && scene.unit !== scene.context.own && scene.unitNamed) return scene.unit;
+  const ids = scene.units
+    .filter(({ role }) => role !== 'maker')
+    .map((mention) => resolveMention(mention, scene.carry, scene.context));
+  const others = [...new Set(ids)].filter((id) => id !== scene.context.own);
+  return others.length === 1 ? others[0] : undefined;
+}
