@@ -1,5 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
-import { firstWith, type Scene } from './scene.ts';
+import { firstWith, hasKey, type Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 
 /** "Gamma is 2.3 at 50 %", "above 2.2 throughout": of levels, not of their average. */
@@ -33,5 +33,19 @@ export function seesSteps(scene: Scene): boolean {
     scene.items.some(
       (item) => isWord(item, 'level', 'levels', 'step', 'steps') && item.meanings.length === 0,
     ) && firstWith(scene, 'house') !== undefined
+  );
+}
+
+/** "At full saturation red reaches 5.7": beside a percentage a bare number of a hue is its error. */
+export function isAtFullSaturation(scene: Scene): boolean {
+  return scene.axes.some(({ tone, at }) => tone && at === 100) && hasKey(scene, 'concept', 'saturation');
+}
+
+/** "out by 5.7", "wrong by some 5.7", "misses by 5.7" */
+export function isOutBy({ items }: Scene, number: Item): boolean {
+  let at = items.indexOf(number) - 1;
+  while (keyOf(items[at], 'hedge') !== undefined || keyOf(items[at], 'comparator') !== undefined) at -= 1;
+  return (
+    isWord(items[at], 'by') && isWord(items[at - 1], 'out', 'off', 'wrong', 'misses', 'missing', 'missed')
   );
 }

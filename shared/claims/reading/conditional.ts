@@ -70,7 +70,11 @@ function isPassing(items: readonly Item[], at: number): boolean {
   // "It would like a word" is a figure of speech.
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && isWord(items[at + 3], 'word')) return true;
   // "I would call the tint mild": the writer's choice of a word.
-  if (isWord(item, 'would') && isWord(items[at - 1], 'i', 'we') && isWord(next, 'call', 'describe', 'rate', 'put', 'say'))
+  if (
+    isWord(item, 'would') &&
+    isWord(items[at - 1], 'i', 'we') &&
+    isWord(next, 'call', 'describe', 'rate', 'put', 'say')
+  )
     return true;
   // "Our buyer would like it noted that it costs £839": the statement stands.
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && notingWords.has(items[at + 3]?.text ?? ''))

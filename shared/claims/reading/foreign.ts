@@ -3,7 +3,7 @@ import type { Scene } from './scene.ts';
 
 /** Things that come with a set or stand around it: their prices, weights and sockets are not the set's. */
 const accessories =
-  /^(?:brackets?|mounts?|sound ?bars?|subwoofers?|remotes?|controllers?|handsets?|players?|consoles?|receivers?|amplifiers?|projectors?|headphones|cables?|leads?|adaptors?|adapters?|boxes|cartons?|packaging|sideboards?|tables?|sofas?|couch|phones?|tablets?|laptops?|discs?|films?|movies?|episodes?|subscriptions?|services?|channels?|deliver(?:y|ies)|couriers?|postage|batter(?:y|ies)|lamps?|cameras?|generators?|meters?|colorimeters?|licen[cs]es?|upgrades?|repairs?|engineers?|fitters?|fitting|installation|stickers?|cats?|dogs?|matches|match|games?|teams?|tickets?|dinners?|rooms?|walls?|gardens?|halls?|garages?|towers?|mountains?|hero|heroine|cars?|ships?|rockets?|stadiums?|chairs?|kitchens?|pizzas?|books?)$/;
+  /^(?:brackets?|mounts?|sound ?bars?|subwoofers?|remotes?|controllers?|handsets?|players?|consoles?|receivers?|amplifiers?|projectors?|headphones|cables?|leads?|adaptors?|adapters?|boxes|cartons?|packaging|sideboards?|tables?|sofas?|couch|phones?|tablets?|laptops?|discs?|films?|movies?|episodes?|subscriptions?|services?|channels?|deliver(?:y|ies)|couriers?|postage|batter(?:y|ies)|lamps?|cameras?|generators?|meters?|colorimeters?|licen[cs]es?|upgrades?|repairs?|engineers?|fitters?|fitting|installation|stickers?|cats?|dogs?|matches|match|games?|teams?|tickets?|dinners?|rooms?|walls?|gardens?|halls?|garages?|towers?|mountains?|hero|heroine|cars?|ships?|rockets?|stadiums?|chairs?|speakers?|woofers?|tweeters?|loudspeakers?|bass|treble|audio|bezels?|frames?|surrounds?|crates?|chairs?|kitchens?|pizzas?|books?)$/;
 
 /** Words that may stand before an amount without naming what it is the price of. */
 const plainBeforeAmount =
@@ -26,7 +26,7 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
     (item) => item.type === 'word' && item.meanings.length === 0 && accessories.test(item.text),
   );
   if (at < 0 || lead.slice(at).some(speaksOfSet)) return undefined;
-  const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with');
+  const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with', 'of');
   const owner = lead
     .slice(0, at)
     .some(

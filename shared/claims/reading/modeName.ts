@@ -63,8 +63,16 @@ export function issueAt(
   let next = items[at + 1];
   if (isWord(item, 'sample') && next && (/^[a-z]$/.test(next.text) ? next.capital : next.number))
     return { dimension: 'sample', name: next.capital ? next.text.toUpperCase() : next.text, item: next };
+  // "Version 1.6.2 keeps 93 %": a number of three parts is a release.
+  if (isWord(item, 'version', 'release', 'build') && /^\d+\.\d+\.\d+/.test(next?.text ?? ''))
+    return { dimension: 'firmware', name: next!.text, item: next! };
   if (!isWord(item, 'firmware')) return undefined;
-  const before = items[at - 1];
+  let left = at - 1;
+  while (isWord(items[left], 'older', 'newer', 'earlier', 'latest', 'current', 'original', 'new', 'old'))
+    left -= 1;
+  const before = items[left];
+  // "older firmware, 1.4.0, …"
+  if (isWord(next, ',') && /^\d+\.\d/.test(items[at + 2]?.text ?? '')) next = items[at + 2];
   if (
     !isWord(before, 'on', 'with', 'under', 'in', 'using', 'from') &&
     at > 0 &&

@@ -1,4 +1,11 @@
-import { countsNothing, isOfEachLevel, leadOf, seesSteps } from './besideNumber.ts';
+import {
+  countsNothing,
+  isAtFullSaturation,
+  isOfEachLevel,
+  isOutBy,
+  leadOf,
+  seesSteps,
+} from './besideNumber.ts';
 import { carriedConcept, earlierConcepts } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
 import { fits, isOnePoint, isPossible } from './conceptFit.ts';
@@ -40,13 +47,6 @@ function toneError(scene: Scene): Subject | undefined {
   if (!direction || others || isOffAxis(scene) || !scene.axes.some(({ kind }) => kind === 'stimulus'))
     return undefined;
   return settled('eotf.error', 'eotf', [direction]);
-}
-
-/** "out by 5.7", "wrong by some 5.7", "misses by 5.7" */
-function isOutBy({ items }: Scene, number: Item): boolean {
-  let at = items.indexOf(number) - 1;
-  while (keyOf(items[at], 'hedge') !== undefined || keyOf(items[at], 'comparator') !== undefined) at -= 1;
-  return isWord(items[at], 'by') && isWord(items[at - 1], 'out', 'off', 'wrong', 'misses', 'missing', 'missed');
 }
 
 function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
@@ -265,7 +265,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     (!own || keyOf(own, 'concept') === 'saturation') &&
     near &&
     firstWith(scene, 'hue') &&
-    isOutBy(scene, near)
+    (isOutBy(scene, near) || isAtFullSaturation(scene))
   )
     return errorSubject(scene, 'error', undefined);
   // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.

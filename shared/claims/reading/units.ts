@@ -114,7 +114,12 @@ function isDoneBy(items: readonly Item[], at: number, left: Item | undefined): b
 }
 
 /** "The brightest of the three is the Plain", "the lowest error belongs to the Plain": who has the extreme stands behind. */
-function isHolder(items: readonly Item[], at: number, left: Item | undefined, lead: Item | undefined): boolean {
+function isHolder(
+  items: readonly Item[],
+  at: number,
+  left: Item | undefined,
+  lead: Item | undefined,
+): boolean {
   const leads =
     isWord(left, 'is', 'was', 'belongs to', 'goes to') ||
     (isWord(left, 'to') && isWord(lead, 'belongs', 'goes', 'falls', 'belong', 'go', 'went')) ||
@@ -128,7 +133,19 @@ function isHolder(items: readonly Item[], at: number, left: Item | undefined, le
   );
 }
 
-const extreme = new Set(['lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least', 'shortest', 'longest', 'best', 'worst']);
+const extreme = new Set([
+  'lowest',
+  'highest',
+  'smallest',
+  'largest',
+  'greatest',
+  'biggest',
+  'least',
+  'shortest',
+  'longest',
+  'best',
+  'worst',
+]);
 
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {

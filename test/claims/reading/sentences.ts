@@ -1,6 +1,7 @@
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
 import { directions } from './sentences/directions.ts';
+import { distances } from './sentences/distances.ts';
 import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
 import { groups } from './sentences/groups.ts';
@@ -27,6 +28,7 @@ export const sentences: readonly SentenceRow[] = [
   ...comparisons,
   ...comparedWithBefore,
   ...directions,
+  ...distances,
   ...echoes,
   ...facts,
   ...groups,

@@ -4,6 +4,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
+import { powerId } from '../powerName.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene, type UnitMention } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
@@ -99,9 +100,23 @@ export function otherOperand(
     const own = conditionsFor(scene, quantity);
     const origin: Record<string, 'named' | 'carried' | 'article'> = { ...own.origin };
     for (const key of Object.keys(than)) origin[key] = 'named';
-    return { operand: operandOf(scene, quantity, selector, { ...own, ...than, origin }), items: [] };
+    const conditions: StatedConditions = { ...own, ...than, origin };
+    const other = inSignal(scene, quantity, than.signal);
+    // The mode of one signal is none of the other's.
+    if (than.signal !== undefined && than.mode === undefined) delete conditions.mode;
+    const of = other === quantity ? selector : selectorOf(scene, other, 'value');
+    return { operand: operandOf(scene, other, of, conditions), items: [] };
   }
   return undefined;
+}
+
+/** What stands for the quantity in another signal: the peak is SDR's white, and power is named with its mode. */
+function inSignal(scene: Scene, quantity: Quantity, signal: string | undefined): Quantity {
+  if (signal === undefined) return quantity;
+  if (quantity.id === 'peak' && signal === 'SDR') return quantityById('white');
+  if (!quantity.id.startsWith('power.')) return quantity;
+  const { mode: _mode, ...rest } = scene.conditions;
+  return quantityById(powerId({ ...scene, conditions: { ...rest, signal } as StatedConditions }));
 }
 
 const priceOthers = new Set(['fact:price']);

@@ -8,6 +8,7 @@ import { readDirections } from './direction.ts';
 import { resolveDoubtfulAxes } from './doubtfulAxis.ts';
 import { readEcho } from './echo.ts';
 import { readEllipsis } from './ellipsis.ts';
+import { readEveryHue } from './everyHue.ts';
 import { readFormats } from './formats.ts';
 import { readHouseWords } from './house.ts';
 import { copulas, readLeftovers, readOpinions } from './leftover.ts';
@@ -140,6 +141,10 @@ export const rules: readonly Rule[] = [
   { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['statement'] }] },
   { read: readEcho, needs: [{ kinds: ['statement'] }] },
   { read: resolveDoubtfulAxes, needs: [{ kinds: ['axis'] }] },
+  {
+    read: readEveryHue,
+    needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }, { kinds: ['stat'], words: ['both'] }],
+  },
   { read: readLimits, needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }] },
   { read: readHouseWords, needs: [{ kinds: ['house', 'adjective'] }] },
   { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },

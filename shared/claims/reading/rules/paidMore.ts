@@ -8,7 +8,20 @@ import { statedNumber } from '../stated.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 
-const paying = ['for', 'spend', 'pay', 'add', 'find', 'costs', 'cost', 'put', 'spare', 'stretch', 'asks', 'wants'];
+const paying = [
+  'for',
+  'spend',
+  'pay',
+  'add',
+  'find',
+  'costs',
+  'cost',
+  'put',
+  'spare',
+  'stretch',
+  'asks',
+  'wants',
+];
 
 /** The word that makes an amount one on top of a price: "another £250", "£250 more". */
 function extraBeside(scene: Scene, at: number): { item: Item; less: boolean } | undefined {
@@ -41,7 +54,8 @@ export function readPaidMore(scene: Scene, findings: Findings): undefined {
       continue;
     }
     const price = quantityById('fact:price');
-    const operand = (of: string) => operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, scene.context.own));
+    const operand = (of: string) =>
+      operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, scene.context.own));
     const [a, b] = extra.less ? [scene.context.own, id] : [id, scene.context.own];
     const stated = statedNumber(
       {
@@ -66,7 +80,10 @@ function conditionsOf(id: string, own: string): StatedConditions {
   return {
     ...(unit !== own && unit !== undefined && { unit }),
     ...(inches !== undefined && { variantInches: inches }),
-    origin: { ...(unit !== own && { unit: 'named' }), ...(inches !== undefined && { variantInches: 'named' }) },
+    origin: {
+      ...(unit !== own && { unit: 'named' }),
+      ...(inches !== undefined && { variantInches: 'named' }),
+    },
   };
 }
 

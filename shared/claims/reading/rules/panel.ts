@@ -20,7 +20,7 @@ export function readPanel(scene: Scene, findings: Findings): undefined {
   for (const [at, item] of scene.items.entries()) {
     const kind = meaningOf(item, 'panelKind');
     if (!kind || scene.used.has(item)) continue;
-    if (hasKey(scene, 'superlative') || hasKey(scene, 'comparative') || !endsHere(scene.items, at)) continue;
+    if (hasKey(scene, 'superlative') || hasKey(scene, 'comparative') || !endsHere(scene, at)) continue;
     const lead = leadOf(scene, at, said);
     if (!lead) continue;
     const noun = nouns.has(scene.items[at + 1]?.text ?? '') ? scene.items[at + 1] : undefined;
@@ -41,8 +41,8 @@ export function readPanel(scene: Scene, findings: Findings): undefined {
 }
 
 /** The kind stands before its noun or at the end of a statement: not "OLED rivals", "VA panels". */
-function endsHere(items: readonly Item[], at: number): boolean {
-  const next = items[at + 1];
+function endsHere({ items, sentence }: Scene, at: number): boolean {
+  const next = sentence[items[at]!.index + 1]?.type === 'mark' ? undefined : items[at + 1];
   return (
     next === undefined ||
     next.type === 'mark' ||

@@ -64,9 +64,24 @@ export function isAway(scene: Scene, number: Item): boolean {
   return next !== undefined && awayAt(scene, next) !== undefined;
 }
 
+const figures = ['figure', 'figures', 'number', 'value', 'reading', 'result', 'level', 'score', 'one'];
+
+/** "twice the SDR figure", "half the as-delivered number": what the multiple is taken of is named by its condition. */
+function opensFigure(items: readonly Item[], at: number): boolean {
+  const isMultiple = keyOf(items[at], 'multiple') !== undefined || items[at]!.number?.dimension === 'times';
+  if (!isMultiple && !isWord(items[at], 'as', 'of')) return false;
+  const start = isWord(items[at + 1], 'the', 'its') ? at + 2 : at + 1;
+  const condition = items[start];
+  return (
+    (keyOf(condition, 'signal') ?? keyOf(condition, 'stage') ?? keyOf(condition, 'mode')) !== undefined &&
+    isWord(items[start + 1], ...figures)
+  );
+}
+
 /** "than", or the second "as" of "as high as": what follows speaks of the other operand. */
 export function opensOther(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
+  if (opensFigure(items, at)) return true;
   if (item.text !== 'than' && item.text !== 'of' && !item.text.startsWith('as')) return false;
   if (isWord(item, 'than')) return true;
   const before = items[at - 1];

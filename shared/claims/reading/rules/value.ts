@@ -256,8 +256,7 @@ function valueProblem(
     return { why: 'the number says how far it lies from another, not what was measured', alone: true };
   if (
     ['luminance', 'de', 'temperature', 'time', 'power'].includes(number.dimension) &&
-    isLedByBy(scene, item) &&
-    hasKey(scene, 'verb', 'fall', 'rise', 'lose', 'cut')
+    isLedByBy(scene, item)
   )
     return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
   if (isWord(last, 'of') && isWord(second, 'difference', 'gap', 'gain', 'drop', 'rise', 'margin', 'lead'))

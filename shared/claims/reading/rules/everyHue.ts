@@ -1,0 +1,67 @@
+import type { Bound } from '../../../contract/check.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
+import { operandOf } from '../operand.ts';
+import { plays } from '../parts.ts';
+import { quantityById } from '../quantity.ts';
+import { nearestAxis, type Scene, valueNumbers } from '../scene.ts';
+import { operatorOf } from './limit.ts';
+
+const primaries = ['red', 'green', 'blue'];
+const secondaries = ['cyan', 'magenta', 'yellow'];
+
+/** The hues that the words bind together, with their words: "none of the six hues", "the other five hues". */
+function huesBound(scene: Scene): { hues: readonly string[] | undefined; items: Item[] } | undefined {
+  for (const [at, item] of scene.items.entries()) {
+    const group = plays(item, 'primaries') ? primaries : plays(item, 'secondaries') ? secondaries : undefined;
+    const swept =
+      isWord(item, 'colour', 'colours') && scene.items.some((word) => /sweeps?$|^saturation/.test(word.text));
+    if (!group && !swept && !isWord(item, 'hue', 'hues')) continue;
+    const items = [item];
+    let others = false;
+    let left = at - 1;
+    for (; ; left -= 1) {
+      const word = scene.items[left];
+      if (word?.number?.spelled && word.number.dimension === '') word.number.role = 'ignored';
+      else if (isWord(word, 'other', 'others', 'remaining', 'rest')) others = true;
+      else if (!isWord(word, 'of', 'the', 'its')) break;
+      items.push(word!);
+    }
+    const stat = scene.items[left];
+    if (!['none', 'all'].includes(keyOf(stat, 'stat') ?? '') && !isWord(stat, 'both')) return undefined;
+    items.push(stat!);
+    const all = group ?? [...primaries, ...secondaries];
+    const before = scene.previous?.hue ?? scene.hue;
+    if (others && before === undefined) return { hues: undefined, items };
+    return { hues: others ? all.filter((hue) => hue !== before) : all, items };
+  }
+  return undefined;
+}
+
+/** "At full saturation none of the six hues goes past 3": one limit on the colour error of each. */
+export function readEveryHue(scene: Scene, findings: Findings): undefined {
+  const bound = huesBound(scene);
+  if (!bound) return;
+  for (const item of valueNumbers(scene)) {
+    const limit = operatorOf(scene, item);
+    if (!limit || !['', 'de'].includes(item.number!.dimension)) continue;
+    const words = [item, ...limit.items, ...bound.items];
+    if (!bound.hues || !limit.op.startsWith('<')) {
+      refuse(findings, scene, 'limit', 'the words do not say which hues are meant', words);
+      continue;
+    }
+    const axis =
+      nearestAxis(scene, 'stimulus') ??
+      (scene.previous ? nearestAxis(scene.previous, 'stimulus') : undefined);
+    const bounds = bound.hues.map((hue): Bound => {
+      const quantity = quantityById(`sweep.${hue}.de2000`);
+      const operand = operandOf(
+        scene,
+        quantity,
+        axis?.at === undefined ? { stat: 'max' } : { stat: 'at', at: axis.at },
+      );
+      return { operand, op: limit.op, x: item.number!.x };
+    });
+    propose(findings, scene, 'limit', { kind: 'bound', bounds }, [...words, ...(axis?.items ?? [])]);
+  }
+}
