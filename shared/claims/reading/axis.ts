@@ -230,8 +230,13 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   }
   // "By 60 degrees three quarters is gone" opens the sentence; "off by 4°" is a value.
   const opens = degrees && (left === 0 || items[left - 1]?.type === 'mark');
+  // "And by 80 % it stands at 5.2": where, for what follows says how much.
+  const leadsOn =
+    percent &&
+    (left === 0 || items[left - 1]?.type === 'mark' || isWord(items[left - 1], 'and', 'but')) &&
+    keyOf(after, 'pronoun') === 'it';
   if (isWord(before, 'at', 'by'))
-    return isWord(before, 'by') && !noun && !opens ? null : span({ at: x }, left, right, bare);
+    return isWord(before, 'by') && !noun && !opens && !leadsOn ? null : span({ at: x }, left, right, bare);
   const comparator = keyOf(before, 'comparator');
   const bothWays = !noun && !degreesWord && !degrees;
   if (comparator === '>' || comparator === '>>' || isWord(before, 'past', 'after')) {

@@ -42,6 +42,10 @@ function isLabelled(scene: Scene, item: Item): boolean {
   while (keyOf(scene.sentence[at], 'hedge') ?? keyOf(scene.sentence[at], 'comparator')) at -= 1;
   const before = scene.sentence[at];
   return (
+    // "0.4 on standby"
+    keyOf(scene.sentence[item.index + 1], 'concept') === 'standby' ||
+    (isWord(scene.sentence[item.index + 1], 'on', 'in', 'at') &&
+      keyOf(scene.sentence[item.index + 2], 'concept') === 'standby') ||
     isWord(before, ':', '=', 'is', 'was', 'at', 'of', 'measured', 'only', 'just') ||
     (keyOf(before, 'unit') ?? keyOf(before, 'maker')) !== undefined ||
     keyOf(before, 'concept') !== undefined ||
@@ -57,6 +61,13 @@ function takeLabelledUnit(number: NumberPhrase, { dimension, unit, factor = 1 }:
   if (dimension === 'money') number.role = 'money';
 }
 
+/** The length beside a number before which no unit stands, but a side of the cabinet behind it. */
+function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
+  const next = scene.sentence[item.index + 1];
+  if (meaningOf(next, 'fact')?.data !== 'length') return undefined;
+  return scene.sentence.find(({ number }) => number?.dimension === 'length')?.number;
+}
+
 /**
  * Gives bare numbers the unit that the words around them leave no doubt of: light beside a patch of the screen
  * ("918 in a 25 % window"), and what a label before the number names ("Peak brightness in nits: Plain 412").
@@ -67,6 +78,12 @@ export function settleBareNumbers(scene: Scene): undefined {
   for (const item of scene.items) {
     if (!isBare(scene, item)) continue;
     const number = item.number!;
+    // "52 mm deep, 1,230 wide": measured as its neighbour is.
+    const side = besideMeasure(scene, item);
+    if (side) {
+      ({ dimension: number.dimension, unit: number.unit, factor: number.factor } = side);
+      continue;
+    }
     if (unit) {
       takeLabelledUnit(number, unit.data as UnitWord);
       continue;

@@ -46,6 +46,22 @@ export function isOutBy({ items }: Scene, number: Item): boolean {
   let at = items.indexOf(number) - 1;
   while (keyOf(items[at], 'hedge') !== undefined || keyOf(items[at], 'comparator') !== undefined) at -= 1;
   return (
-    isWord(items[at], 'by') && isWord(items[at - 1], 'out', 'off', 'wrong', 'misses', 'missing', 'missed')
+    isWord(items[at], 'by') &&
+    isWord(
+      items[at - 1],
+      ...[
+        'out',
+        'off',
+        'wrong',
+        'misses',
+        'missing',
+        'missed',
+        'shifted',
+        'shift',
+        'drifted',
+        'drift',
+        'strayed',
+      ],
+    )
   );
 }

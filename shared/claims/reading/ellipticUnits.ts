@@ -50,6 +50,8 @@ export function settleEllipsis(scene: Scene): void {
         keyOf(item, 'stage') ||
         keyOf(item, 'signal') ||
         keyOf(item, 'mode') ||
+        keyOf(item, 'diagram') ||
+        keyOf(item, 'gamut') ||
         keyOf(item, 'fullScreen') ||
         item.number?.role === 'window' ||
         isWord(item, 'measured', 'found', 'saw', 'got', 'meter', 'ours', 'there'),

@@ -1,24 +1,17 @@
-import {
-  countsNothing,
-  isAtFullSaturation,
-  isOfEachLevel,
-  isOutBy,
-  leadOf,
-  seesSteps,
-} from './besideNumber.ts';
+import { countsNothing, isAtFullSaturation, isOutBy, leadOf, seesSteps } from './besideNumber.ts';
 import { carriedConcept, earlierConcepts } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
 import { fits, isOnePoint, isPossible } from './conceptFit.ts';
-import { gamutOf, gamutSubject } from './gamut.ts';
+import { byConcept, errorSubject } from './conceptSubject.ts';
+import { gamutOf } from './gamut.ts';
 import { type Item, isWord, keyOf } from './items.ts';
-import { hueOf, isSdrWhite, keepsOfLight, luminanceSubject } from './luminance.ts';
+import { keepsOfLight, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
-import { isAtRest, powerId } from './powerName.ts';
+import { isAtRest } from './powerName.ts';
 import { firstWith, hasKey, type Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { type Subject, settled } from './settled.ts';
 import { directionOfTone } from './toneDirection.ts';
-import { splitVariant } from './variant.ts';
 
 /** The concept items of a clause that suit a dimension, nearest to the number first. */
 function conceptsFor(scene: Scene, dimension: string | undefined, near: Item | undefined): Item[] {
@@ -49,160 +42,6 @@ function toneError(scene: Scene): Subject | undefined {
   return settled('eotf.error', 'eotf', [direction]);
 }
 
-function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
-  const hue = hueOf(scene) ?? (scene.hue && concept === 'error' ? { hue: scene.hue } : undefined);
-  const total = firstWith(scene, 'concept', 'totalWord');
-  // "The colour error at 45 degrees": of the view from the side, where no chart is named.
-  if (concept === 'chartError' && isOffAxis(scene) && !/chart|patch|checker/.test(item?.text ?? ''))
-    return settled(
-      scene.conditions.plane === 'vertical' ? 'angle.vertical.de2000' : 'angle.de2000',
-      'angle',
-      [item],
-    );
-  if (concept === 'deItp' || hasKey(scene, 'concept', 'deItp')) return settled('grey.deitp', 'deItp', [item]);
-  if (hasKey(scene, 'concept', 'chartError'))
-    return settled('chart.de2000', 'chartError', [firstWith(scene, 'concept', 'chartError')]);
-  if (hue && concept !== 'greyError') return settled(`sweep.${hue.hue}.de2000`, 'error', [item, hue.item]);
-  if (isOffAxis(scene) && concept !== 'greyError')
-    return settled(
-      scene.conditions.plane === 'vertical' ? 'angle.vertical.de2000' : 'angle.de2000',
-      concept,
-      [item],
-    );
-  if (total) return settled('grey.de2000.total', concept, [item, total]);
-  if (concept === 'chartError') return settled('chart.de2000', concept, [item]);
-  return settled('grey.de2000', concept === 'error' ? 'greyError' : concept, [item]);
-}
-
-function byConcept(
-  scene: Scene,
-  concept: string,
-  item: Item | undefined,
-  dimension: string | undefined,
-): Subject {
-  const hue = hueOf(scene);
-  switch (concept) {
-    case 'greyError':
-    case 'error':
-    case 'chartError':
-    case 'deItp':
-      return errorSubject(scene, concept, item);
-    case 'angle':
-      if (dimension === 'percent') return luminanceSubject(scene, 'luminance', item, dimension);
-      return settled('angle.de2000', concept, [item]);
-    case 'tint':
-      return settled('grey.tint', concept, [item]);
-    case 'gamma':
-      return settled(isOfEachLevel(scene) ? 'gamma' : 'gamma.average', concept, [item]);
-    case 'gammaSlope':
-      return settled('gamma.slope', concept, [item]);
-    case 'eotf':
-      return settled('eotf.error', concept, [item]);
-    case 'rolloff':
-      return settled('eotf.rolloff', concept, [item]);
-    case 'cct':
-      return dimension === 'de' || dimension === ''
-        ? errorSubject(scene, 'greyError', item)
-        : settled('white.cct', concept, [item]);
-    case 'duv':
-      return settled('white.duv', concept, [item]);
-    case 'whitePoint':
-      if (dimension === 'temperature') return settled('white.cct', 'cct', [item]);
-      if (dimension === 'luminance')
-        return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, dimension);
-      if (isOffAxis(scene) && (dimension === '' || dimension === 'de'))
-        return settled('angle.de2000', 'angle', [item]);
-      // A distance is small: "White drops to 158" is its luminance, "white is warm: 6,280" its temperature.
-      if (dimension === '' && (scene.focus?.number?.x ?? 0) >= 1500)
-        return settled('white.cct', 'cct', [item]);
-      if (dimension === '' && (scene.focus?.number?.x ?? 0) >= 20)
-        return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, 'luminance');
-      if (dimension === '' && (scene.focus?.number?.x ?? 0) >= 1)
-        return { problem: 'the words do not say which quantity is meant' };
-      return settled('white.distance', concept, [item]);
-    case 'coverage':
-    case 'area':
-      // "the area of its gamut": the gamut's area, not how much it covers.
-      if (concept === 'coverage' && hasKey(scene, 'concept', 'area') && item && !keyOf(item, 'verb'))
-        return byConcept(scene, 'area', firstWith(scene, 'concept', 'area'), dimension);
-      return gamutSubject(scene, concept, item);
-    case 'peak':
-    case 'sustained':
-    case 'luminance':
-    case 'sdrWhite':
-      return luminanceSubject(scene, concept, item, dimension);
-    case 'hold':
-      return settled('peak.hold', concept, [item]);
-    case 'black':
-      return settled('black', concept, [item]);
-    case 'contrast':
-      if (isOffAxis(scene))
-        return settled(
-          scene.conditions.plane === 'vertical' ? 'angle.vertical.contrast' : 'angle.contrast',
-          concept,
-          [item],
-        );
-      if (hasKey(scene, 'concept', 'contrastChequer'))
-        return settled('contrast.chequer', 'contrastChequer', [
-          item,
-          firstWith(scene, 'concept', 'contrastChequer'),
-        ]);
-      if (scene.conditions.dimming !== undefined && !['off', 'none'].includes(scene.conditions.dimming))
-        return settled('contrast.sequential', 'contrastSequential', [item]);
-      return settled('contrast.native', concept, [item]);
-    case 'contrastChequer':
-      return settled('contrast.chequer', concept, [item]);
-    case 'contrastSequential':
-      return settled('contrast.sequential', concept, [item]);
-    case 'uniformity':
-      return settled(
-        `uniformity.${scene.conditions.level ?? (/grey/.test(item?.text ?? '') ? 'grey50' : !item && hasKey(scene, 'concept', 'black') ? 'black' : 'white')}`,
-        concept,
-        [item],
-      );
-    case 'colourUniformity':
-      return settled(`uniformity.${scene.conditions.level ?? 'white'}.colour`, concept, [item]);
-    case 'lag': {
-      const mode = scene.conditions.mode ?? scene.conditions.unmatched?.match(/“(.+)”/)?.[1];
-      const id = mode && `lag.${mode.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-')}`;
-      const unit = scene.context.units.find(
-        (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
-      );
-      if (id && unit?.quantities?.includes(id)) return settled(id, concept, [item]);
-      if (id && unit?.facts.includes(id)) return settled(`fact:${id}`, concept, [item]);
-      return settled('lag', concept, [item]);
-    }
-    case 'response':
-      return settled('response', concept, [item]);
-    case 'standby':
-      return settled('standby', concept, [item]);
-    case 'power': {
-      const standby = firstWith(scene, 'concept', 'standby');
-      if (standby) return settled('standby', 'standby', [item, standby]);
-      return settled(powerId(scene), concept, [item]);
-    }
-    case 'noise':
-      return settled('noise', concept, [item]);
-    case 'saturation':
-      if (!hue)
-        return scene.hue
-          ? settled(`sweep.${scene.hue}.saturation`, concept, [item])
-          : { problem: 'the words do not say which hue’s saturation is meant' };
-      return settled(`sweep.${hue.hue}.saturation`, concept, [item, hue.item]);
-    case 'hueError':
-      if (!hue) return { problem: 'the words do not say which hue is meant' };
-      return settled(`sweep.${hue.hue}.hue`, concept, [item, hue.item]);
-    case 'redBalance':
-    case 'greenBalance':
-    case 'blueBalance':
-      return settled(`grey.balance.${concept.replace('Balance', '')}`, concept, [item]);
-    case 'price':
-      return settled('fact:price', concept, [item]);
-    default:
-      return { problem: `no quantity stands for “${item?.text ?? concept}”` };
-  }
-}
-
 /**
  * The quantity that a number of this dimension (or a word without a number) speaks of: the clause's own words,
  * else what the sentence, the paragraph or the heading speaks of.
@@ -215,6 +54,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   const deed = near && isWord(scene.items[scene.items.indexOf(near) + 1], 'to') && near.index + 2;
   if (dimension === 'time' && deed && isWord(scene.sentence[deed], 'answer', 'react'))
     return byConcept(scene, 'lag', scene.sentence[deed], dimension);
+  // "In the game mode it answers in 17.8 ms"
+  const answers = near && scene.items[scene.items.indexOf(near) - 2];
+  if (dimension === 'time' && isWord(answers, 'answers', 'reacts', 'responds'))
+    return byConcept(scene, 'lag', answers, dimension);
   const lead = dimension === 'luminance' && near ? leadOf(scene, near) : undefined;
   // "Sustained, a full white screen reaches 511 nits"
   const opener = isWord(scene.sentence[1], ',') ? scene.items[0] : undefined;
@@ -267,6 +110,9 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     firstWith(scene, 'hue') &&
     (isOutBy(scene, near) || isAtFullSaturation(scene))
   )
+    return errorSubject(scene, 'error', undefined);
+  // "At 45 degrees colours have shifted by 3.8"
+  if (dimension === '' && !own && near && isOffAxis(scene) && isOutBy(scene, near))
     return errorSubject(scene, 'error', undefined);
   // A clause that names something else does not inherit: "uniformity of 3" is not the greyscale's average.
   // "Blue falls short of its target by 13 %" after a word on the gamut: the hue's own saturation.

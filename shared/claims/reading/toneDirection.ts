@@ -26,7 +26,11 @@ function followsCurve(scene: Scene): Item | undefined {
 export function isDistance({ items }: Scene): boolean {
   return (
     isWord(items[0], 'by') &&
-    items.every((item) => item.number ?? (item.meanings.length === 0 || item.index === items[0]!.index))
+    items.every(
+      (item) =>
+        item.number ??
+        (item.meanings.length === 0 || keyOf(item, 'hedge') !== undefined || item.index === items[0]!.index),
+    )
   );
 }
 

@@ -1,3 +1,4 @@
+import { asides } from './sentences/asides.ts';
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
 import { directions } from './sentences/directions.ts';
@@ -26,6 +27,7 @@ import { valuesOfLight } from './sentences/valuesOfLight.ts';
  */
 export const sentences: readonly SentenceRow[] = [
   ...comparisons,
+  ...asides,
   ...comparedWithBefore,
   ...directions,
   ...distances,

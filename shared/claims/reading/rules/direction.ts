@@ -55,6 +55,13 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
 function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): boolean {
   if (key !== 'rolls-off' && key !== 'clips' && key !== 'neither') return false;
   if (keyOf(item, 'topic') && key === 'clips' && !/^clip/.test(item.text)) return true;
+  // "On our SDR clip": what is played.
+  const before = scene.items[scene.items.indexOf(item) - 1];
+  if (
+    isWord(item, 'clip', 'clips') &&
+    (isWord(before, 'our', 'the', 'a', 'test', 'film', 'demo', 'same', 'video') || keyOf(before, 'signal'))
+  )
+    return true;
   const axis = scene.axes.find((entry) => entry.kind === 'stimulus' && !entry.tone);
   const level = axis?.from ?? axis?.at;
   if (axis && level === undefined) {

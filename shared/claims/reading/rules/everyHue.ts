@@ -4,7 +4,8 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import { plays } from '../parts.ts';
 import { quantityById } from '../quantity.ts';
-import { nearestAxis, type Scene, valueNumbers } from '../scene.ts';
+import { firstWith, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
 import { operatorOf } from './limit.ts';
 
 const primaries = ['red', 'green', 'blue'];
@@ -38,8 +39,35 @@ function huesBound(scene: Scene): { hues: readonly string[] | undefined; items: 
   return undefined;
 }
 
+/** "Cyan, magenta and yellow all sit within 5 % of target": the saturation of each, on both sides. */
+function readWithinTarget(scene: Scene, findings: Findings): undefined {
+  const hues = scene.items.filter((item) => keyOf(item, 'hue'));
+  if (hues.length < 2 || scene.items.some((item) => keyOf(item, 'negation') !== undefined)) return;
+  const item = valueNumbers(scene).find(
+    ({ number }) => number!.dimension === 'percent' && ['<', '<='].includes(number!.comparator ?? ''),
+  );
+  const ofTarget = scene.items.filter(
+    (word) => /target/.test(word.text) || keyOf(word, 'concept') === 'saturation',
+  );
+  if (!item || ofTarget.length === 0 || firstWith(scene, 'concept', 'luminance')) return;
+  const x = item.number!.x;
+  const bounds = hues.flatMap((hue): Bound[] => {
+    const quantity = quantityById(`sweep.${keyOf(hue, 'hue')}.saturation`);
+    const { stat, ...part } = selectorOf(scene, quantity, 'under');
+    const bound = (op: Bound['op'], side: 'max' | 'min', limit: number): Bound => ({
+      operand: operandOf(scene, quantity, { ...part, stat: ['max', 'min'].includes(stat) ? side : stat }),
+      op,
+      x: limit,
+      unit: quantity.unit,
+    });
+    return [bound('<=', 'max', x), bound('>=', 'min', -x)];
+  });
+  propose(findings, scene, 'limit', { kind: 'bound', bounds }, [item, ...hues, ...ofTarget]);
+}
+
 /** "At full saturation none of the six hues goes past 3": one limit on the colour error of each. */
 export function readEveryHue(scene: Scene, findings: Findings): undefined {
+  readWithinTarget(scene, findings);
   const bound = huesBound(scene);
   if (!bound) return;
   for (const item of valueNumbers(scene)) {

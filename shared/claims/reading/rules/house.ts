@@ -11,6 +11,7 @@ import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { subjectOf } from '../subject.ts';
+import { countOfLevels } from './levelCount.ts';
 import { limitCheck, limitWords } from './limit.ts';
 import { onlyThere } from './onlyThere.ts';
 
@@ -136,6 +137,10 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       if (inComparator && keyOf(inComparator, 'comparator')) words.push(inComparator);
       const x = word === 'imperceptible' ? limits.imperceptibleDe2000 : (limitNumber?.number?.x ?? visible);
       if (limitNumber) words.push(limitNumber);
+      if (countOfLevels(scene) === null) {
+        refuse(findings, scene, 'house', 'the words leave open how many levels are meant', words);
+        continue;
+      }
       const check: Check = past
         ? limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit })
         : alwaysUnder(limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }));

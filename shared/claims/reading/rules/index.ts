@@ -143,7 +143,7 @@ export const rules: readonly Rule[] = [
   { read: resolveDoubtfulAxes, needs: [{ kinds: ['axis'] }] },
   {
     read: readEveryHue,
-    needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }, { kinds: ['stat'], words: ['both'] }],
+    needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }, { kinds: ['stat', 'hue'], words: ['both'] }],
   },
   { read: readLimits, needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }] },
   { read: readHouseWords, needs: [{ kinds: ['house', 'adjective'] }] },
@@ -157,7 +157,7 @@ export const rules: readonly Rule[] = [
         kinds: ['number', 'multiple', 'gamut', 'superlative', 'hedge', 'concept'],
       },
       {
-        kinds: ['number', 'concept', 'gamut', 'unit'],
+        kinds: ['number', 'concept', 'gamut', 'unit', 'fullScreen'],
         words: ['tested', 'set', 'sets', 'we', 'televisions', 'class', 'rivals'],
       },
     ],

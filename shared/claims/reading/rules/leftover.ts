@@ -78,7 +78,9 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'leftover', 'the words give no number', [item]);
     else if (
       keyOf(item, 'multiple') &&
-      scene.items.some((other) => keyOf(other, 'concept') || keyOf(other, 'unit'))
+      scene.items.some(
+        (other) => keyOf(other, 'concept') || keyOf(other, 'unit') || keyOf(other, 'fullScreen'),
+      )
     )
       refuse(findings, scene, 'leftover', 'the words do not say what the share is taken of', [item]);
     else if (

@@ -20,7 +20,12 @@ function countAt(scene: Scene, at: number): Item[] | undefined {
   const behind = items.slice(at + 1, at + 5);
   const noun = behind.findIndex((word) => plays(word, 'levels'));
   const between = behind.slice(0, noun);
-  if (noun >= 0 && between.every((word) => word.number || plays(word, 'partitive') || plays(word, 'verdict')))
+  if (
+    noun >= 0 &&
+    between.every(
+      (word) => word.number || plays(word, 'partitive') || plays(word, 'verdict') || isPlaced(word),
+    )
+  )
     return [items[at]!, ...between, behind[noun]!];
   // "Of the eleven steps, three are visible"
   const before = items.slice(0, at).findLast((word) => plays(word, 'levels'));
@@ -29,6 +34,11 @@ function countAt(scene: Scene, at: number): Item[] | undefined {
   const partOf =
     before && items.slice(0, before.index).some((word) => isWord(word, 'of', 'of the', 'out of'));
   return stated && partOf ? [before, items[at]!] : undefined;
+}
+
+/** "the brightest two", "the two brightest" */
+function isPlaced(word: Item | undefined): boolean {
+  return keyOf(word, 'superlative') !== undefined || plays(word, 'placed');
 }
 
 function sideOf(comparator: string | undefined): LevelCount['side'] | undefined {
@@ -51,7 +61,8 @@ export function countOfLevels(scene: Scene): LevelCount | null | undefined {
     if (!single && (number?.dimension !== '' || number.role !== undefined || number.outOf !== undefined))
       continue;
     // "Of the 24 patches": how many there are.
-    const items = plays(scene.items[at - 1], 'partitive') ? undefined : countAt(scene, at);
+    const isWhole = plays(scene.items[at - 1], 'partitive') && !isPlaced(scene.items[at + 1]);
+    const items = isWhole ? undefined : countAt(scene, at);
     if (!items) continue;
     const n = number?.x ?? 1;
     const side = sideOf(number?.comparator);
@@ -59,8 +70,7 @@ export function countOfLevels(scene: Scene): LevelCount | null | undefined {
       .slice(0, at)
       .some((entry) => keyOf(entry, 'negation') ?? (keyOf(entry, 'stat') === 'none' || undefined));
     // "The brightest two steps": which ones they are, a count does not ask.
-    const placed =
-      keyOf(scene.items[at - 1], 'superlative') ?? (plays(scene.items[at - 1], 'placed') || undefined);
+    const placed = isPlaced(scene.items[at - 1]) || items.some(isPlaced);
     if (!side || placed || number?.hedge || number?.to || denied || n < 1 || !Number.isInteger(n))
       return null;
     return { n, side: isWord(scene.items[at - 1], 'all but') ? 'others' : side, items };

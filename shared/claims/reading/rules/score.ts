@@ -53,7 +53,7 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
       (noun || (verb && isWord(verb, 'scores', 'scored', 'rates'))) &&
       number.dimension === '' &&
       number.outOf === undefined;
-    const ours = isOurNumber(scene, item);
+    const ours = isOurNumber(scene, item) || isCriterionsNumber(scene, item);
     const pointsScore = number.dimension === 'points' && (noun || (verb && isWord(verb, 'scores', 'scored')));
     if (!scaled && !starred && !named && !pointsScore && !ours) continue;
     if (
@@ -173,6 +173,23 @@ function isOurNumber(scene: Scene, item: Item): boolean {
       keyOf(taker, 'unit') !== undefined ||
       isWord(taker, 'a', 'an')) &&
     (next === undefined || next.type === 'mark' || isWord(next, 'for', 'overall', 'and', 'in'))
+  );
+}
+
+/** "Picture gets an 8, value a 7": a bare number behind the criterion that it is given for. */
+function isCriterionsNumber(scene: Scene, item: Item): boolean {
+  const { dimension, outOf, x } = item.number!;
+  const at = scene.items.indexOf(item);
+  const next = scene.sentence[item.index + 1];
+  if (dimension !== '' || outOf !== undefined || x > 20 || !isWord(scene.items[at - 1], 'a', 'an'))
+    return false;
+  if (next !== undefined && next.type !== 'mark' && !isWord(next, 'and', 'from', 'for')) return false;
+  const giver = scene.items[at - 2];
+  const criterion = firstWith(scene, 'criterion');
+  return (
+    criterion !== undefined &&
+    criterion.index < item.index &&
+    (isOneOf(giver, verbs) || (giver === criterion && isOneOf(scene.sentence[1], verbs)))
   );
 }
 

@@ -36,7 +36,7 @@ export function readTints(scene: Scene, findings: Findings): undefined {
         continue;
       }
       // "A hint of red" may be said of anything: only of greys it is a tint.
-      if (/\bhint of$/.test(item.text)) {
+      if (/\b(?:hint|trace|touch|suggestion|whisper|tinge|dash) of$/.test(item.text)) {
         const greys = scene.items.find((entry) => keyOf(entry, 'tone') || plays(entry, 'greys'));
         if (!greys) continue;
         words.push(greys);

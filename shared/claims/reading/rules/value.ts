@@ -249,6 +249,17 @@ function valueProblem(
     isWord(last, 'rather than')
   )
     return { why: 'the number names what should be, not what was measured', alone: true };
+  // "Some 650 above the target", "650 over the standard"
+  const isFromTarget = /target|standard/.test(next?.text ?? '') && keyOf(next, 'direction') !== undefined;
+  if (
+    !quantity.signed &&
+    (isFromTarget ||
+      (isWord(next, 'above', 'below', 'over', 'under', 'beyond', 'off', 'from') &&
+        scene.items
+          .slice(at + 2, at + 4)
+          .some((entry) => isWord(entry, 'target', 'standard', 'ideal', 'reference', 'what'))))
+  )
+    return { why: 'the number says how far it lies from another, not what was measured', alone: true };
   // "The average is 0.3 lower", "costs 0.3 more": beside a comparing word the number is a distance.
   if (keyOf(next, 'comparative') !== undefined && number.dimension !== 'percent')
     return { why: 'the number is a difference, and the words do not say of what', alone: true };

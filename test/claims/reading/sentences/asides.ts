@@ -1,0 +1,45 @@
+import type { SentenceRow } from './row.ts';
+
+/** Numbers that lean on their neighbours or on a word in passing for what they are of. */
+export const asides: readonly SentenceRow[] = [
+  ['Only the two brightest steps are over the threshold.', 'unproven', 'unproven'],
+  [
+    'The error climbs steadily, and by 80 per cent it stands at 5.2.',
+    'value grey.de2000 at 80 = 5.2 [5.15, 5.25]',
+  ],
+  [
+    'White measures 7,150 kelvin, some 650 above the target.',
+    'value white.cct = 7150 [7145, 7155]',
+    'unproven',
+  ],
+  ['There is a trace of magenta in the mid-tones.', 'direction grey.tint average ≥30 ≤70 magenta slight'],
+  [
+    'Shadows come out a shade too dark, by about 12 per cent at 10 per cent signal.',
+    'direction eotf.error average ≥5 ≤30 under slight',
+    'value eotf.error at 10 = -12 [-12.6, -11.4]',
+  ],
+  [
+    'It covers 94 per cent of P3 in xy, and 96 in u′v′.',
+    'value coverage.p3.xy = 94 [93.5, 94.5]',
+    'value coverage.p3.uv = 96 [95.5, 96.5]',
+  ],
+  [
+    'P3 coverage is 94 per cent by xy, BT.2020 71.',
+    'value coverage.p3.xy = 94 [93.5, 94.5]',
+    'value coverage.bt2020.xy = 71 [70.5, 71.5]',
+  ],
+  [
+    'Red and blue both sit within 5 per cent of target.',
+    'bound sweep.red.saturation max <= 5 and sweep.red.saturation min >= -5 and sweep.blue.saturation max <= 5 and sweep.blue.saturation min >= -5',
+  ],
+  ['The full-screen figure is barely half of that.', 'unproven'],
+  ['At 45 degrees colours have shifted by 3.8.', 'value angle.de2000 at 45 {angle 45} = 3.8 [3.75, 3.85]'],
+  ['In the Game mode it answers in 11.2 ms.', 'value lag {mode Game} = 11.2 [11.15, 11.25]'],
+  [
+    'It draws 98 watts on our SDR clip, and 0.4 on standby.',
+    'value power.calm {signal SDR} = 98 [97.5, 98.5]',
+    'value standby = 0.4 [0.35, 0.45]',
+  ],
+  ['It is 52 mm deep, 1,230 wide and 710 tall.', 'fact depth = 52', 'fact width = 1230', 'fact height = 710'],
+  ['Picture gets an 8, value a 7.', 'score picture = 8', 'score value = 7'],
+];
