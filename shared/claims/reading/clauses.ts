@@ -122,6 +122,14 @@ function leansToo(items: readonly Item[]): boolean {
   );
 }
 
+/** "the Kasulind gets to 94 %" */
+function namesSetFirst(items: readonly Item[]): boolean {
+  return (
+    items.slice(0, 2).some((item) => keyOf(item, 'unit') !== undefined) &&
+    items.slice(1, 4).some((item) => keyOf(item, 'verb') !== undefined)
+  );
+}
+
 /** Kinds of things that "and" strings together without beginning a new statement. */
 function listKind(item: Item | undefined): string | undefined {
   if (!item) return undefined;
@@ -217,6 +225,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       deniesStatistic(piece) ||
       coloursGrey(piece.items) ||
       (leaning > 1 && leans(piece.items)) ||
+      (hasVerb(piece.items) && piece.items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items) ||
       (order > 0 && isGapped(piece.items));
@@ -278,6 +287,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     const isColon = piece.mark === ':';
     // "It leans to blue, and not shyly: white comes out at 7,600 K": the colon begins anew.
     if (isColon && pending.length > 0 && leans(pending) && hasVerb(piece.items)) {
+      clauses.push(pending);
+      pending = [];
+    }
+    // "Neither covers all of it: the Kasulind gets to 94 %": behind the colon a set is named anew.
+    if (isColon && pending.length > 0 && hasVerb(pending) && namesSetFirst(piece.items)) {
       clauses.push(pending);
       pending = [];
     }

@@ -16,6 +16,8 @@ function isLabel(label: readonly Item[]): boolean {
   return (
     label.length > 0 &&
     label.length <= longestLabel &&
+    // "Neither covers all of it: …" is a statement, no label.
+    !label.some((item) => keyOf(item, 'negation') !== undefined || isWord(item, 'both')) &&
     !label.some((item) => isSet(item) || (isAmount(item) && !isWord(label[item.index - 1], 'hdmi'))) &&
     label.some(
       (item) =>

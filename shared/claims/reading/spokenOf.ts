@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
+import { knownGroup } from './knownGroup.ts';
 import { countsPorts, isPortCount } from './portCount.ts';
 import type { Scene } from './scene.ts';
 
@@ -48,7 +49,12 @@ export function groupNamed({
       ({ item }, order) =>
         order === 0 ||
         item === subjects[order - 1]!.item ||
-        items.some((word) => word.index < item.index && word.index >= item.index - 3 && isWord(word, 'and')),
+        items.some(
+          (word) =>
+            word.index < item.index &&
+            word.index >= item.index - 3 &&
+            (isWord(word, 'and') || (isWord(word, 'nor') && items.some((other) => isWord(other, 'neither')))),
+        ),
     );
     const ids = [...new Set(subjects.map(({ id }) => id))];
     return joined && ids.length > 1 && ids.every((id) => !id.includes('|') && id !== 'rival')
@@ -107,7 +113,10 @@ export function groupNamed({
         isWord(item, 'sets', 'televisions', 'tvs', 'rivals', 'rival', 'models'),
       ));
   const oneOther = context.units.length === 2 && !isWord(first, 'both', 'neither', 'all');
-  return (alone && (index === 0 || previous?.unitProblem !== undefined)) || (counted && !oneOther)
-    ? 'unnamed'
-    : undefined;
+  if (!((alone && (index === 0 || previous?.unitProblem !== undefined)) || (counted && !oneOther)))
+    return undefined;
+  const known = knownGroup({ context, carry }, first, second);
+  // Their number is no claim of its own.
+  for (const { number } of [first, second]) if (known && number) number.role = 'cohort';
+  return known ?? 'unnamed';
 }

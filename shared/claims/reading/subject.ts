@@ -4,7 +4,7 @@ import { cellOf, spreadOf } from './cell.ts';
 import { fits, isOnePoint, isPossible } from './conceptFit.ts';
 import { byConcept, errorSubject } from './conceptSubject.ts';
 import { gamutOf } from './gamut.ts';
-import { type Item, isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf, meaningOf } from './items.ts';
 import { keepsOfLight, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
 import { isAtRest } from './powerName.ts';
@@ -239,5 +239,13 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     if (later && !scene.axes.some(({ kind }) => kind === 'angle'))
       return settled('peak.hold', 'hold', [later]);
   }
+  // "The quickest of the five at 9.6 ms"
+  const compared = dimension === 'time' && scene.items.some((item) => comparedConcept(item) === 'lag');
+  if (compared && !own) return byConcept(scene, 'lag', undefined, dimension);
   return { problem: 'the words do not say which quantity is meant' };
+}
+
+function comparedConcept(item: Item): string | undefined {
+  const meaning = meaningOf(item, 'superlative') ?? meaningOf(item, 'comparative');
+  return (meaning?.data as { concept: string } | undefined)?.concept;
 }

@@ -147,6 +147,15 @@ const extreme = new Set([
   'worst',
 ]);
 
+/** "For £600 more", "for a quarter more money": what is paid leaves the subject to come. */
+function isOfMoney(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[at], 'more', 'less', 'extra') &&
+    isWord(items[0], 'for') &&
+    (items[at - 1]?.number?.role === 'money' || isWord(items[at + 1], 'money'))
+  );
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -155,7 +164,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const item = items[at]!;
     if (
       keyOf(item, 'verb') ||
-      keyOf(item, 'comparative') ||
+      (keyOf(item, 'comparative') && !isOfMoney(items, at)) ||
       isWord(item, 'is', 'are', 'was', 'were', 'has', 'beats', 'matches', 'trails', 'it')
     )
       verbSeen = true;
@@ -310,6 +319,9 @@ export function settleUnit(scene: Scene): void {
   if (several === 'unnamed') {
     scene.unitNamed = true;
     scene.unitProblem = 'the words speak of several sets at once and name none of them';
+  } else if (several && !subject) {
+    scene.unitNamed = true;
+    scene.unit = several.includes(context.own) ? undefined : several[0];
   } else if (antecedent) {
     const id = resolveMention(antecedent, carry, context);
     scene.unitNamed = true;
@@ -340,7 +352,7 @@ export function settleUnit(scene: Scene): void {
     if (previous && !startsWithVerb(scene.items) && !isElliptic(scene.items) && !isSamePredicate(scene.items))
       scene.unitProblem = 'the words before are about another set and these do not say which they mean';
   }
-  if (several && several !== 'unnamed') scene.group = several;
+  if (several && several !== 'unnamed' && several.length > 1) scene.group = several;
   else if (!scene.unitNamed && previous?.group && scene.unit === previous.unit) scene.group = previous.group;
   const relative = subject || size ? undefined : unnamedRelative(scene.items);
   if (relative) scene.unitProblem = `“${relative.text}” could be more than one set`;

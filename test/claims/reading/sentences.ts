@@ -12,6 +12,7 @@ import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
 import { openNumbers } from './sentences/openNumbers.ts';
 import { owners } from './sentences/owners.ts';
+import { pairs } from './sentences/pairs.ts';
 import { parallel } from './sentences/parallel.ts';
 import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
 import type { SentenceRow } from './sentences/row.ts';
@@ -40,6 +41,7 @@ export const sentences: readonly SentenceRow[] = [
   ...observed,
   ...openNumbers,
   ...owners,
+  ...pairs,
   ...parallel,
   ...patchesAndBareNumbers,
   ...silent,

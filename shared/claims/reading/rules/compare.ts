@@ -343,7 +343,10 @@ function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   if (scene.unit === undefined) return false;
   const at = scene.items.indexOf(multiple);
   let left = at - 1;
-  while (keyOf(scene.items[left], 'hedge') !== undefined || isWord(scene.items[left], 'just', 'only'))
+  while (
+    keyOf(scene.items[left], 'hedge') !== undefined ||
+    isWord(scene.items[left], 'just', 'only', 'you', 'us')
+  )
     left -= 1;
   const verb = scene.items[left];
   const after = isWord(scene.items[at + 1], 'the', 'its') ? scene.items[at + 2] : scene.items[at + 1];

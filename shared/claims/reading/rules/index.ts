@@ -8,6 +8,7 @@ import { readDirections } from './direction.ts';
 import { resolveDoubtfulAxes } from './doubtfulAxis.ts';
 import { readEcho } from './echo.ts';
 import { readEllipsis } from './ellipsis.ts';
+import { readEvenMatch } from './evenMatch.ts';
 import { readEveryHue } from './everyHue.ts';
 import { readFormats } from './formats.ts';
 import { readHouseWords } from './house.ts';
@@ -70,7 +71,10 @@ export const rules: readonly Rule[] = [
   { read: readFormats, needs: [{ kinds: ['format'] }] },
   {
     read: readPaidMore,
-    needs: [{ kinds: ['number'] }, { words: ['another', 'extra', 'further', 'additional', 'more', 'less'] }],
+    needs: [
+      { kinds: ['number', 'multiple'] },
+      { words: ['another', 'extra', 'further', 'additional', 'more', 'less'] },
+    ],
   },
   { read: readPrice, needs: [{ kinds: ['number'] }] },
   {
@@ -98,6 +102,12 @@ export const rules: readonly Rule[] = [
   { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest'] }] },
   // Rankings and comparisons without a number.
   { read: readEquals, needs: [{ kinds: ['set', 'equative'] }] },
+  {
+    read: readEvenMatch,
+    needs: [
+      { words: ['level', 'even', 'par', 'neck', 'between', 'tie', 'tied', 'ties', 'inseparable', 'heat'] },
+    ],
+  },
   { read: readRankList, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept'] }] },
   {
     read: readRanks,

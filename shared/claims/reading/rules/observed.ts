@@ -95,6 +95,12 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
+    const compared = comparedThan(scene);
+    if (compared) {
+      const why = 'what was seen on two sets is not compared by a check';
+      refuse(findings, scene, 'observed', why, [item, ...compared]);
+      continue;
+    }
     const vague = findPart(scene.items, 'unmeasured');
     const absent = scene.items.some((entry) => isWord(entry, 'none'));
     if (
@@ -136,6 +142,13 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         keyOf(item, 'severity')
       )
         scene.used.add(item);
+}
+
+/** "Blooming is less visible than on the Kasulind": how it stands to another, not how much it is. */
+function comparedThan({ items }: Scene): Item[] | undefined {
+  const than = items.findIndex((item) => isWord(item, 'than'));
+  const comparative = items.findLast((item, at) => at < than && keyOf(item, 'comparative') !== undefined);
+  return comparative && [comparative, items[than]!];
 }
 
 /** "Smearing is mild", "reflections are awful": how much is said, in a word that the house does not define. */

@@ -153,8 +153,12 @@ function readComparative(
     return;
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
-    if (generic && !(carried && concepts(scene).length > 0) && ('problem' in quantity || !isOwned(scene)))
+    if (generic && !(carried && concepts(scene).length > 0) && ('problem' in quantity || !isOwned(scene))) {
+      // "Off axis the Vane is the better set": a comparison all the same.
+      if (scene.unitNamed && isWord(scene.items[at + 1], 'set', 'screen', 'television', 'tv', 'panel'))
+        refuse(findings, scene, 'order', 'the words do not say in what', [item, scene.items[at + 1]]);
       return;
+    }
     // "Deeper still": than the set that was spoken of just before.
     const still = isWord(scene.items[at + 1], 'still');
     const before = splitVariant(scene.previous ? scene.previous.unit : scene.carry.unit).unit;

@@ -77,8 +77,19 @@ export function ownerOf(scene: Scene, item: Item): { id?: string } | undefined {
   if (!isCounterpart(scene, item)) return undefined;
   const { own } = scene.context;
   if (scene.unit !== undefined && scene.unit !== own) return { id: own };
-  const id = rivalOf(scene.carry, scene.context);
+  const id = rivalBefore(scene, item) ?? rivalOf(scene.carry, scene.context);
   return id === undefined ? {} : { id };
+}
+
+/** "It is brighter than the Kasulind: 742 nits against 721": the other set that the sentence has named. */
+function rivalBefore(scene: Scene, item: Item): string | undefined {
+  const ids = new Set<string | undefined>();
+  for (let at: Scene | null = scene; at; at = at.previous)
+    for (const mention of at.units)
+      if (mention.role !== 'maker' && mention.item.index < item.index)
+        ids.add(resolveMention(mention, scene.carry, scene.context));
+  ids.delete(scene.context.own);
+  return ids.size === 1 ? [...ids][0] : undefined;
 }
 
 /** Does the number belong to another set than the one that the clause is about? */

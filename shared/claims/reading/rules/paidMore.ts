@@ -7,6 +7,7 @@ import type { Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
+import { hedgeBefore, multipleAt, ratioStated } from './ratioNumber.ts';
 
 const paying = [
   'for',
@@ -39,6 +40,7 @@ function extraBeside(scene: Scene, at: number): { item: Item; less: boolean } | 
  * the words are a comparison, which `compare.ts` reads.
  */
 export function readPaidMore(scene: Scene, findings: Findings): undefined {
+  readShareMore(scene, findings);
   for (const [at, item] of scene.items.entries()) {
     const number = item.number;
     if (number?.role !== 'money' || scene.used.has(item)) continue;
@@ -73,6 +75,29 @@ export function readPaidMore(scene: Scene, findings: Findings): undefined {
       mention?.item,
     ]);
   }
+}
+
+/** "For a quarter more money the Umbra …", "for 24 % more": the ratio of the two prices. */
+function readShareMore(scene: Scene, findings: Findings): undefined {
+  const at = scene.items.findIndex(
+    (item, place) => isWord(item, 'more', 'less') && isWord(scene.items[place + 1], 'money'),
+  );
+  const anchor = scene.items[at - 1];
+  const number = anchor?.number?.dimension === 'percent' ? anchor : undefined;
+  const multiple = number || !anchor ? undefined : multipleAt(scene);
+  if (at < 0 || !anchor || (!number && multiple?.item !== anchor) || scene.used.has(anchor)) return;
+  const more = scene.items[at]!;
+  const words = [anchor, more, scene.items[at + 1]];
+  const id = setBought(scene);
+  const lower = isWord(more, 'less');
+  const hedge = number ? undefined : hedgeBefore(scene, anchor);
+  const stated = ratioStated(number, multiple, hedge, true, lower);
+  if (!stated || id === undefined || scene.items.some((word) => isWord(word, 'than'))) return;
+  const price = quantityById('fact:price');
+  const operand = (of: string) =>
+    operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, scene.context.own));
+  const check = { kind: 'ratio' as const, a: operand(id), b: operand(scene.context.own), stated };
+  propose(findings, scene, 'ratio', check, [...words, hedge]);
 }
 
 function conditionsOf(id: string, own: string): StatedConditions {

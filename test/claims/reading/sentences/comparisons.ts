@@ -172,7 +172,7 @@ export const comparisons: readonly SentenceRow[] = [
   [
     'The Kasulind is slower still at 24.6 ms.',
     'order lag {kasulind} higher ahead of orrinvale-hearth-55',
-    'unproven',
+    'value lag {kasulind} = 24.6 [24.55, 24.65]',
   ],
   ['I could find slight banding.', 'observed banding 1–1'],
   ['There was judder only if I looked for it.', 'observed judder 1–4'],

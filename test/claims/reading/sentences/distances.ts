@@ -13,7 +13,7 @@ export const distances: readonly SentenceRow[] = [
   ['It falls short of its promise by 53 nits.', 'unproven'],
   ['For £600 more you can have the Umbra.', 'difference fact.price {nocthale} : fact.price = 600 [600, 600]'],
   ['For another £250 you get the Umbra.', 'difference fact.price {nocthale} : fact.price = 250 [250, 250]'],
-  ['If you can find another £250, the Umbra is the better set.', 'unproven'],
+  ['If you can find another £250, the Umbra is the better set.', 'unproven', 'unproven'],
   [
     'The lowest average error we have measured belongs to the Plain.',
     'order grey.de2000 {veltrane} lower best',
