@@ -288,7 +288,9 @@ function isWholeOf(items: readonly Item[], { index, number }: Item): boolean {
   const after = items[index + 1];
   // "The lowest of the five." may be sets; twenty-four are the patches of the chart.
   const ends = after === undefined || after.type === 'mark';
-  const closes = ends ? number?.x === 24 : keyOf(after, 'verb') !== undefined;
+  // "Red is the worst of the six, at 4.6": six of what, the sentence says no more than of which hue.
+  const ofHues = [3, 6].includes(number?.x ?? 0) && items.some((item) => keyOf(item, 'hue') !== undefined);
+  const closes = ends ? number?.x === 24 || ofHues : keyOf(after, 'verb') !== undefined;
   if (!closes && !plays(after, 'levels') && !plays(after, 'colouring')) return false;
   let at = index - 1;
   while (isWord(items[at], 'the', 'all', 'its', 'these', 'our')) at -= 1;

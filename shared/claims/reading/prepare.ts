@@ -205,7 +205,11 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   const window = windowOfList(scene);
   if (window) set('window', window.number!.x, window);
   // Said once of the sentence: an hour with the controls, and then what came of it.
-  if (origin.stage === undefined && scene.index === 0 && saysWorkDone(scene.sentence)) {
+  const worked =
+    scene.index === 0
+      ? origin.stage === undefined && saysWorkDone(scene.sentence)
+      : origin.stage !== 'named' && saysWorkDone(scene.items);
+  if (worked) {
     conditions.stage = 'adjusted';
     origin.stage = 'named';
     named.stage = 'adjusted';
@@ -229,7 +233,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   }
   const updated =
     speaksOfUpdate(scene.items) || (scene.previous !== null && speaksOfUpdate(scene.previous.items));
-  if (isNow) delete conditions.before;
+  if (isNow && !former) delete conditions.before;
   else if (updated && !former) conditions.before = 'update';
   // "Adjustment takes the average from 3.2 to 0.5": what the change led to is the adjusted set's.
   if (

@@ -117,7 +117,7 @@ export function patchAsked(items: readonly Item[]): number | undefined {
 /** "In a 10 % window you get 1,190, at 25 percent it's 706": the next window of a list, where nothing else is named. */
 export function windowOfList(scene: Scene): Item | undefined {
   const before = scene.previous?.conditions;
-  if (before?.window === undefined || before.origin.window === undefined) return undefined;
+  if (before?.window === undefined || before.origin.window === undefined) return sizeOfList(scene);
   if (
     scene.items.some((item) => item.number?.role === 'window' || keyOf(item, 'concept') || keyOf(item, 'hue'))
   )
@@ -125,6 +125,22 @@ export function windowOfList(scene: Scene): Item | undefined {
   const [axis] = scene.axes;
   const place = axis?.items.find(({ number }) => number?.dimension === 'percent');
   return axis?.at !== undefined && !axis.tone && scene.axes.length === 1 ? place : undefined;
+}
+
+/** "742 nits at 10 per cent, 640 at 25": behind an amount of light at a percentage the next with its own. */
+function sizeOfList({ items, previous }: Scene): Item | undefined {
+  const light = previous?.items.findIndex(({ number }) => number?.dimension === 'luminance') ?? -1;
+  const size = previous?.items[light + 2];
+  const isSize = size?.number?.dimension === 'percent' || size?.number?.role === 'window';
+  if (light < 0 || !isWord(previous!.items[light + 1], 'at') || !isSize) return undefined;
+  const words = items.filter(({ type }) => type !== 'mark');
+  const [amount, at, place] = isWord(words[0], 'and') ? words.slice(1) : words;
+  const isPlace = place?.number?.dimension === '' || place?.number?.dimension === 'percent';
+  if (!amount?.number || !isWord(at, 'at') || !isPlace || amount.number.x < 20) return undefined;
+  place!.number!.role = 'window';
+  const { dimension, unit, factor } = previous!.items[light]!.number!;
+  if (amount.number.dimension === '') Object.assign(amount.number, { dimension, unit, factor });
+  return place;
 }
 
 /** Is it a patch that stands behind the other set of a comparison, "than the Kasulind in a 10 % window"? */

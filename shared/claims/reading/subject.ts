@@ -191,7 +191,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     near.number.x < 30 &&
     ['average', 'max', 'min'].includes(statOf(scene) ?? '')
   )
-    return errorSubject(scene, 'greyError', undefined);
+    return errorSubject(scene, hasKey(scene, 'hue') ? 'error' : 'greyError', undefined);
   if (dimension === 'luminance' && !own) return luminanceSubject(scene, 'luminance', undefined, dimension);
   if (dimension === 'ratio' && !own) return byConcept(scene, 'contrast', undefined, dimension);
   if (dimension === 'de') return errorSubject(scene, 'error', undefined);

@@ -27,6 +27,7 @@ function isWorkedOn(items: readonly Item[], at: number): boolean {
  * and what is said of it then and later in the paragraph is said of it as adjusted.
  */
 export function saysWorkDone(items: readonly Item[]): boolean {
+  if (isHoursWork(items)) return true;
   for (const [at, item] of items.entries()) {
     if (!controls.test(item.text)) continue;
     const lead = items.slice(0, at);
@@ -51,6 +52,16 @@ export function saysWorkDone(items: readonly Item[]): boolean {
     if (rest.some((word, index) => isOutcome(word, rest[index + 1]))) return true;
   }
   return false;
+}
+
+/** "An hour's work brings that to 0.7" */
+function isHoursWork(items: readonly Item[]): boolean {
+  return items.some(
+    (item, at) =>
+      isWord(item, 'work', 'tinkering', 'fiddling', 'effort') &&
+      items.slice(Math.max(0, at - 4), at).some(isSpan) &&
+      items.slice(at + 1).some((word, index, rest) => isOutcome(word, rest[index + 1])),
+  );
 }
 
 /** "an hour", "twenty minutes", "an evening" */

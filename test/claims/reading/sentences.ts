@@ -1,4 +1,5 @@
 import { asides } from './sentences/asides.ts';
+import { changes } from './sentences/changes.ts';
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
 import { directions } from './sentences/directions.ts';
@@ -29,6 +30,7 @@ import { valuesOfLight } from './sentences/valuesOfLight.ts';
 export const sentences: readonly SentenceRow[] = [
   ...comparisons,
   ...asides,
+  ...changes,
   ...comparedWithBefore,
   ...directions,
   ...distances,

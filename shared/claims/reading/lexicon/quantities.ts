@@ -53,7 +53,7 @@ export const quantityWords: Readonly<Record<string, string>> = {
   lag: `input lag; lag; input latency; latency; input delay; display lag; controller lag; display latency; input lag time`,
   response: `response time; pixel response; pixel response time; response; grey to grey response; transition time; panel response; average response time; response times; grey to grey time`,
   power: `power consumption; power draw; power; consumption; energy use; power use; energy consumption; power usage; draws; draw; consumes; uses; takes; pulls; sips; gulps; swallows`,
-  standby: `standby; standby power; standby consumption; standby power consumption; standby draw; power in standby; draw in standby; consumption in standby; standby mode; on standby; in standby`,
+  standby: `standby; standby power; standby consumption; standby power consumption; standby draw; power in standby; draw in standby; consumption in standby; standby mode; on standby; in standby; idles; idling; when idle; at idle; dozing`,
   noise: `noise; fan noise; noise level; acoustic noise; hum; fan; sound level`,
   saturation: `saturation; saturation error(s); saturation target(s); colourfulness; saturation level`,
   hueError: `hue; hue error(s); hue shift; hue angle; hue deviation(s); hue target`,

@@ -33,7 +33,9 @@ function errorQuantity(scene: Scene): { quantity: Quantity; items: Item[] } | un
   if (scene.axes.some((axis) => axis.kind === 'stimulus' && !axis.tone))
     return { quantity: quantityById('grey.de2000'), items: [] };
   const colourWord = scene.items.find((item) => isWord(item, 'colour', 'colours'));
-  const greyWord = scene.items.find((item) => isWord(item, 'grey', 'greys', 'tones'));
+  const greyWord = scene.items.find(
+    (item, at) => isWord(item, 'grey', 'greys', 'tones') && !isWord(scene.items[at - 1], 'skin', 'flesh'),
+  );
   if (
     isOffAxis(scene) &&
     scene.items.some((item) => isWord(item, 'shift', 'shifts', 'colour', 'colours', 'changes'))

@@ -16,6 +16,7 @@ import { copulas, readLeftovers, readOpinions } from './leftover.ts';
 import { readLimits } from './limit.ts';
 import { readMakerClaims } from './maker.ts';
 import { readMeasures } from './measures.ts';
+import { readNearTo } from './nearTo.ts';
 import { readObservations } from './observed.ts';
 import { readOrders } from './order.ts';
 import { readPaidMore } from './paidMore.ts';
@@ -155,6 +156,7 @@ export const rules: readonly Rule[] = [
     read: readEveryHue,
     needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }, { kinds: ['stat', 'hue'], words: ['both'] }],
   },
+  { read: readNearTo, needs: [{ kinds: ['limit'] }, { words: ['of'] }] },
   { read: readLimits, needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }] },
   { read: readHouseWords, needs: [{ kinds: ['house', 'adjective'] }] },
   { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },

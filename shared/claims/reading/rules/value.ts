@@ -249,6 +249,9 @@ function valueProblem(
     isWord(last, 'rather than')
   )
     return { why: 'the number names what should be, not what was measured', alone: true };
+  // "HDR adds another 54 W": on top of what was said.
+  if (isWord(last, 'another', 'extra', 'further', 'adds', 'add', 'saves', 'gains'))
+    return { why: 'the number is a difference, and the words do not say of what', alone: true };
   // "Some 650 above the target", "650 over the standard"
   const isFromTarget = /target|standard/.test(next?.text ?? '') && keyOf(next, 'direction') !== undefined;
   if (

@@ -137,7 +137,7 @@ export const valuesOfLight: readonly SentenceRow[] = [
   [
     'HDR peaks are 742 nits at 10 % and 412 nits at 100 %.',
     'value peak at 10 {signal HDR} = 742 [741.5, 742.5]',
-    'value peak at 100 {signal HDR} = 412 [411.5, 412.5]',
+    'value peak at 100 {signal HDR, window 100} = 412 [411.5, 412.5]',
   ],
   ['A 10 % patch reaches 742 nits.', 'value peak at 10 {window 10} = 742 [741.5, 742.5]'],
   ['A full white screen measures 412 nits.', 'value peak at 100 {window 100} = 412 [411.5, 412.5]'],
