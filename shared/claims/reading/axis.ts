@@ -238,6 +238,8 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   if (isWord(before, 'at', 'by'))
     return isWord(before, 'by') && !noun && !opens && !leadsOn ? null : span({ at: x }, left, right, bare);
   const comparator = keyOf(before, 'comparator');
+  // "Never misses its target by more than 3 %": how far, not where.
+  if (comparator !== undefined && percent && !noun && isWord(items[left - 1], 'by')) return null;
   const bothWays = !noun && !degreesWord && !degrees;
   if (comparator === '>' || comparator === '>>' || isWord(before, 'past', 'after')) {
     if (bare && !noun) return null;

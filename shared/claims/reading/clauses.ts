@@ -307,7 +307,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       listKind(before[before.length - 1]) !== undefined &&
       listKind(piece.items.find((item) => listKind(item) !== undefined)) ===
         listKind(before[before.length - 1]) &&
-      !piece.items.some((item) => item.number !== undefined) &&
+      !piece.items.some((item) => item.number !== undefined || keyOf(item, 'multiple') !== undefined) &&
       !before.some((item) => keyOf(item, 'house') && piece.items.some((other) => keyOf(other, 'house')));
     if (joinsList && last) last.push(...piece.items);
     else if (isColon && pending.length > 0 && clauses.length === 0) {

@@ -125,6 +125,18 @@ function followsStatement(clause: readonly Item[], guess: Item): boolean {
   );
 }
 
+/** "3,740:1, a loss most of us would take": the guess stands behind all that is claimed, parted by a comma. */
+function trailsStatement(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const mark = sentence.findLast(
+    ({ index, type, text }) => index < guess.index && type === 'mark' && text === ',',
+  );
+  return (
+    mark !== undefined &&
+    clause.some((item) => item.index < mark.index && isAnchor(item)) &&
+    !clause.some((item) => item.index > mark.index && isAnchor(item))
+  );
+}
+
 /** Does a condition or a guess govern the clause, so that it says nothing of what was measured? */
 export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
   return clause.some((item) => {
@@ -137,7 +149,8 @@ export function isConditional(sentence: readonly Item[], clause: readonly Item[]
       !(item.text === 'may' && sentence[item.index + 1]?.number) &&
       !(item.text === 'should' && clause.some((other) => keyOf(other, 'house'))) &&
       !isEndedByColon(sentence, clause, item) &&
-      !followsStatement(clause, item)
+      !followsStatement(clause, item) &&
+      !trailsStatement(sentence, clause, item)
     );
   });
 }

@@ -33,7 +33,9 @@ export function countedAt(items: readonly Item[], at: number): Item[] {
 /** Gives a number without a unit the unit of another that it stands beside. */
 export function takeUnit(amount: Item | undefined, model: Item | undefined): undefined {
   const [number, other] = [amount?.number, model?.number];
-  if (!number || !other || number.dimension !== '' || number.spelled) return;
+  // "Two years, the Kasulind one": only of a warranty is a number in words a measure.
+  if (!number || !other || number.dimension !== '' || (number.spelled && other.dimension !== 'months'))
+    return;
   number.dimension = other.dimension;
   number.unit = other.unit;
   number.factor = other.factor;

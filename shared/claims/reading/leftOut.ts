@@ -47,7 +47,7 @@ function modelBefore(items: readonly Item[], end: number): Model | undefined {
 
 const leads = /^(?:and|but|while|whereas|where|though|against|to|versus|vs|compared with|compared to|with)$/;
 const fillers =
-  /^(?:'s|has|have|had|gets?|got|offers?|manages?|makes do|do|comes|carries|brings|provides|musters?|sports|settles|stops|takes|only|just|even|still|a|the|mere|with|at|on|for|is|weighs|runs|of|another|exactly)$/;
+  /^(?:'s|gives?|you|us|allows|came|comes|has|have|had|gets?|got|offers?|manages?|makes do|do|comes|carries|brings|provides|musters?|sports|settles|stops|takes|only|just|even|still|a|the|mere|with|at|on|for|is|weighs|runs|of|another|exactly)$/;
 
 interface Short {
   start: number;

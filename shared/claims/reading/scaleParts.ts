@@ -42,6 +42,17 @@ export function settleScaleParts(items: readonly Item[]): undefined {
       item.number!.onScale = true;
       continue;
     }
+    // "By the time you hit full white the error is about six"
+    if (
+      isWord(item, 'full white', 'peak white') &&
+      isWord(before, 'hit', 'reach', 'get to', 'reaches', 'hits') &&
+      speaksOfError(items) &&
+      !items.some((other) => luminous.has(other.number?.dimension ?? ''))
+    ) {
+      becomesPercent(item, 100);
+      item.number!.onScale = true;
+      continue;
+    }
     const leads =
       before !== undefined && (isOneOf(before, places) || keyOf(before, 'comparator') !== undefined);
     if (!leads) continue;
@@ -87,7 +98,9 @@ function isErrorOfWhite(items: readonly Item[], at: number): boolean {
   const verb = items[named ? at + 1 : at + 2];
   return (
     (named || percent) &&
-    (plays(verb, 'colouring') || ['exceed', 'stay'].includes(keyOf(verb, 'verb') ?? '')) &&
+    (plays(verb, 'colouring') ||
+      isWord(verb, 'ends', 'finishes', 'lands', 'comes', 'stands', 'sits') ||
+      ['exceed', 'stay'].includes(keyOf(verb, 'verb') ?? '')) &&
     (speaksOfError(items) ||
       (keyOf(verb, 'verb') === 'exceed' && items.some((other) => other.number?.dimension === ''))) &&
     !items.some((other) => luminous.has(other.number?.dimension ?? ''))

@@ -109,6 +109,9 @@ export function statOf(scene: Scene): string | undefined {
   for (const [at, item] of scene.items.entries()) {
     const stat = keyOf(item, 'stat');
     if (stat === undefined) continue;
+    // "The lowest average of the three": of the sets, not of the levels.
+    if (stat !== 'average' && namedStats.has(stat) && keyOf(scene.items[at + 1], 'stat') === 'average')
+      continue;
     if (!binding && bindingStats.has(stat) && !scene.conditionItems.has(item)) binding = item;
     if (namedStats.has(stat) && !(keyOf(item, 'trailing') && scene.items[at - 1]?.number)) {
       named = item;

@@ -126,6 +126,13 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
         isWord(scene.items[scene.items.indexOf(near) + 1], 'under', 'over')))
   )
     return byConcept(scene, 'saturation', undefined, dimension);
+  // "It follows PQ, within 5 % at every step"
+  const tracked = scene.previous?.said?.at(-1);
+  const follows =
+    tracked?.kind === 'direction' &&
+    tracked.operand.type === 'quantity' &&
+    tracked.operand.id === 'eotf.error';
+  if (dimension === 'percent' && !own && follows) return byConcept(scene, 'eotf', undefined, dimension);
   const inForce = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
   const spread = dimension === '' && ['average', 'max', 'min'].includes(statOf(scene) ?? '');
   // "From 3.2 to 0.5": both states are of one quantity.

@@ -8,6 +8,7 @@ import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
 import { groups } from './sentences/groups.ts';
 import { leftOut } from './sentences/leftOut.ts';
+import { leftToGuess } from './sentences/leftToGuess.ts';
 import { levels } from './sentences/levels.ts';
 import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
@@ -38,6 +39,7 @@ export const sentences: readonly SentenceRow[] = [
   ...facts,
   ...groups,
   ...leftOut,
+  ...leftToGuess,
   ...levels,
   ...limits,
   ...observed,

@@ -19,9 +19,9 @@ export function groupNamed(scene: Scene): { n: number; items: Item[] } | undefin
     const lead = scene.items[at - 2];
     const article =
       isWord(before, 'the', 'these', 'those', 'our', 'all') &&
-      isWord(lead, 'of', 'among', 'amongst', 'between', 'from');
+      (isWord(lead, 'of', 'among', 'amongst', 'between', 'from') || / of$/.test(lead?.text ?? ''));
     if (!article && !isWord(before, 'among', 'amongst')) continue;
-    const next = scene.items[at + 1];
+    const next = scene.sentence[item.index + 1]?.type === 'mark' ? undefined : scene.items[at + 1];
     if (
       next &&
       next.type !== 'mark' &&

@@ -46,6 +46,17 @@ function errorQuantity(scene: Scene): { quantity: Quantity; items: Item[] } | un
   return undefined;
 }
 
+/** "Adjusted, it is close to reference": of a set, with nothing else named, it is the greyscale (`judging.md`, "House words");
+ * plain "reference" of a set may be a manner of speaking. */
+function plainReference(scene: Scene, word: string): { quantity: Quantity; items: Item[] } | undefined {
+  const other = scene.items.some(
+    (item) => keyOf(item, 'concept') ?? keyOf(item, 'hue') ?? keyOf(item, 'gamut') ?? keyOf(item, 'topic'),
+  );
+  const ofSet = scene.conditions.origin.stage === 'named' || scene.conditions.stage === 'adjusted';
+  if (other || !ofSet || word !== 'closeToReference') return undefined;
+  return { quantity: quantityById('grey.de2000'), items: [] };
+}
+
 function referenceBounds(scene: Scene, quantity: Quantity, word: string): Bound[] {
   const { limits } = scene.context.house;
   const bound = (stat: 'average' | 'max', x: number): Bound => ({
@@ -92,7 +103,7 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
     if (isWord(scene.items[scene.items.indexOf(item) - 2], 'what') && weak.test(item.text)) continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
-    const found = errorQuantity(scene);
+    const found = errorQuantity(scene) ?? plainReference(scene, word);
     const negations = scene.items.filter(
       (entry) =>
         entry !== item &&

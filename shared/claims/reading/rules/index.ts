@@ -10,6 +10,7 @@ import { readEcho } from './echo.ts';
 import { readEllipsis } from './ellipsis.ts';
 import { readEvenMatch } from './evenMatch.ts';
 import { readEveryHue } from './everyHue.ts';
+import { readFormatOf } from './formatOf.ts';
 import { readFormats } from './formats.ts';
 import { readHouseWords } from './house.ts';
 import { copulas, readLeftovers, readOpinions } from './leftover.ts';
@@ -69,6 +70,10 @@ export const rules: readonly Rule[] = [
   { read: readMeasures, needs: [{ kinds: ['number'], words: ['year', 'twelvemonth'] }] },
   { read: readResolution, needs: [{ kinds: ['resolution'] }] },
   { read: readPanel, needs: [{ kinds: ['panelKind'] }] },
+  {
+    read: readFormatOf,
+    needs: [{ kinds: ['format'] }, { kinds: ['set'] }, { words: ['comes', 'works', 'is', 'comes with'] }],
+  },
   { read: readFormats, needs: [{ kinds: ['format'] }] },
   {
     read: readPaidMore,

@@ -71,6 +71,8 @@ export function operatorOf(
       !scene.used.has(entry) &&
       (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
       keyOf(entry, 'comparator') === undefined &&
+      // "Never misses its target by more than 3 %": far from it, no denial.
+      !(isWord(entry, 'misses', 'miss') && scene.items.some((word) => /target/.test(word.text))) &&
       // "Neither the average nor the maximum": one denial in two words.
       !(isWord(entry, 'nor') && isNeither(scene)) &&
       !isPartedByWith(scene, entry, anchor),
@@ -354,6 +356,7 @@ export function lossProblem(scene: Scene, quantity: Quantity, number: Item): boo
   const lose = firstWith(scene, 'verb', 'lose');
   return (
     lose !== undefined &&
+    lose.index < number.index &&
     !scene.items.some(
       (item) =>
         item.index > lose.index && item.index < number.index && isWord(item, "it's", 'is', 'are', 'was'),

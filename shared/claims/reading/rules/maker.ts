@@ -5,12 +5,13 @@ import { conditionsFor, operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
-import { isSettled } from '../settled.ts';
+import { isSettled, type Subject, settled } from '../settled.ts';
 import { statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { splitVariant } from '../variant.ts';
 import { factConditions, opOf } from './factCheck.ts';
 import { readNearMiss, readShortfall, shortBy } from './promise.ts';
+import { saidBefore } from './saidBefore.ts';
 
 /** "Orrinvale claims 1,000 nits", "and we got there". */
 export function readMakerClaims(scene: Scene, findings: Findings): undefined {
@@ -44,7 +45,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
       if (item === distance) continue;
-      const subject = subjectOf(scene, number.dimension, item);
+      const subject = subjectOrBefore(scene, item);
       const words = [makerItem, participle ?? saying ?? figure, item];
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
       if (!isSettled(subject) || subject.quantity.id === 'fact:price') {
@@ -86,7 +87,12 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         factKey: makerKey(scene, key),
         ...(conditions.unit !== undefined && { of: conditions.unit }),
       };
-      if (quoted !== number)
+      // "It covers 96 %, exactly what Nocthale claims": measured, and claimed.
+      const isMeasuredToo = scene.items.some(
+        (word) =>
+          isWord(word, 'what', 'as') && word.index > item.index && makerItem && word.index < makerItem.index,
+      );
+      if (quoted !== number || isMeasuredToo)
         propose(
           findings,
           scene,
@@ -218,6 +224,18 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     },
     [got],
   );
+}
+
+/** "Lag is 9.4 ms, Nocthale claims eight": a bare number is of what was stated just before, in its unit. */
+function subjectOrBefore(scene: Scene, item: Item): Subject {
+  const number = item.number!;
+  const subject = subjectOf(scene, number.dimension, item);
+  if (isSettled(subject) || number.dimension !== '' || scene.items.some((word) => keyOf(word, 'fact')))
+    return subject;
+  const said = saidBefore(scene);
+  if (!said || said.id.startsWith('fact:') || said.dimension === '') return subject;
+  Object.assign(number, { dimension: said.dimension, unit: said.unit });
+  return settled(said.id, '', []);
 }
 
 /** "It delivers what Nocthale claims": the number that was quoted just before, else nobody knows which one. */

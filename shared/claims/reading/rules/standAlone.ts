@@ -60,10 +60,17 @@ function namesWholeField(scene: Scene, extreme: Item): boolean {
   );
 }
 
+/** "of the four" or, past the quantity that the extreme is of, "average error of the four" */
+function leadsToGroup(items: readonly Item[], from: number): boolean {
+  let at = from;
+  while (keyOf(items[at], 'concept') ?? keyOf(items[at], 'stat')) at += 1;
+  return isWord(items[at], 'of', 'among') || (at > from && / of$/.test(items[at - 1]!.text));
+}
+
 /** "White gets to 214 cd/m², the lowest of the four": of the quantity that was just spoken of. */
 function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boolean {
   const group = groupNamed(scene);
-  if (!group || !isWord(scene.items[scene.items.indexOf(item) + 1], 'of', 'among')) return false;
+  if (!group || !leadsToGroup(scene.items, scene.items.indexOf(item) + 1)) return false;
   const words = [item, ...group.items];
   const quantity = quantityBefore(scene);
   const members = groupOf(scene.context, group.n);

@@ -5,6 +5,7 @@ import { quantityById } from '../quantity.ts';
 import { saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
@@ -81,10 +82,26 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
   );
 }
 
+function hasFact({ items }: Scene): boolean {
+  return items.some((item) => keyOf(item, 'fact') !== undefined);
+}
+
 /** "The 75-inch is as bright as the 55": what was measured of one size says nothing of another. */
 function readSameAsSize(scene: Scene, findings: Findings): undefined {
+  const isOther = splitVariant(scene.unit).inches !== undefined;
+  const concept = scene.items.find((item) => keyOf(item, 'concept'));
+  const same = scene.items.find((item) => isWord(item, 'same', 'identical', 'unchanged'));
+  if (isOther && same && concept && !hasFact(scene))
+    return refuse(findings, scene, 'order', 'another size was not measured', [concept, same]);
   const equative = scene.items.find((item) => keyOf(item, 'equative') && !scene.used.has(item));
   if (!equative) return;
+  const compared = (meaningOf(equative, 'equative')?.data as ComparativeEntry | undefined)?.concept ?? '';
+  if (
+    isOther &&
+    isWord(scene.items[scene.items.indexOf(equative) - 1], 'as') &&
+    !compared.startsWith('fact:')
+  )
+    return refuse(findings, scene, 'order', 'another size was not measured', [equative]);
   const at = scene.items.indexOf(equative);
   const size = scene.items.slice(at + 2, at + 5).find(({ number }) => number?.role === 'size');
   if (size && isWord(scene.items[at - 1], 'as') && isWord(scene.items[at + 1], 'as'))

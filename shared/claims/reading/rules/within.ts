@@ -32,7 +32,7 @@ export function readWithin(scene: Scene, findings: Findings): undefined {
   );
   const share = number ?? multiple?.item;
   if (!share) return;
-  const sides = concepts(scene, share) ?? signals(scene);
+  const sides = concepts(scene, share) ?? ofItsOther(scene, share) ?? signals(scene);
   if (!sides || denialOf(scene, share)) return;
   const comparative = scene.items.find((item) => keyOf(item, 'comparative'));
   const lower = (meaningOf(comparative, 'comparative')?.data as ComparativeEntry)?.direction === 'lower';
@@ -71,6 +71,20 @@ function concepts(scene: Scene, share: Item): Sides | undefined {
     string,
   ];
   return a === b ? undefined : { a, b, items: [first, second] };
+}
+
+/** "It manages 3,940:1 on a chequerboard, or 95 % of its native contrast": the first side was stated just before. */
+function ofItsOther(scene: Scene, share: Item): Sides | undefined {
+  const at = scene.items.indexOf(share);
+  const [of, its, second] = scene.items.slice(at + 1, at + 4);
+  const said = scene.previous?.said?.at(-1);
+  const isOf = isWord(of, 'of') || / of$/.test(share.text);
+  const noun = isOf && isWord(of, 'its') ? its : second;
+  const b = quantityOfConcept[keyOf(noun, 'concept') ?? ''];
+  const a = said?.kind === 'value' && said.operand.type === 'quantity' ? said.operand.id : undefined;
+  if (!isOf || b === undefined || a === undefined || a === b) return undefined;
+  if (!Object.values(quantityOfConcept).includes(a)) return undefined;
+  return { a, b, items: [noun!] };
 }
 
 /** One quantity under two signals, of which the second follows "than", "as", "of" or "in". */

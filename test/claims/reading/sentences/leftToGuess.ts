@@ -1,0 +1,72 @@
+import type { SentenceRow } from './row.ts';
+
+/** What a reader adds without thinking: whose number, of what, against what. */
+export const leftToGuess: readonly SentenceRow[] = [
+  [
+    'Orrinvale says the warranty runs to three years; ours came with two.',
+    'fact warranty = 36 by maker',
+    'fact warranty = 24',
+  ],
+  [
+    'The warranty is two years, where the Plain gives you one.',
+    'fact warranty = 24',
+    'fact warranty = 12 {veltrane}',
+  ],
+  [
+    'Lag is 9.4 milliseconds, Orrinvale claims eight.',
+    'value lag = 9.4 [9.35, 9.45]',
+    'fact lag = 8 by maker',
+  ],
+  [
+    'Peak luminance is 912 nits. Orrinvale promises 1,000.',
+    'value peak max = 912 [911.5, 912.5]',
+    'fact peak = 1000 by maker',
+  ],
+  [
+    'P3 coverage in xy is 96%, exactly what Orrinvale claims.',
+    'value coverage.p3.xy = 96 [95.5, 96.5]',
+    'fact coverage.p3.xy = 96 by maker',
+  ],
+  ['By the time you hit full white the error is about six.', 'value grey.de2000 at 100 = 6 [5.5, 6.5]'],
+  [
+    'The Plain has the lowest average of the five, 2.2, and nothing above 5.',
+    'unproven',
+    'value grey.de2000 average {veltrane} = 2.2 [2.15, 2.25]',
+    'bound grey.de2000 max {veltrane} <= 5',
+  ],
+  [
+    'On a chequerboard that falls to 3,740:1, a loss most of us would take.',
+    'value contrast.chequer = 3740 [3735, 3745]',
+  ],
+  [
+    'In HDR10 it follows PQ, within 5% at every step.',
+    'direction eotf.error average {signal HDR10} on-target',
+    'bound eotf.error max {signal HDR10} <= 5 and eotf.error min {signal HDR10} >= -5',
+  ],
+  ['Adjusted, it is close to reference.', 'bound grey.de2000 average {stage adjusted} < 1.5'],
+  [
+    'HDR10+ comes with the Plain and the Hearth but not with the Vane.',
+    'fact hdr.formats includes HDR10+ {veltrane}',
+    'fact hdr.formats includes HDR10+',
+    'fact hdr.formats excludes HDR10+ {kasulind}',
+  ],
+  [
+    'The Plain costs about 20% more than the Hearth and twice as much as the Vane.',
+    'ratio fact.price {veltrane} : fact.price = 1.2 [1.19, 1.21]',
+    'ratio fact.price {veltrane} : fact.price {kasulind} = 2 [1.8, 2.2]',
+  ],
+  [
+    'Green never misses its saturation target by more than three percent.',
+    'bound sweep.green.saturation max <= 3 and sweep.green.saturation min >= -3',
+  ],
+  ['The 65-inch Hearth gets just as bright.', 'unproven'],
+  [
+    'On a chequerboard it manages 3,940:1, or 95% of its native contrast.',
+    'value contrast.chequer = 3940 [3935, 3945]',
+    'ratio contrast.chequer : contrast.native = 0.95 [0.945, 0.955]',
+  ],
+  [
+    'After adjustment the Hearth turns the tables, with an average of 0.4.',
+    'value grey.de2000 average {stage adjusted} = 0.4 [0.35, 0.45]',
+  ],
+];
