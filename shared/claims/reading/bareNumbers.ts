@@ -27,7 +27,7 @@ function isBare(scene: Scene, item: Item): boolean {
   const { number } = item;
   if (!number || number.role !== undefined || number.dimension !== '' || number.outOf !== undefined)
     return false;
-  if (number.spelled) return false;
+  if (number.spelled && number.x < 100) return false;
   const next = scene.sentence[item.index + 1];
   return !(
     next?.type === 'word' &&
@@ -46,7 +46,7 @@ function isLabelled(scene: Scene, item: Item): boolean {
     keyOf(scene.sentence[item.index + 1], 'concept') === 'standby' ||
     (isWord(scene.sentence[item.index + 1], 'on', 'in', 'at') &&
       keyOf(scene.sentence[item.index + 2], 'concept') === 'standby') ||
-    isWord(before, ':', '=', 'is', 'was', 'at', 'of', 'measured', 'only', 'just') ||
+    isWord(before, ':', '=', 'is', "'s", 'was', 'at', 'of', 'measured', 'only', 'just', 'does', 'got') ||
     (keyOf(before, 'unit') ?? keyOf(before, 'maker')) !== undefined ||
     keyOf(before, 'concept') !== undefined ||
     keyOf(before, 'verb') === 'reach'

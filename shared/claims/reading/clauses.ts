@@ -35,7 +35,13 @@ export function isAnchor(item: Item): boolean {
     if (role === 'money') return item.number.comparator === undefined || item.number.comparator === 'upTo';
     return (
       (role === undefined || role === 'value') &&
-      !(item.number.spelled && item.number.dimension === '' && item.number.x < 3 && item.number.place === 1)
+      !(
+        item.number.spelled &&
+        item.number.dimension === '' &&
+        item.number.x < 3 &&
+        item.number.place === 1 &&
+        item.number.comparator === undefined
+      )
     );
   }
   const house = keyOf(item, 'house');
@@ -225,6 +231,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       deniesStatistic(piece) ||
       coloursGrey(piece.items) ||
       (leaning > 1 && leans(piece.items)) ||
+      (piece.items.some((item) => keyOf(item, 'standing') !== undefined) &&
+        piece.items.some(({ number }) => number?.role === 'window')) ||
       (hasVerb(piece.items) && piece.items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items) ||

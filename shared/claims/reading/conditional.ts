@@ -96,6 +96,13 @@ function isPassing(items: readonly Item[], at: number): boolean {
   if (isWord(item, 'would', 'might', 'may', 'could'))
     return isWord(next, 'expect', 'hope') && isWord(items[at - 2], 'as');
   if (isWord(item, 'expect') && isWord(next, 'to') && isWord(items[at + 2], 'pay')) return true;
+  // "Not what one was led to expect"
+  if (
+    isWord(item, 'expect') &&
+    isWord(items[at - 1], 'to') &&
+    isWord(items[at - 2], 'led', 'come', 'learned', 'learnt')
+  )
+    return true;
   if (isWord(item, 'expect')) return isWord(items[at - 3], 'as') || isWord(items[at - 2], 'as');
   return isWord(item, 'expected') && isWord(items[at - 1], 'as') && !isWord(items[at - 2], 'bright', 'good');
 }
@@ -132,7 +139,9 @@ function trailsStatement(sentence: readonly Item[], clause: readonly Item[], gue
   );
   return (
     mark !== undefined &&
-    clause.some((item) => item.index < mark.index && isAnchor(item)) &&
+    clause.some(
+      (item) => item.index < mark.index && (isAnchor(item) || item.number?.role === 'axisOrValue'),
+    ) &&
     !clause.some((item) => item.index > mark.index && isAnchor(item))
   );
 }

@@ -1,4 +1,5 @@
 import type { Check } from '../../contract/check.ts';
+import { speaksOfAnyWindow } from './anyWindow.ts';
 import { denialProblem } from './denials.ts';
 import { type Item, isWord } from './items.ts';
 import { saidOf } from './retarget.ts';
@@ -90,6 +91,8 @@ export function propose(
     return refuse(findings, scene, rule, scene.unitProblem, items);
   if (check.kind === 'fact' && check.key === 'price' && namesOtherYear(scene))
     return refuse(findings, scene, rule, 'the price of another year is not kept', items);
+  if ((check.kind === 'order' || check.kind === 'ratio') && speaksOfAnyWindow(scene.items))
+    return refuse(findings, scene, rule, 'every window at once is no check: say it of one', items);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
   if (scene.group && isOfSubject(check, scene))

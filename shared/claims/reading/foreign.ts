@@ -74,6 +74,11 @@ export function pricedThing(scene: Scene, amount: Item): Item | undefined {
   );
   if (set || lead.some((item) => speaksOfSet(item) || keyOf(item, 'concept') === 'price')) return undefined;
   return lead.find(
-    (item) => item.type === 'word' && item.meanings.length === 0 && !plainBeforeAmount.test(item.text),
+    (item) =>
+      item.type === 'word' &&
+      item.meanings.length === 0 &&
+      !plainBeforeAmount.test(item.text) &&
+      // "It'll", "you'd"
+      !/'(?:ll|d|re|ve|m)$/.test(item.text),
   );
 }

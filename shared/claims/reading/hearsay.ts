@@ -50,6 +50,17 @@ const people = new Set([
   'partner',
   'son',
   'daughter',
+  'neighbours',
+  'friends',
+  'guest',
+  'guests',
+  'visitor',
+  'visitors',
+  'children',
+  'she',
+  'he',
+  'somebody',
+  'someone',
 ]);
 
 const opining = new Set([
@@ -67,6 +78,15 @@ const opining = new Set([
   'insists',
   'believes',
   'told',
+  'reckon',
+  'reckons',
+  'reckoned',
+  'thought',
+  'swore',
+  'swears',
+  'insisted',
+  'remarked',
+  'asked',
 ]);
 
 /** "One reader says", "reportedly": somebody else's word, which this review does not vouch for. */

@@ -20,8 +20,13 @@ function addAll(trie: Lexicon, kind: MeaningKind, entries: Readonly<Record<strin
 }
 
 function addHouse(trie: Lexicon, house: House): void {
-  for (const [phrase, range] of Object.entries(house.severities))
-    trie.add(wordsOf(phrase), { kind: 'severity', key: phrase, data: range }, 'front');
+  for (const [phrase, range] of Object.entries(house.severities)) {
+    const meaning = { kind: 'severity' as const, key: phrase, data: range };
+    trie.add(wordsOf(phrase), meaning, 'front');
+    // "Only for a trained eye" is the same word of the house.
+    if (phrase.includes('to a trained eye'))
+      trie.add(wordsOf(phrase.replace('to a trained', 'for a trained')), meaning, 'front');
+  }
   for (const [phrase, size] of Object.entries(house.intensities))
     trie.add(wordsOf(phrase), { kind: 'intensity', key: size }, 'front');
   for (const [topic, phrases] of Object.entries(house.topics))

@@ -11,7 +11,8 @@ export function hueOf(scene: Scene): { hue: string; item?: Item } | undefined {
       keyOf(item, 'hue') &&
       !hueSaidOfGrey(scene.items, item) &&
       // "Towards red, with an average error of 2.5": where to, not of what.
-      !isWord(scene.items[at - 1], 'towards', 'toward'),
+      !isWord(scene.items[at - 1], 'towards', 'toward') &&
+      keyOf(scene.items[at - 1], 'lean') === undefined,
   );
   if (own.length > 0) return { hue: keyOf(own[0], 'hue')!, item: own[0]! };
   return undefined;
@@ -42,6 +43,11 @@ export function luminanceSubject(
     );
     if (later) return settled('peak.hold', 'hold', [item, later]);
     if (firstWith(scene, 'direction', 'over', 'under')) return settled('eotf.error', 'eotf', [item]);
+    // "The luminance stays within 0.8 % of the BT.1886 target"
+    const curve = scene.items.find((entry) =>
+      /^(?:bt ?\.? ?1886|pq|hlg)(?: |$)|target|1886/.test(entry.text),
+    );
+    if (curve) return settled('eotf.error', 'eotf', [item, curve]);
     return { problem: 'the words do not say what the percentage of luminance is taken of' };
   }
   if (dimension === undefined && isOffAxis(scene) && concept === 'luminance')

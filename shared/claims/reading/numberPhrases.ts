@@ -64,11 +64,14 @@ export function readSpelled(
   tokens: readonly Token[],
   from: number,
 ): { x: number; place: number; next: number } | null {
+  const decimals = leadingPoint(tokens, from);
+  if (decimals) return decimals;
   let at = from;
   let total = 0;
   let group = 0;
   let seen = false;
   let lastWas = '';
+  let isPaired = false;
   for (; at < tokens.length; at += 1) {
     const token = tokens[at]!;
     const word = token.text;
@@ -79,8 +82,12 @@ export function readSpelled(
         lastWas === 'scale' ||
         lastWas === 'and' ||
         (lastWas === 'tens' && value < 10 && value > 0 && tokens[at - 1]!.end + 1 >= token.start);
-      if (!canFollow) break;
-      group += value;
+      // "eighteen ninety-nine": two pairs of digits
+      const isPair: boolean =
+        !canFollow && group >= 10 && group < 100 && total === 0 && value >= 20 && !token.glued && !isPaired;
+      if (!canFollow && !isPair) break;
+      isPaired ||= isPair;
+      group = isPair ? group * 100 + value : group + value;
       seen = true;
       lastWas = value >= 20 ? 'tens' : 'unit';
     } else if (word === 'hundred' && (seen || isArticle(tokens[at - 1]))) {
@@ -117,6 +124,32 @@ export function readSpelled(
     at += 3;
   }
   return { x, place, next: at };
+}
+
+const naught: readonly string[] = ['oh', 'nought', 'naught', 'zero'];
+
+/** "point four", "point oh three": a decimal whose whole part is left out. "At this point one …" is none. */
+function leadingPoint(
+  tokens: readonly Token[],
+  from: number,
+): { x: number; place: number; next: number } | null {
+  const before = tokens[from - 1]?.text ?? '';
+  if (
+    tokens[from]?.text !== 'point' ||
+    /^(?:this|that|the|a|no|any|one|some|each|every|which|more)$/.test(before)
+  )
+    return null;
+  let digits = '';
+  let at = from + 1;
+  for (; at < tokens.length; at += 1) {
+    const word = tokens[at]!.text;
+    const digit = naught.includes(word) ? 0 : Object.hasOwn(numberWords, word) ? numberWords[word]! : 10;
+    if (digit > 9) break;
+    digits += String(digit);
+  }
+  // "Point two: colour" heads a list.
+  if (digits === '' || tokens[at]?.text === ':') return null;
+  return { x: Number(`0.${digits}`), place: 10 ** -digits.length, next: at };
 }
 
 function isArticle(token: Token | undefined): boolean {

@@ -34,11 +34,13 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     }
     const bareAngle =
       number.dimension === '' &&
-      angleTalk &&
+      (angleTalk || keepsLightAt(items, number.x)) &&
       Number.isInteger(number.x) &&
       number.x >= 5 &&
       number.x <= 89 &&
-      isWord(items[at - 1], 'at', 'from', 'beyond', 'past', 'by', 'until');
+      (isWord(items[at - 1], 'at', 'from', 'beyond', 'past', 'by', 'until') ||
+        // "all the way out to sixty"
+        (isWord(items[at - 1], 'to') && isWord(items[at - 2], 'out', 'way')));
     if (bareAngle) number.dimension = 'angle';
     if (
       number.dimension === 'angle' &&
@@ -57,7 +59,33 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     number.role = span.doubtful && !crowning ? 'axisOrValue' : 'axis';
     if (!crowning) spans.push(span);
   }
-  return spans;
+  return [...spans, ...spansBeside(items, spans)];
+}
+
+/** "It keeps more at forty-five": of light, and so from the side. */
+function keepsLightAt(items: readonly Item[], x: number): boolean {
+  return (
+    [15, 30, 45, 60, 75].includes(x) &&
+    items.some((item) => ['keep', 'lose'].includes(keyOf(item, 'verb') ?? '')) &&
+    !items.some((item) => item.number?.role === 'window' || keyOf(item, 'hue') !== undefined)
+  );
+}
+
+/** "… from 70 % upwards, whereas below that level …": a stretch that begins or ends where another was named. */
+function spansBeside(items: readonly Item[], spans: readonly AxisSpan[]): AxisSpan[] {
+  return items.flatMap((item, at) => {
+    const comparator = keyOf(item, 'comparator');
+    const isBeside = (comparator === '<' || comparator === '>') && isWord(items[at + 1], 'that', 'this');
+    const noun = isWord(items[at + 2], 'level', 'point', 'step', 'mark', 'stimulus') ? 1 : 0;
+    const next = items[at + 2 + noun];
+    const named = spans.findLast((span) => span.kind === 'stimulus' && span.items[0]!.index < item.index);
+    const x = named?.at ?? named?.from ?? named?.to;
+    if (!isBeside || x === undefined || (noun === 0 && next?.type === 'word' && next.meanings.length === 0))
+      return [];
+    const side = comparator === '<' ? { to: x, toIncluded: false } : { from: x, fromIncluded: false };
+    const whole = { kind: 'stimulus' as const, fromIncluded: true, toIncluded: true };
+    return [{ ...whole, ...side, items: items.slice(at, at + 2 + noun) }];
+  });
 }
 
 /** "Never gets past 3, not even at 60 degrees": the last word on all places, and no choice of one. */

@@ -27,7 +27,8 @@ function statesLight(items: readonly Item[]): boolean {
     ({ number }) =>
       number !== undefined &&
       number.role === undefined &&
-      (number.dimension === 'luminance' || (number.dimension === '' && !number.spelled && number.x >= 20)),
+      (number.dimension === 'luminance' ||
+        (number.dimension === '' && number.x >= (number.spelled ? 100 : 20))),
   );
 }
 

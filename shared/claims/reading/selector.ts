@@ -124,9 +124,17 @@ export function statOf(scene: Scene): string | undefined {
   const peaking = scene.items.find(saysExtreme);
   if (peaking && !scene.items.some((item) => keyOf(item, 'concept') === 'peak'))
     return peaking.text.startsWith('bottom') ? 'min' : 'max';
+  // "The error averages 3.3 and reaches 6.2": how far it goes.
+  const first = scene.items.find(({ type, text }) => type !== 'mark' && text !== 'and' && text !== 'but');
+  if (keyOf(first, 'verb') === 'reach' && /^(?:reach|climbs? to|rises? to|goes? up to)/.test(first!.text))
+    if (scene.previous?.stat === 'average' && !scene.items.some((item) => keyOf(item, 'concept')))
+      return 'max';
   const refersBack =
     !scene.items.some((item) => keyOf(item, 'concept')) &&
     scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
   if (scene.previous && !scene.items.some((item) => keyOf(item, 'concept'))) return scene.previous.stat;
-  return refersBack ? scene.carry.stat : undefined;
+  // "Maximum? 3.8."
+  const isAnswer =
+    scene.index === 0 && scene.sentence.filter(({ type }) => type !== 'mark').every(({ number }) => number);
+  return refersBack || isAnswer ? scene.carry.stat : undefined;
 }

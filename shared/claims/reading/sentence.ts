@@ -91,9 +91,12 @@ export function readSentence(
   if (isHeading) nameSignal(items);
   const angleTalk =
     carriedConcept(carry) === 'angle' ||
+    carry.said?.angle !== undefined ||
     items.some(
       (item) =>
-        keyOf(item, 'concept') === 'angle' || (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
+        keyOf(item, 'concept') === 'angle' ||
+        /^colour shifts?$/.test(item.text) ||
+        (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
     );
   if (isHeading && items[items.length - 1]?.text === '?') {
     // "Which is the brightest, in HDR?" asks, and what it names still holds for its section.
@@ -107,12 +110,15 @@ export function readSentence(
     const topic = items.map((item) => keyOf(item, 'topic')).find((key) => key !== undefined);
     if (topic !== undefined && items.length <= 4) carry.asked = topic;
     else delete carry.asked;
-    // "And gamma? 2.39.", "Magenta? On target."
-    if (items.length <= 4) {
+    // "And gamma? 2.39.", "Magenta? On target.", "What is the average error? Point three!"
+    const asksWhat = items.length <= 9 && isWord(items[0], 'what', "what's", 'how', 'so');
+    if (items.length <= 4 || asksWhat) {
       const concept = items.map((item) => keyOf(item, 'concept')).find((key) => key !== undefined);
       const hue = items.map((item) => keyOf(item, 'hue')).find((key) => key !== undefined);
       const gamut = items.map((item) => keyOf(item, 'gamut')).find((key) => key !== undefined);
       if (concept ?? gamut) carry.concept = concept ?? 'coverage';
+      const stat = items.map((item) => keyOf(item, 'stat')).find((key) => key !== undefined);
+      if (stat === 'average' || stat === 'max' || stat === 'min') carry.stat = stat;
       if (hue !== undefined) carry.hue = hue;
       if (gamut !== undefined) carry.gamut = gamut;
     }

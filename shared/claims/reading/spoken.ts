@@ -112,7 +112,10 @@ export function spokenTokens(tokens: readonly Token[]): Token[] {
       continue;
     }
     const isScale = token.text === 'hundred' || token.text === 'thousand';
-    const number = numeralOf(token) !== undefined || isScale ? spokenNumber(tokens, at) : null;
+    // "Point four" stays as it is: the grammar reads it.
+    const afterPoint = tokens[at - 1]?.text === 'point';
+    const number =
+      (numeralOf(token) !== undefined || isScale) && !afterPoint ? spokenNumber(tokens, at) : null;
     if (number && (number.next - at > 1 || number.value >= 10)) {
       if (isScale && result.at(-1)?.text === 'a') result.pop();
       result.push(

@@ -123,6 +123,9 @@ export function markStates(items: readonly Item[], carry: Carry): readonly Item[
     }
     const from = leadOf(items, at);
     if (!isReading(item) || !isWord(items[from], 'from') || item.number.state) continue;
+    // "… up to 70 %, and from 80 % upwards it clips": places on the scale.
+    if (isWord(items[at + 1], 'up', 'upward', 'upwards', 'on', 'onward', 'onwards', 'and above', 'and up'))
+      continue;
     const change = items.findLast((entry) => entry.index < at && isChange(entry));
     const second = item.number.to ? item : reachedAfter(items, at);
     const verb =

@@ -168,7 +168,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   if (
     dimension === '' &&
     near?.number &&
-    !near.number.spelled &&
+    (!near.number.spelled || near.number.x >= 100) &&
     near.number.x >= 20 &&
     near.number.outOf === undefined &&
     !own &&
@@ -176,7 +176,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     (scene.conditions.window !== undefined ||
       hasKey(scene, 'verb', 'reach', 'fall', 'rise', 'stay', 'keep') ||
       scene.items.some((item) =>
-        isWord(item, 'got', 'get', 'measured', 'remain', 'more', 'less', 'was', 'is'),
+        isWord(item, 'got', 'get', 'measured', 'remain', 'more', 'less', 'was', 'is', "'s"),
       ) ||
       countsNothing(scene, near))
   )

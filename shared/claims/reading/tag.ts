@@ -264,7 +264,8 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
       token.kind === 'number' ||
       (token.kind === 'mark' && '£€$'.includes(token.text)) ||
       Object.hasOwn(numberWords, token.text) ||
-      ((token.text === 'hundred' || token.text === 'thousand') && tokens[at - 1]?.text === 'a')
+      ((token.text === 'hundred' || token.text === 'thousand') && tokens[at - 1]?.text === 'a') ||
+      token.text === 'point'
     ) {
       const read = readNumberPhrase(tokens, at, lexicon);
       if (read) {

@@ -1,4 +1,5 @@
 import { asides } from './sentences/asides.ts';
+import { asSpoken } from './sentences/asSpoken.ts';
 import { changes } from './sentences/changes.ts';
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
@@ -30,6 +31,7 @@ import { valuesOfLight } from './sentences/valuesOfLight.ts';
  */
 export const sentences: readonly SentenceRow[] = [
   ...comparisons,
+  ...asSpoken,
   ...asides,
   ...changes,
   ...comparedWithBefore,

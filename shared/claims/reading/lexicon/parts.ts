@@ -14,7 +14,7 @@ export const partWords = {
   /** Next to nothing: "a touch of green" */
   tiny: `shade; trace; touch; tad`,
   /** A tint that was there and is no more */
-  vanishing: `disappears; disappeared; vanishes; vanished; goes`,
+  vanishing: `disappears; disappeared; vanishes; vanished; goes; nothing remains; nothing is left; nothing left`,
   /** What a series consists of */
   levels: `level(s); step(s); patch(es); greys; them; these`,
   /** Between a number and what it is a part of: "two of all the steps" */

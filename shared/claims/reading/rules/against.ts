@@ -1,11 +1,13 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { knownGroup } from '../knownGroup.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { orderCheck } from './cohort.ts';
 import { comparedQuantity } from './compared.ts';
 import { concepts, negated } from './orderWords.ts';
+import { saidBefore } from './saidBefore.ts';
 
 /** Which side of the other set the words put this one on. */
 interface Side {
@@ -48,10 +50,12 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
   );
   // "The tint hides behind both": a place, where no set is named beside it.
   if (others.length === 0 && isWord(item, 'behind', 'ahead', 'ahead of', 'second to')) return;
-  const ids = others.length > 0 ? others.map((other) => idOf(scene, other)) : [ownBeside(scene)];
+  const both = others.length > 0 ? undefined : bothBehind(scene, item);
+  const takenUp = isTakenUp(scene, item);
+  const ids = both ?? (others.length > 0 ? others.map((other) => idOf(scene, other)) : [ownBeside(scene)]);
   const named = others.map((other) => other.item);
   const quantity = quantityNamed(scene);
-  if (!quantity || (others.length === 0 && concepts(scene).length === 0)) return;
+  if (!quantity || (others.length === 0 && !both && !takenUp && concepts(scene).length === 0)) return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, ...named]);
   if (ids.some((id) => id === undefined))
     return refuse(findings, scene, 'order', 'the words do not say which set is meant', [item, ...named]);
@@ -73,6 +77,25 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
     ),
     [item, ...named, ...concepts(scene)],
   );
+}
+
+/** "beats both of them": the two other sets that the text speaks of. */
+function bothBehind(scene: Scene, verb: Item): readonly string[] | undefined {
+  const at = scene.items.indexOf(verb);
+  const word = scene.items[at + 1];
+  if (!isWord(word, 'both', 'the others', 'the other')) return undefined;
+  const of = scene.unit ?? scene.context.own;
+  const known = knownGroup(scene, word!, scene.items[at + 2]);
+  const three =
+    scene.context.against?.length === 2 ? [scene.context.own, ...scene.context.against] : undefined;
+  const others = (known?.includes(of) ? three : (known ?? three))?.filter((id) => id !== of);
+  return others?.length === 2 ? others : undefined;
+}
+
+/** "The Kasulind beats it, at 2.4": in what was just spoken of. */
+function isTakenUp(scene: Scene, verb: Item): boolean {
+  const next = scene.items[scene.items.indexOf(verb) + 1];
+  return keyOf(next, 'pronoun') === 'it' && saidBefore(scene) !== undefined;
 }
 
 function idOf(scene: Scene, mention: UnitMention): string | undefined {

@@ -92,7 +92,9 @@ function orderSelector(scene: Scene, quantity: Quantity): Selector {
       (keyOf(item, 'comparative') ?? keyOf(item, 'superlative')) !== undefined &&
       /accurate|precise|faithful|truer|truest/.test(item.text),
   );
-  return accuracy && quantity.id === 'grey.de2000' && selector.stat === 'scalar'
+  // Errors of which no statistic is named are compared by their averages, as accuracy is.
+  const ofErrors = quantity.axis !== null && quantity.axis !== 'angle' && /\.de2000$/.test(quantity.id);
+  return ((accuracy && quantity.id === 'grey.de2000') || ofErrors) && selector.stat === 'scalar'
     ? { ...selector, stat: 'average' }
     : selector;
 }

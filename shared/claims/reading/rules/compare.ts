@@ -23,7 +23,7 @@ import {
   multipleAt,
   ratioStated,
 } from './ratioNumber.ts';
-import { takeUpPlace } from './saidBefore.ts';
+import { saidBefore, takeUpPlace } from './saidBefore.ts';
 import { isShareOfOwn } from './share.ts';
 import { awayFrom, thanConditions } from './than.ts';
 
@@ -124,6 +124,7 @@ const priceOthers = new Set(['fact:price']);
 /** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
 export function readRatiosAndDifferences(scene: Scene, findings: Findings): undefined {
   if (isShareOfOwn(scene)) return;
+  takeMoney(scene);
   const away = awayFrom(scene);
   const comparative =
     away?.item ?? scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));
@@ -215,7 +216,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     return refuse(findings, scene, 'difference', 'the words leave open what is denied', [...words, unsure]);
   let other = otherOperand(scene, quantity);
   if (!other) {
-    const id = scene.previous && previousOther(scene.previous);
+    const id = (scene.previous && previousOther(scene.previous)) ?? setBefore(scene);
     if (id)
       other = {
         operand: operandOf(
@@ -338,6 +339,20 @@ function plainEquative(scene: Scene, multiple: Item | undefined): Item | undefin
   });
 }
 
+/** "It costs £1,249. That's four hundred and twenty more than the Kasulind": after a price a bare number is money. */
+function takeMoney(scene: Scene): undefined {
+  const at = scene.items.findIndex(
+    ({ number }, place) =>
+      number?.dimension === '' &&
+      number.role === undefined &&
+      number.x >= 20 &&
+      isWord(scene.items[place + 1], 'more', 'less', 'dearer', 'cheaper'),
+  );
+  const number = scene.items[at]?.number;
+  if (number && saidBefore(scene)?.id === 'fact:price')
+    Object.assign(number, { dimension: 'money', role: 'money' });
+}
+
 /** "The Kasulind has four times the lag": of this review's own set. */
 function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   if (scene.unit === undefined) return false;
@@ -356,6 +371,13 @@ function hasTimesOwn(scene: Scene, multiple: Item): boolean {
     keyOf(after, 'concept') !== undefined &&
     isWord(verb, 'has', 'offers', 'delivers', 'shows', 'gives', 'draws', 'manages', 'provides', 'at')
   );
+}
+
+/** "The Kasulind does 1,200, so the Hearth has three times as much": as the set that was spoken of just before. */
+function setBefore({ unit, unitNamed, previous, context }: Scene): string | undefined {
+  const isOwn = unitNamed && (unit === undefined || unit === context.own);
+  const before = previous?.said?.length ? previous.unit : undefined;
+  return isOwn && before !== context.own ? before : undefined;
 }
 
 function previousOther(scene: Scene): string | undefined {

@@ -138,6 +138,10 @@ function setSubject(scene: Scene, item: Item): Item | undefined {
 /** A number says more than the word beside it; "spot on" before one is a hedge. */
 function passOver(scene: Scene, _findings: Findings, { item, key, hasValue }: Said): boolean {
   if (hasValue && (key === 'over' || key === 'under')) return true;
+  // "Followed to within 5 %" says how closely, which is no less than that it is on target.
+  const bounded = scene.said?.some(({ kind }) => kind === 'bound') ?? false;
+  if (key === 'on-target' && bounded && scene.items.some((entry) => isWord(entry, 'within', 'to within')))
+    return true;
   return item.text === 'spot on' && scene.items[scene.items.indexOf(item) + 1]?.number !== undefined;
 }
 

@@ -101,6 +101,12 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
     if (!word || scene.used.has(item) || isNoun(scene, item)) continue;
     // "What you see is a blue tint" says what it is, not that it passes a limit.
     if (isWord(scene.items[scene.items.indexOf(item) - 2], 'what') && weak.test(item.text)) continue;
+    // "It shows what an average can conceal"
+    if (
+      isWord(scene.items[scene.items.indexOf(item) + 1], 'what', 'how', 'why', 'that') &&
+      weak.test(item.text)
+    )
+      continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene) ?? plainReference(scene, word);
@@ -156,7 +162,10 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       }
       const check: Check = past
         ? limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit })
-        : alwaysUnder(limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }));
+        : alwaysUnder(
+            limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }),
+            hasKey(scene, 'stat', 'average') || /threshold|limit/.test(item.text),
+          );
       if (isNearBlackDetail(scene)) {
         const severity: [number, number] = past ? [1, 4] : [0, 0];
         ask(
@@ -199,7 +208,7 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
 }
 
 /** "invisible" binds every level, also after a clause about the average. */
-function alwaysUnder(check: Check): Check {
+function alwaysUnder(check: Check, ofAverage: boolean): Check {
   if (check.kind !== 'bound') return check;
   return {
     ...check,
@@ -208,7 +217,7 @@ function alwaysUnder(check: Check): Check {
       bound.operand.selector.stat !== 'at' &&
       bound.operand.selector.stat !== 'scalar' &&
       bound.operand.selector.stat !== 'all' &&
-      bound.operand.selector.stat !== 'average'
+      (bound.operand.selector.stat !== 'average' || !ofAverage)
         ? {
             ...bound,
             operand: { ...bound.operand, selector: { ...bound.operand.selector, stat: 'max' as const } },

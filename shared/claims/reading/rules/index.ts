@@ -105,7 +105,7 @@ export const rules: readonly Rule[] = [
       },
     ],
   },
-  { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest'] }] },
+  { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }] },
   // Rankings and comparisons without a number.
   { read: readEquals, needs: [{ kinds: ['set', 'equative'] }] },
   {

@@ -146,7 +146,9 @@ function nounAfter(scene: Scene, item: Item): boolean {
   const next = scene.items[scene.items.indexOf(item) + 1];
   return (
     next !== undefined &&
-    (keyOf(next, 'concept') !== undefined || isWord(next, 'percent', 'nits', 'degrees', '%'))
+    (keyOf(next, 'concept') !== undefined ||
+      keyOf(next, 'measure') !== undefined ||
+      isWord(next, 'percent', 'nits', 'degrees', '%'))
   );
 }
 

@@ -128,7 +128,10 @@ export function limitCheck(
   const axis = seriesAxis(scene, quantity);
   const mostly = hasKey(scene, 'stat', 'mostly');
   const changes = hasKey(scene, 'verb', 'rise', 'fall', 'exceed', 'cut');
-  const stays = hasKey(scene, 'verb', 'stay');
+  // "Every step lies past 3" is past it, and stays nowhere.
+  const stays = scene.items.some(
+    (item) => keyOf(item, 'verb') === 'stay' && !/^(?:lies?|sits?|stands?)$/.test(item.text),
+  );
   const ranged =
     axis !== undefined && axis.at === undefined && (axis.from === undefined) !== (axis.to === undefined);
   const becomes = scene.items.some((item) => plays(item, 'beginning'));

@@ -2,6 +2,7 @@ import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { speaksOfSets } from '../plainTalk.ts';
+import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
@@ -14,6 +15,44 @@ import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
 import { readSuperlative } from './superlative.ts';
+
+/** "The Vane has a higher average error": what is compared stands behind the comparing word. */
+function hasIt({ items, unitNamed }: Scene, at: number): boolean {
+  const has = items
+    .slice(0, at)
+    .some((word) => isWord(word, 'has', 'had', 'shows', 'posts', 'offers', 'gets'));
+  const phrase = items.slice(at + 1, at + 5);
+  const end = phrase.findIndex((word) => word.type === 'mark' || isWord(word, 'of', 'in', 'at', 'for', 'on'));
+  return (
+    unitNamed &&
+    has &&
+    isWord(items[at - 1], 'a', 'an', 'the', 'slightly', 'much', 'far') &&
+    phrase.slice(0, end < 0 ? undefined : end).some((word) => keyOf(word, 'concept') !== undefined)
+  );
+}
+
+/** Another set is compared with this review's own; of the own one the words do not say with which. */
+function readHigher(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  quantity: Quantity,
+  direction: 'higher' | 'lower' | undefined,
+): undefined {
+  const words = [item, ...concepts(scene)];
+  if (!direction) return;
+  if (scene.unit === undefined || scene.unit === scene.context.own)
+    return refuse(findings, scene, 'order', 'the words do not say what it is compared with', words);
+  const check = orderCheck(
+    scene,
+    quantity,
+    direction,
+    { type: 'ahead' },
+    { units: [scene.context.own] },
+    negated(scene, item),
+  );
+  propose(findings, scene, 'order', check, words);
+}
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
@@ -154,6 +193,10 @@ function readComparative(
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
     if (generic && !(carried && concepts(scene).length > 0) && ('problem' in quantity || !isOwned(scene))) {
+      if (!('problem' in quantity) && hasIt(scene, at)) {
+        readHigher(scene, findings, item, quantity, betterDirection(entry, key, quantity));
+        return;
+      }
       // "Off axis the Vane is the better set": a comparison all the same.
       if (scene.unitNamed && isWord(scene.items[at + 1], 'set', 'screen', 'television', 'tv', 'panel'))
         refuse(findings, scene, 'order', 'the words do not say in what', [item, scene.items[at + 1]]);

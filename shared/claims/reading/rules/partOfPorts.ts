@@ -46,6 +46,9 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   const bare = item.number?.dimension === '' && !item.number.role;
   if ((bare || isWord(item, 'one')) && ofThem(at + 1))
     return { items: items.slice(at, at + 3), count: item, x: item.number?.x ?? 1 };
+  // "Of the four HDMI inputs, three are of version 2.1"
+  if (bare && isWord(items[at + 1], 'are', 'is', 'being'))
+    return { items: [item], count: item, x: item.number!.x };
   if (isWord(item, 'both')) return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1), x: 2 };
   const stat = keyOf(item, 'stat');
   if (stat === 'none' && ofThem(at + 1)) return { items: items.slice(at, at + 3), x: 0 };
@@ -80,7 +83,8 @@ export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
     refuse(findings, scene, 'fact', 'no fact says what a single port takes', [...words, end]);
     return;
   }
-  if (!end || !/^\d\.\d$/.test(end.text)) return;
+  const version = end && versionOf(end);
+  if (!end || version === undefined) return;
   if (end.number) end.number.role = 'name';
   const denied = items.find(
     (item) => item.index < share.items[0]!.index && keyOf(item, 'negation') === 'not',
@@ -91,12 +95,18 @@ export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
   }
   const check: FactCheck = {
     kind: 'fact',
-    key: `${counted.key}.${end.text}`,
+    key: `${counted.key}.${version}`,
     op: share.count ? opOf(share.count) : '=',
     x: share.x ?? counted.x,
     conditions: ofTheSame(scene, counted),
   };
   propose(findings, scene, 'fact', check, [...words, end]);
+}
+
+/** "2.1", "two point one" */
+function versionOf({ text, number }: Item): string | undefined {
+  if (/^\d\.\d$/.test(text)) return text;
+  return number?.spelled && number.dimension === '' && number.place === 0.1 ? number.x.toFixed(1) : undefined;
 }
 
 /** The ports are those of the set that they were counted of, whatever the clause would mean by itself. */

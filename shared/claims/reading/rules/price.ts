@@ -1,4 +1,5 @@
 import type { FactCheck } from '../../../contract/check.ts';
+import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { pricedThing } from '../foreign.ts';
 import { isWord, keyOf } from '../items.ts';
@@ -9,8 +10,38 @@ import { factConditionsOf } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { isAway } from './than.ts';
 
+/**
+ * "The 65-inch is nine hundred and ninety-nine", "it's seventeen ninety-nine": a price as it is said, in the currency that
+ * the set is sold in. A number that could be of what the paragraph speaks of is none.
+ */
+function settleSaidPrice(scene: Scene): undefined {
+  const words = scene.items.filter(({ type }) => type !== 'mark');
+  const item = words.at(-1);
+  const number = item?.number;
+  const isSaid = number?.spelled === true || scene.context.spoken === true;
+  if (number?.dimension !== '' || number.role !== undefined || number.x < 100 || !isSaid) return;
+  const verb = words.at(-2);
+  const costs = words.some((word) => keyOf(word, 'verb') === 'cost' || keyOf(word, 'concept') === 'price');
+  const is = isWord(verb, 'is', "'s", 'at', 'for', 'are');
+  const other = words.some(
+    (word) =>
+      keyOf(word, 'concept') ??
+      keyOf(word, 'hue') ??
+      keyOf(word, 'fact') ??
+      keyOf(word, 'signal') ??
+      keyOf(word, 'stage'),
+  );
+  const spokenOf = carriedConcept(scene.carry) ?? scene.concept;
+  const ofSize = words.some((word) => word.number?.role === 'size');
+  const priced =
+    costs || scene.carry.said?.id === 'fact:price' || (number.x % 10 === 9 && (ofSize || !spokenOf));
+  if (is || costs)
+    if (priced && (costs || !other)) Object.assign(number, { dimension: 'money', role: 'money' });
+}
+
 /** A price that is stated, not a limit of a cohort. */
 export function readPrice(scene: Scene, findings: Findings): undefined {
+  settleSaidPrice(scene);
   for (const item of scene.items) {
     const number = item.number;
     if (number?.role !== 'money' || scene.used.has(item)) continue;
@@ -115,7 +146,7 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       op: opOf(item) === '<=' && number.comparator === 'upTo' ? '=' : opOf(item),
       x: stated.x,
       stated,
-      unit: number.unit,
+      ...(number.unit && { unit: number.unit }),
       ...by,
       conditions: factConditionsOf(scene, item),
       ...(denial && { negated: true }),

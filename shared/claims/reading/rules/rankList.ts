@@ -24,8 +24,14 @@ function placesOf({ items }: Scene): Place[] {
   });
   return starts.flatMap(({ item, at, n }, order) => {
     const words = items.slice(at, starts[order + 1]?.at);
-    return words.slice(0, 6).some((word) => keyOf(word, 'concept')) ? [{ item, n, words }] : [];
+    return words.slice(0, 6).some((word) => keyOf(word, 'concept') ?? isPrice(word))
+      ? [{ item, n, words }]
+      : [];
   });
+}
+
+function isPrice(word: Item): boolean {
+  return keyOf(word, 'concept') === 'price' || isWord(word, 'price');
 }
 
 /** "Among the three it is second in peak luminance, first in native contrast and last in grey error." */
@@ -38,8 +44,9 @@ export function readRankList(scene: Scene, findings: Findings): undefined {
   const isKnown = !group || cohort.units !== undefined || scene.context.units.length === group.n;
   for (const { item, n, words } of places) {
     const part: Scene = { ...scene, items: words };
-    const quantity = comparedQuantity(part, { concept: '', direction: 'higher' });
-    const said = [item, ...concepts(part)];
+    const price = words.find(isPrice);
+    const quantity = comparedQuantity(part, { concept: price ? 'price' : '', direction: 'higher' });
+    const said = [item, ...concepts(part), price];
     if ('problem' in quantity || quantity.better === 'target') {
       const why = 'problem' in quantity ? quantity.problem : 'better has no direction for this quantity';
       refuse(findings, scene, 'order', why, said);

@@ -31,7 +31,10 @@ export function readScores(scene: Scene, findings: Findings): undefined {
   if (scene.units.length > 0 || scene.items.some(({ number }) => number?.role === 'size'))
     return readOwnScores(scene, findings);
   const { unit: _unit, variantInches: _inches, ...conditions } = scene.conditions;
-  return readOwnScores({ ...scene, conditions, unit: undefined, unitProblem: undefined }, findings);
+  const own = { ...scene, conditions, unit: undefined, unitProblem: undefined };
+  readOwnScores(own, findings);
+  // What was said is said in the clause itself, for those that follow.
+  if (own.said) scene.said = own.said;
 }
 
 function readOwnScores(scene: Scene, findings: Findings): undefined {
@@ -136,7 +139,10 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
     (item) => (keyOf(item, 'negation') || keyOf(item, 'stat') === 'none') && !scene.used.has(item),
   );
   const labelled = isWord(scene.sentence[awardNoun.index + 1], ':');
-  if (!given && !negation && !labelled) return;
+  // "It gets 8 out of 10, and our badge"
+  const afterScore =
+    scene.previous?.said?.at(-1)?.kind === 'score' && isWord(scene.items[0], 'and', 'plus', 'with');
+  if (!given && !negation && !labelled && !afterScore) return;
   const { name, items } = awardName(scene, awardNoun);
   propose(
     findings,

@@ -41,11 +41,13 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     const isNone = scene.borrowed?.has(item) && isWord(forWhat, 'none');
     const direct =
       isNone || (forWhat?.number?.dimension === '' && !forWhat.number.role) ? forWhat : undefined;
+    const isAlone = scene.sentence.filter(({ type }) => type !== 'mark').length === 2;
     if (
       bare &&
       direct &&
       (next === undefined || next.type === 'mark' || isWord(next, 'and')) &&
       (scene.borrowed?.has(item) ||
+        isAlone ||
         scene.sentence.some(
           (entry) => entry.index < direct.index && /^(?:inputs|sockets|ports|connections)$/.test(entry.text),
         ))

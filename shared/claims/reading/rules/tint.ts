@@ -53,7 +53,14 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       if (keyOf(item, 'concept') !== 'tint') continue;
       const hue = scene.items.slice(Math.max(0, at - 4), at + 4).find((entry) => keyOf(entry, 'hue'));
       if (!hue) {
-        const negation = negationBefore(scene, item);
+        // "Of the tint nothing remains"
+        const remains = scene.items.find(
+          (entry, place) =>
+            isWord(entry, 'nothing', 'little', 'none') &&
+            isWord(scene.items[place + 1], 'remains', 'remained', 'left', 'is', 'survives'),
+        );
+        const negation =
+          negationBefore(scene, item) ?? (isWord(remains, 'nothing', 'none') ? remains : undefined);
         if (negation) name = 'none';
         else continue;
         words.push(negation);

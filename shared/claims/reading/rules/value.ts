@@ -61,9 +61,12 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (
       number.dimension === '' &&
       number.spelled &&
+      number.x < 100 &&
       subject.items.length === 0 &&
       !statOf(scene) &&
-      !inWindow
+      !inWindow &&
+      // "The Kasulind beats both, at two point four"
+      !scene.said?.some(({ kind }) => kind === 'order')
     )
       continue;
     const words: (Item | undefined)[] = [

@@ -1,3 +1,4 @@
+import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
@@ -10,7 +11,9 @@ import { cellSelector } from '../selector.ts';
 export function readWorstCell(scene: Scene, findings: Findings): undefined {
   const at = scene.items.findIndex(
     (item, index) =>
-      /^(?:darkest|dimmest|brightest|weakest)$/.test(item.text) && plays(scene.items[index + 1], 'spots'),
+      /^(?:darkest|dimmest|brightest|weakest|worst)$/.test(item.text) &&
+      (plays(scene.items[index + 1], 'spots') ||
+        (isWord(scene.items[index + 1], 'bit') && isWord(item, 'worst'))),
   );
   if (at < 0) return;
   const verb = scene.items.findIndex(
@@ -21,7 +24,10 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
     .filter((item) =>
       isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre', 'corner', 'edge'),
     );
-  if (verb < 0 || place.length === 0) return;
+  // "The worst part" may be of anything but where the field was spoken of.
+  const uneven =
+    (scene.concept ?? carriedConcept(scene.carry)) === 'uniformity' || levelOf(scene) !== undefined;
+  if (verb < 0 || place.length === 0 || (isWord(scene.items[at], 'worst') && !uneven)) return;
   const words: Item[] = scene.items.slice(at, at + 2).concat(place);
   const quantity = quantityById(`uniformity.${levelOf(scene) ?? scene.conditions.level ?? 'white'}.cell`);
   const rest = { ...scene, items: scene.items.slice(verb + 1) };

@@ -16,7 +16,7 @@ export const distances: readonly SentenceRow[] = [
   ['If you can find another £250, the Umbra is the better set.', 'unproven', 'unproven'],
   [
     'The lowest average error we have measured belongs to the Plain.',
-    'order grey.de2000 {veltrane} lower best',
+    'order grey.de2000 average {veltrane} lower best',
   ],
   ['The brightest of the five is the Plain.', 'order peak max {veltrane} higher best'],
   ['The lowest error is 0.6, at 10 %.', 'value grey.de2000 at 10 = 0.6 [0.55, 0.65]'],
