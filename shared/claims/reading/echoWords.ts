@@ -1,8 +1,15 @@
 import { type Item, isWord, keyOf } from './items.ts';
 
-export const affirming = /^(?:is|are|does|do|did|has|can|will|was)$/;
-export const denying =
-  /^(?:isn't|aren't|doesn't|don't|didn't|hasn't|can't|cannot|won't|wasn't|is not|does not|not)$/;
+const affirmations = ['is', 'are', 'does', 'do', 'did', 'has', 'can', 'will', 'was'];
+const denials = [
+  ...["isn't", "aren't", "doesn't", "don't", "didn't", "hasn't", "can't", 'cannot', "won't", "wasn't"],
+  ...['is not', 'does not', 'not'],
+];
+/** Whatever repeats what was said has one of these words. */
+export const echoing: readonly string[] = [...affirmations, ...denials, 'too', 'likewise', 'same'];
+
+export const affirming = new RegExp(`^(?:${affirmations.join('|')})$`);
+export const denying = new RegExp(`^(?:${denials.join('|')})$`);
 const fillers =
   /^(?:the|so|and|but|while|whereas|though|yet|on|with|'s|'|too|either|however|certainly|really|sadly|alas|also|not|say|claim|that|as much|much|no|yes|same|for|true|of|likewise|only|one|ones)$/;
 

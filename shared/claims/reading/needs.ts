@@ -22,6 +22,10 @@ export type ClauseSign =
   | 'asked'
   /** One thing was stated just before, which this may repeat. */
   | 'statement'
+  /** An earlier clause stated something. */
+  | 'saidBefore'
+  /** "Its rival", "the others" */
+  | 'rival'
   /** What is seen was named before. */
   | 'topicBefore';
 
@@ -58,7 +62,11 @@ export function signsOfItems(items: readonly Item[]): Signs {
   const words = new Set<string>();
   for (const { text, meanings, number } of items) {
     words.add(text);
-    for (let at = 0; at < meanings.length; at++) kinds.add(meanings[at]!.kind);
+    for (let at = 0; at < meanings.length; at++) {
+      const { kind, key } = meanings[at]!;
+      kinds.add(kind);
+      if (kind === 'pronoun' && key === 'rival') kinds.add('rival');
+    }
     if (!number) continue;
     kinds.add('number');
     if (number.comparator !== undefined) kinds.add('limit');
@@ -89,8 +97,14 @@ export function signsOf(scene: Scene): Signs {
   mark(signs, 'claimed', carry.claimed !== undefined);
   mark(signs, 'asked', carry.asked !== undefined);
   mark(signs, 'statement', (previous ? previous.said : carry.statement) !== undefined);
+  mark(signs, 'saidBefore', hasSaid(previous));
   mark(signs, 'topicBefore', carry.topic !== undefined || (previous !== null && hasTopic(scene.sentence)));
   return signs;
+}
+
+function hasSaid(scene: Scene | null): boolean {
+  for (let at = scene; at; at = at.previous) if (at.said !== undefined) return true;
+  return false;
 }
 
 function isSetBefore({ carry, previous }: Scene): boolean {

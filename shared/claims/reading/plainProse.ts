@@ -1,5 +1,5 @@
 import { type Carry, carriedConditions, sectionUnit } from './carry.ts';
-import { type Item, isWord, type MeaningKind } from './items.ts';
+import { type Item, isWord, type MeaningKind, type NumberPhrase } from './items.ts';
 import { mark, meets, type Signs, signsOfItems } from './needs.ts';
 import { rules } from './rules/index.ts';
 import { saysExtreme } from './selector.ts';
@@ -38,20 +38,30 @@ const passing = new Set<MeaningKind>([
 const meaningSets = ['both', 'neither', 'all', 'others', 'the others', 'other', 'you', 'your', 'our'];
 
 /** What any clause of a sentence may show to a rule. */
-function signsOfSentence(items: readonly Item[], carry: Carry): Signs {
+function signsOfSentence(items: readonly Item[], carry: Carry, own: string): Signs {
   const signs = signsOfItems(items);
+  // All numbers are spans of time, which no rule reads.
+  signs.kinds.delete('number');
+  // A section on the article's own set means no other than a text without sections does.
+  const section = sectionUnit(carry);
   mark(
     signs,
     'set',
     signs.kinds.has('pronoun') ||
-      sectionUnit(carry) !== undefined ||
+      (section !== undefined && section !== own) ||
       meaningSets.some((word) => signs.words.has(word)),
   );
   mark(signs, 'window', carry.window !== undefined);
   mark(signs, 'adjusted', carriedConditions(carry).stage === 'adjusted');
   mark(signs, 'claimed', carry.claimed !== undefined);
+  mark(signs, 'statement', carry.statement !== undefined);
   mark(signs, 'topicBefore', carry.topic !== undefined || signs.kinds.has('topic'));
   return signs;
+}
+
+/** "Three weeks", "an hour": passed over as a measurement. */
+function isSpanOfTime({ role, dimension }: NumberPhrase): boolean {
+  return role === 'ignored' && (dimension === 'calendar' || dimension === 'hours');
 }
 
 function leavesNothing(item: Item): boolean {
@@ -67,17 +77,18 @@ function leavesNothing(item: Item): boolean {
 /**
  * Prose about something else: no rule finds in it what it needs, and all that it leaves for the next sentence is that
  * what the sentence before said is over. No clauses are made of it, which would take three fifths of its time.
+ * @param own the article's own unit
  */
-export function isIdle(items: readonly Item[], carry: Carry): boolean {
-  if (carry.asked !== undefined || carry.unit !== undefined || carry.statement !== undefined) return false;
+export function isIdle(items: readonly Item[], carry: Carry, own: string): boolean {
+  if (carry.asked !== undefined || carry.unit !== undefined) return false;
   let hasWords = false;
   for (const item of items) {
-    if (item.number !== undefined || !leavesNothing(item)) return false;
+    if ((item.number !== undefined && !isSpanOfTime(item.number)) || !leavesNothing(item)) return false;
     // "It" takes up the statistic of the sentence before.
     if (carry.stat !== undefined && isWord(item, 'it', 'this', 'that')) return false;
     if (item.type !== 'mark') hasWords = true;
   }
   if (!hasWords || saysWorkDone(items)) return false;
-  const signs = signsOfSentence(items, carry);
+  const signs = signsOfSentence(items, carry, own);
   return !rules.some(({ needs }) => meets(signs, needs));
 }

@@ -128,7 +128,7 @@ export function readSentence(
     return [];
   }
   if (isSecondHand(items)) return [];
-  if (!isHeading && isIdle(items, carry)) {
+  if (!isHeading && isIdle(items, carry, context.own)) {
     forgetSentence(carry);
     return [];
   }

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { startOfArticle } from '../../../shared/claims/reading/carry.ts';
+import { type Carry, startOfArticle } from '../../../shared/claims/reading/carry.ts';
 import { forgetSentence } from '../../../shared/claims/reading/handOn.ts';
 import { lexiconOf } from '../../../shared/claims/reading/lexiconTrie.ts';
 import { isIdle } from '../../../shared/claims/reading/plainProse.ts';
 import { readClauses, readSentence } from '../../../shared/claims/reading/sentence.ts';
 import { tagTokens } from '../../../shared/claims/reading/tag.ts';
 import { tokenise } from '../../../shared/claims/reading/tokens.ts';
+import type { Check } from '../../../shared/contract/check.ts';
 import { plainSentences } from '../../corpus/plainSentences.ts';
 import { context } from './context.ts';
 import { sentences } from './sentences.ts';
@@ -14,8 +15,15 @@ const itemsOf = (sentence: string) =>
   tagTokens(tokenise(sentence, context.locale), lexiconOf(context), false);
 
 function idle(sentence: string, carry = startOfArticle()): boolean {
-  return isIdle(itemsOf(sentence), carry);
+  return isIdle(itemsOf(sentence), carry, context.own);
 }
+
+/** Under the article's title, which names its own set. */
+function inOwnSection(): Carry {
+  return { ...startOfArticle(), headings: [{ level: 1, conditions: {}, unit: context.own }] };
+}
+
+const ports: Check = { kind: 'fact', key: 'hdmi.count', op: '=', x: 4, conditions: { origin: {} } };
 
 describe('prose about something else', () => {
   it('is told from what names a number, a set, a condition or a quantity', () => {
@@ -26,17 +34,31 @@ describe('prose about something else', () => {
     expect(idle('We went on to the greyscale.')).toBe(false);
     expect(idle('Calibration brought it down to what we hoped.')).toBe(false);
     expect(idle('It looks brighter.')).toBe(false);
+    expect(idle('It took two hours and the Kasulind three.')).toBe(false);
   });
 
   it('may compare, hedge and praise, where no set and no quantity is meant', () => {
     expect(idle('Once more, a good friend talked about the garden.')).toBe(true);
     expect(idle('The dog left the stand behind.')).toBe(true);
+    expect(idle('It stood there for three weeks.')).toBe(true);
+  });
+
+  it('may follow a statement, and stand under the title of the article', () => {
+    const statement = { check: ports, no: false };
+    expect(idle('The gardener asked for tea.', { ...inOwnSection(), statement })).toBe(true);
+    expect(idle('None on the Kasulind.', { ...inOwnSection(), statement })).toBe(false);
+    expect(idle('Nor does it.', { ...inOwnSection(), statement })).toBe(false);
   });
 
   it('read clause by clause makes no claim and leaves no more', () => {
     let passedOver = 0;
     for (const [text] of [...sentences, ...plainSentences.map((sentence) => [sentence] as const)])
-      for (const carry of [startOfArticle(), { ...startOfArticle(), topic: 'banding', concept: 'peak' }]) {
+      for (const carry of [
+        startOfArticle(),
+        { ...startOfArticle(), topic: 'banding', concept: 'peak' },
+        inOwnSection(),
+        { ...inOwnSection(), statement: { check: ports, no: false } },
+      ]) {
         if (!idle(text, carry)) continue;
         passedOver++;
         const after = structuredClone(carry);

@@ -1,7 +1,7 @@
 import type { Check } from '../../../contract/check.ts';
 import { affirming, denying, echoOf, saysNo } from '../echoWords.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isWord } from '../items.ts';
+import { type Item, isOneOf, isWord } from '../items.ts';
 import { denied, saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
@@ -14,13 +14,18 @@ function statementBefore(scene: Scene): { check: Check; no: boolean } | undefine
     : undefined;
 }
 
+const agreeing = ['yes', 'indeed', 'yep'];
+const objecting = ['no', 'nope', 'not quite', 'hardly'];
+/** Words that answer a question by themselves */
+export const answers: readonly string[] = [...agreeing, ...objecting];
+
 /** "No.", "Yes: 742 nits.", "It does.": the words that answer a question, or undefined. */
 function answerWords({ sentence, index }: Scene): { items: Item[]; yes: boolean } | undefined {
   const [first, second] = sentence;
   if (index !== 0 || !first) return undefined;
   const ends = second === undefined || second.type === 'mark';
-  if (ends && isWord(first, 'yes', 'indeed', 'yep')) return { items: [first], yes: true };
-  if (ends && isWord(first, 'no', 'nope', 'not quite', 'hardly')) return { items: [first], yes: false };
+  if (ends && isOneOf(first, agreeing)) return { items: [first], yes: true };
+  if (ends && isOneOf(first, objecting)) return { items: [first], yes: false };
   const words = sentence.filter((item) => item.type !== 'mark');
   if (!isWord(first, 'it', 'they') || words.length > 3) return undefined;
   const answer = words.slice(1);

@@ -1,3 +1,4 @@
+import { echoing } from '../echoWords.ts';
 import type { Findings } from '../finding.ts';
 import { meets, type Needs, signsOf } from '../needs.ts';
 import type { Scene } from '../scene.ts';
@@ -6,7 +7,7 @@ import { readAgainst } from './against.ts';
 import { readRatiosAndDifferences } from './compare.ts';
 import { readDirections } from './direction.ts';
 import { resolveDoubtfulAxes } from './doubtfulAxis.ts';
-import { readEcho } from './echo.ts';
+import { answers, readEcho } from './echo.ts';
 import { readEllipsis } from './ellipsis.ts';
 import { readEvenMatch } from './evenMatch.ts';
 import { readEveryHue } from './everyHue.ts';
@@ -45,7 +46,7 @@ export interface Rule {
 /** One file a kind; the order decides who may take a number first. */
 export const rules: readonly Rule[] = [
   { read: readScores, needs: [{ kinds: ['number', 'concept'] }] },
-  { read: readParallel, needs: [{ kinds: ['statement'] }] },
+  { read: readParallel, needs: [{ kinds: ['saidBefore'] }] },
   // Ports, dimensions, weight, refresh rate, warranty, HDR formats, resolution, prices.
   {
     read: readMakerClaims,
@@ -58,7 +59,10 @@ export const rules: readonly Rule[] = [
       },
     ],
   },
-  { read: readPartOfPorts, needs: [{ kinds: ['number', 'stat'], words: ['one', 'both'] }] },
+  {
+    read: readPartOfPorts,
+    needs: [{ kinds: ['number'] }, { kinds: ['fact', 'statement', 'saidBefore'] }],
+  },
   {
     read: readCounts,
     needs: [
@@ -66,7 +70,7 @@ export const rules: readonly Rule[] = [
       { kinds: ['number', 'stat', 'negation'], words: ['hdmi', 'usb', 'single', 'both', 'lone'] },
     ],
   },
-  { read: readSameCount, needs: [{ kinds: ['statement'] }, { kinds: ['number', 'stat'], words: ['none'] }] },
+  { read: readSameCount, needs: [{ kinds: ['statement'] }, { kinds: ['number'], words: ['none'] }] },
   { read: readMeasures, needs: [{ kinds: ['number'], words: ['year', 'twelvemonth'] }] },
   { read: readResolution, needs: [{ kinds: ['resolution'] }] },
   { read: readPanel, needs: [{ kinds: ['panelKind'] }] },
@@ -107,7 +111,16 @@ export const rules: readonly Rule[] = [
   },
   { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }] },
   // Rankings and comparisons without a number.
-  { read: readEquals, needs: [{ kinds: ['set', 'equative'] }] },
+  {
+    read: readEquals,
+    needs: [
+      { kinds: ['set', 'equative'] },
+      {
+        kinds: ['equative'],
+        words: ['matches', 'match', 'matching', 'equals', 'rivals', 'same', 'identical', 'unchanged'],
+      },
+    ],
+  },
   {
     read: readEvenMatch,
     needs: [
@@ -124,7 +137,11 @@ export const rules: readonly Rule[] = [
   },
   {
     read: readAgainst,
-    needs: [{ kinds: ['standing', 'verb', 'comparator'] }, { kinds: ['set', 'concept'] }],
+    needs: [
+      { kinds: ['standing', 'unit', 'maker', 'rival'] },
+      { kinds: ['standing', 'verb', 'comparator'] },
+      { kinds: ['unit', 'maker', 'rival', 'concept', 'pronoun'], words: ['both'] },
+    ],
   },
   {
     read: readBetween,
@@ -154,8 +171,15 @@ export const rules: readonly Rule[] = [
       { kinds: ['topic', 'asked', 'topicBefore'] },
     ],
   },
-  { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['statement'] }] },
-  { read: readEcho, needs: [{ kinds: ['statement'] }] },
+  { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['saidBefore'] }] },
+  {
+    read: readEcho,
+    needs: [
+      { kinds: ['statement'] },
+      { kinds: ['unit', 'maker', 'pronoun'], words: answers },
+      { words: [...answers, ...echoing] },
+    ],
+  },
   { read: resolveDoubtfulAxes, needs: [{ kinds: ['axis'] }] },
   {
     read: readEveryHue,
