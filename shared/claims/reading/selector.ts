@@ -112,6 +112,13 @@ export function statOf(scene: Scene): string | undefined {
     // "The lowest average of the three": of the sets, not of the levels.
     if (stat !== 'average' && namedStats.has(stat) && keyOf(scene.items[at + 1], 'stat') === 'average')
       continue;
+    // "No HDR10+, average error of 3.8": what is denied is no level.
+    const next = scene.items[at + 1];
+    if (
+      stat === 'none' &&
+      (keyOf(next, 'format') ?? keyOf(next, 'topic') ?? keyOf(next, 'fact')) !== undefined
+    )
+      continue;
     if (!binding && bindingStats.has(stat) && !scene.conditionItems.has(item)) binding = item;
     if (namedStats.has(stat) && !(keyOf(item, 'trailing') && scene.items[at - 1]?.number)) {
       named = item;

@@ -110,7 +110,7 @@ function partRange(item: Item & { number: NumberPhrase }): Item[] {
  * @returns the items, where a range was two states with its numbers parted
  */
 export function markStates(items: readonly Item[], carry: Carry): readonly Item[] {
-  if (!items.some((item) => isWord(item, 'from') || isOneOf(item, formerWords))) return items;
+  if (!items.some((item) => isWord(item, 'from', '→') || isOneOf(item, formerWords))) return items;
   const along = runsAlong(items);
   const adjusted = !along && speaksOfAdjusted(items, carry);
   const parted: Item[] = [];
@@ -119,6 +119,13 @@ export function markStates(items: readonly Item[], carry: Carry): readonly Item[
     parted.push(item);
     if (isReading(item) && isOneOf(items[at + 1], formerWords) && endsStatement(items[at + 2])) {
       item.number.state = 'before';
+      continue;
+    }
+    // "3.8 → 0.7 after calibration"
+    const beyond = items[at + 2];
+    if (isReading(item) && isWord(items[at + 1], '→') && isReading(beyond)) {
+      item.number.state = adjusted && !along ? 'before' : 'open';
+      beyond.number.state = adjusted && !along ? 'now' : 'open';
       continue;
     }
     const from = leadOf(items, at);

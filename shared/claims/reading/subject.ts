@@ -133,6 +133,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     tracked.operand.type === 'quantity' &&
     tracked.operand.id === 'eotf.error';
   if (dimension === 'percent' && !own && follows) return byConcept(scene, 'eotf', undefined, dimension);
+  // "Red is oversaturated (+9 %)", "blue -6 %": a signed share of a hue is its saturation.
+  const isSigned = near?.number && (near.number.x < 0 || isWord(scene.sentence[near.index - 1], '+'));
+  if (dimension === 'percent' && !own && isSigned && (hasKey(scene, 'hue') || scene.previous?.hue))
+    return byConcept(scene, 'saturation', undefined, dimension);
   const inForce = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
   const spread = dimension === '' && ['average', 'max', 'min'].includes(statOf(scene) ?? '');
   // "From 3.2 to 0.5": both states are of one quantity.

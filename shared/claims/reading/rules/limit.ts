@@ -290,7 +290,8 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     );
     const thumb =
       comparatorAt > 0 &&
-      keyOf(scene.items[comparatorAt - 1], 'concept') !== undefined &&
+      (keyOf(scene.items[comparatorAt - 1], 'concept') !== undefined ||
+        isWord(scene.items[comparatorAt - 1], 'anything', 'everything', 'whatever', 'values', 'numbers')) &&
       scene.items.find((entry) => entry.index > item.index && keyOf(entry, 'house') !== undefined);
     if (thumb) {
       refuse(findings, scene, 'limit', 'a rule of thumb says nothing about this set', [...words, thumb]);

@@ -106,7 +106,11 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       number.role = 'ignored';
       continue;
     }
-    if (dimension === 'frequency' && hasKey(scene, 'concept', 'lag', 'response')) {
+    const lagBefore =
+      scene.items.every((entry) => entry === item || entry.type === 'mark') &&
+      scene.previous !== null &&
+      hasKey(scene.previous, 'concept', 'lag', 'response');
+    if (dimension === 'frequency' && (lagBefore || hasKey(scene, 'concept', 'lag', 'response'))) {
       number.role = 'ignored';
       continue;
     }

@@ -198,7 +198,9 @@ function readComparative(
         return;
       }
       // "Off axis the Vane is the better set": a comparison all the same.
-      if (scene.unitNamed && isWord(scene.items[at + 1], 'set', 'screen', 'television', 'tv', 'panel'))
+      const asSet = isWord(scene.items[at + 1], 'set', 'screen', 'television', 'tv', 'panel');
+      const inAll = isWord(scene.items[at + 1], 'in') && keyOf(scene.items[at + 2], 'stat') !== undefined;
+      if (scene.unitNamed && (asSet || inAll))
         refuse(findings, scene, 'order', 'the words do not say in what', [item, scene.items[at + 1]]);
       return;
     }

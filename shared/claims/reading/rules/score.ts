@@ -141,7 +141,8 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
   const labelled = isWord(scene.sentence[awardNoun.index + 1], ':');
   // "It gets 8 out of 10, and our badge"
   const afterScore =
-    scene.previous?.said?.at(-1)?.kind === 'score' && isWord(scene.items[0], 'and', 'plus', 'with');
+    scene.said?.some(({ kind }) => kind === 'score') ||
+    (scene.previous?.said?.at(-1)?.kind === 'score' && isWord(scene.items[0], 'and', 'plus', 'with'));
   if (!given && !negation && !labelled && !afterScore) return;
   const { name, items } = awardName(scene, awardNoun);
   propose(

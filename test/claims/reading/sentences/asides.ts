@@ -42,4 +42,27 @@ export const asides: readonly SentenceRow[] = [
   ],
   ['It is 52 mm deep, 1,230 wide and 710 tall.', 'fact depth = 52', 'fact width = 1230', 'fact height = 710'],
   ['Picture gets an 8, value a 7.', 'score picture = 8', 'score value = 7'],
+  [
+    'Grey errors averaged 3.8 (anything under 3 is invisible).',
+    'value grey.de2000 average = 3.8 [3.75, 3.85]',
+    'unproven',
+  ],
+  ['Input lag is a snappy 11.2 ms in Game mode (60 Hz).', 'value lag {mode Game} = 11.2 [11.15, 11.25]'],
+  [
+    'Red is oversaturated (+9 %), blue is undersaturated (−6 %).',
+    'direction sweep.red.saturation average over',
+    'value sweep.red.saturation average = 9 [8.5, 9.5]',
+    'direction sweep.blue.saturation average under',
+    'value sweep.blue.saturation average = -6 [-6.5, -5.5]',
+  ],
+  [
+    'Average error 3.8 → 0.7 after calibration.',
+    'value grey.de2000 average {stage as-delivered} = 3.8 [3.75, 3.85]',
+    'value grey.de2000 average {stage adjusted} = 0.7 [0.65, 0.75]',
+  ],
+  [
+    'No HDR10+, average error of 3.8 out of the box.',
+    'value grey.de2000 average {stage as-delivered} = 3.8 [3.75, 3.85]',
+  ],
+  ['The Umbra is better in every way except price.', 'unproven'],
 ];
