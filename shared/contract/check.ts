@@ -105,6 +105,8 @@ export interface ValueCheck {
   stated: StatedNumber;
   /** "a to b": the series' minimum and maximum (a scalar: between them). `stated` then repeats the first. */
   range?: { min: StatedNumber; max: StatedNumber };
+  /** "Its hue is off by 4°": the words name no side of the target, so the number is of the distance from it. */
+  eitherSide?: true;
   negated?: boolean;
 }
 

@@ -4,7 +4,12 @@ import { judgeReviews, reviewFolders } from './reviews.ts';
 import { sumOf } from './scoring.ts';
 
 /** Reached, and not to be lost again: the share of the expected claims whose verdict is right. */
-const floors: Readonly<Record<string, number>> = { 'linnet-55': 0.94, 'thorn-65': 0.9, 'vesper-55': 0.95 };
+const floors: Readonly<Record<string, number>> = {
+  'harrow-77': 0.89,
+  'linnet-55': 0.94,
+  'thorn-65': 0.9,
+  'vesper-55': 0.95,
+};
 
 test.each(reviewFolders().map((folder) => [basename(folder), folder] as const))(
   'the review %s keeps its floor, and nothing in it holds wrongly',

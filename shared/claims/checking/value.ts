@@ -53,9 +53,9 @@ export function judgeValue(check: ValueCheck, sight: Sight, signal?: string): Ou
       notes: notesOf(value),
     };
   }
-  const inside = isInside(value.value, stated);
+  const inside = isInside(check.eitherSide ? Math.abs(value.value) : value.value, stated);
   const holds = inside !== (check.negated ?? false);
-  const miss = missBy(value.value, stated);
+  const miss = missBy(check.eitherSide ? Math.abs(value.value) : value.value, stated);
   return {
     ...common,
     verdict: holds ? 'holds' : 'breaks',

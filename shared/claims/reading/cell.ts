@@ -50,6 +50,10 @@ export function spreadOf(scene: Scene): Subject | undefined {
     (item) =>
       ['fall', 'lose'].includes(keyOf(item, 'verb') ?? '') || /^(?:fades?|darkens?|dims?)$/.test(item.text),
   );
+  // "On mid-grey the falloff reaches 22 %"
+  const falloff = scene.items.find((item) => /^(?:fall ?-?off|gap|shortfall)$/.test(item.text));
+  if (falloff && scene.conditions.level !== undefined)
+    return settled(`uniformity.${scene.conditions.level}`, 'uniformity', [falloff]);
   const place = edge ?? (acrossField ? field : undefined);
   if (!place || !falls) return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [place]);
@@ -61,7 +65,11 @@ export function cellOf(scene: Scene): Subject | undefined {
   if (
     !corner ||
     !scene.items.some(
-      (item) => isWord(item, 'centre', 'middle') || /^(?:darker|dimmer|brighter)/.test(item.text),
+      (item, at) =>
+        isWord(item, 'centre', 'middle') ||
+        /^(?:darker|dimmer|brighter)/.test(item.text) ||
+        // "the top left corner is 14 % down"
+        (isWord(item, 'down', 'short') && scene.items[at - 1]?.number?.dimension === 'percent'),
     )
   )
     return undefined;

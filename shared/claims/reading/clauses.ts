@@ -73,7 +73,7 @@ function isNoneOn(items: readonly Item[]): boolean {
     ((isWord(items[0], 'none') && isWord(items[1], 'on')) ||
       items.some(
         (item, at) =>
-          isWord(item, 'shows', 'show', 'has', 'had', 'showed') &&
+          isWord(item, 'shows', 'show', 'has', 'had', 'showed', 'saw', 'found', 'noticed') &&
           isWord(items[at + 1], 'none') &&
           (items[at + 2]?.type ?? 'mark') === 'mark',
       )) &&
@@ -300,6 +300,12 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     }
     // "Neither covers all of it: the Kasulind gets to 94 %": behind the colon a set is named anew.
     if (isColon && pending.length > 0 && hasVerb(pending) && namesSetFirst(piece.items)) {
+      clauses.push(pending);
+      pending = [];
+    }
+    // "It handles HDR10+, which the Kasulind does not": what is repeated of another set stands alone.
+    const repeats = (piece.joiner !== '' || piece.mark !== '') && echoOf(piece.items) !== undefined;
+    if (repeats && pending.length > 2) {
       clauses.push(pending);
       pending = [];
     }

@@ -151,6 +151,7 @@ export function byConcept(
           : { problem: 'the words do not say which hue’s saturation is meant' };
       return settled(`sweep.${hue.hue}.saturation`, concept, [item, hue.item]);
     case 'hueError':
+      if (!hue && scene.hue) return settled(`sweep.${scene.hue}.hue`, concept, [item]);
       if (!hue) return { problem: 'the words do not say which hue is meant' };
       return settled(`sweep.${hue.hue}.hue`, concept, [item, hue.item]);
     case 'redBalance':

@@ -11,7 +11,7 @@ export const echoing: readonly string[] = [...affirmations, ...denials, 'too', '
 export const affirming = new RegExp(`^(?:${affirmations.join('|')})$`);
 export const denying = new RegExp(`^(?:${denials.join('|')})$`);
 const fillers =
-  /^(?:the|so|and|but|while|whereas|though|yet|on|with|'s|'|too|either|however|certainly|really|sadly|alas|also|not|say|claim|that|as much|much|no|yes|same|for|true|of|likewise|only|one|ones)$/;
+  /^(?:the|which|so|and|but|while|whereas|though|yet|on|with|'s|'|too|either|however|certainly|really|sadly|alas|also|not|say|claim|that|as much|much|no|yes|same|for|true|of|likewise|only|one|ones)$/;
 
 const turning = /(?:^|[ ])(?:not?|never|none|nothing|neither|nor|without|cannot|in?visible)(?:[ ]|$)|n't/;
 

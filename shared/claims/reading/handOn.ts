@@ -96,7 +96,14 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
         : concept;
   else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
     scene.concept ??= 'angle';
-  const hue = scene.items.find((item) => keyOf(item, 'hue') && !hueSaidOfGrey(scene.items, item));
+  // "It leans blue, and its average error …": the hue that a white leans to is no topic.
+  const hue = scene.items.find(
+    (item, at) =>
+      keyOf(item, 'hue') &&
+      !hueSaidOfGrey(scene.items, item) &&
+      keyOf(scene.items[at - 1], 'lean') === undefined &&
+      !isWord(scene.items[at - 1], 'towards', 'toward'),
+  );
   if (hue) scene.hue = keyOf(hue, 'hue')!;
   const gamut = scene.items.find((item) => keyOf(item, 'gamut'));
   if (gamut) {

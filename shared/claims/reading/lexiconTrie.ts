@@ -23,9 +23,10 @@ function addHouse(trie: Lexicon, house: House): void {
   for (const [phrase, range] of Object.entries(house.severities)) {
     const meaning = { kind: 'severity' as const, key: phrase, data: range };
     trie.add(wordsOf(phrase), meaning, 'front');
-    // "Only for a trained eye" is the same word of the house.
+    // "Only for a trained eye", "only a trained eye will find it" are the same word of the house.
     if (phrase.includes('to a trained eye'))
-      trie.add(wordsOf(phrase.replace('to a trained', 'for a trained')), meaning, 'front');
+      for (const other of ['for a trained', 'a trained'])
+        trie.add(wordsOf(phrase.replace('to a trained', other)), meaning, 'front');
   }
   for (const [phrase, size] of Object.entries(house.intensities))
     trie.add(wordsOf(phrase), { kind: 'intensity', key: size }, 'front');

@@ -83,8 +83,10 @@ export function statedMultiple(
 ): StatedNumber {
   const base: StatedNumber = { x: entry.x, low: entry.low, high: entry.high };
   if (hedgeText) base.hedge = hedgeText;
+  // Of the multiples only half, twice, a third and a quarter have the wider range (`judging.md`, "Rounding").
+  const share = [0.5, 2, 1 / 3, 0.25].some((x) => Math.abs(entry.x - x) < 1e-9) ? 0.9 : 0.95;
   if (hedge === 'almost' || hedge === 'notFarOff')
-    return { ...base, low: tidy(entry.x * 0.9), high: entry.x, highOpen: true };
+    return { ...base, low: tidy(entry.x * share), high: entry.x, highOpen: true };
   if (hedge === 'over') return { ...base, low: entry.x, lowOpen: true, high: tidy(entry.x * 1.05) };
   return base;
 }

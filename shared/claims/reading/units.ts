@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, sectionUnit } from './carry.ts';
+import { isGapped } from './gapped.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
@@ -349,7 +350,12 @@ export function settleUnit(scene: Scene): void {
     else if (previous) scene.unit = startsWithVerb(scene.items) ? earlier : earlier;
     else
       scene.unitProblem = 'the sentence before is about another set and this one does not say which it means';
-    if (previous && !startsWithVerb(scene.items) && !isElliptic(scene.items) && !isSamePredicate(scene.items))
+    const goesOn =
+      startsWithVerb(scene.items) ||
+      isElliptic(scene.items) ||
+      isSamePredicate(scene.items) ||
+      isGapped(scene.items);
+    if (previous && !goesOn)
       scene.unitProblem = 'the words before are about another set and these do not say which they mean';
   }
   if (several && several !== 'unnamed' && several.length > 1) scene.group = several;

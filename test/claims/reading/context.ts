@@ -79,7 +79,7 @@ export function checkText(check: Check): string {
   const not = 'negated' in check && check.negated ? 'not ' : '';
   switch (check.kind) {
     case 'value':
-      return `${not}value ${operandText(check.operand)} = ${check.range ? `${statedText(check.range.min)} to ${statedText(check.range.max)}` : statedText(check.stated)}`;
+      return `${not}value ${operandText(check.operand)} = ${check.range ? `${statedText(check.range.min)} to ${statedText(check.range.max)}` : statedText(check.stated)}${check.eitherSide ? ' either side' : ''}`;
     case 'bound':
       return `${not}bound ${check.bounds.map((bound) => `${operandText(bound.operand)} ${bound.op} ${bound.x}`).join(' and ')}`;
     case 'onset':

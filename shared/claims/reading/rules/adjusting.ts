@@ -99,7 +99,9 @@ function changeOf(scene: Scene): { number: Item; word: Item; down: boolean } | u
 function readChange(scene: Scene, findings: Findings): undefined {
   if (scene.units.some(({ role }) => role !== 'subject') || scene.items.some((item) => isWord(item, 'than')))
     return;
-  const change = changeOf(scene);
+  const half = halved(scene);
+  const change = half ? undefined : changeOf(scene);
+  if (half) return readHalved(scene, findings, half);
   if (!change) return;
   const { number, word, down } = change;
   const phrase = number.number!;
@@ -130,6 +132,40 @@ function readChange(scene: Scene, findings: Findings): undefined {
       ...scene.items.filter((item) => scene.conditionItems.has(item) && keyOf(item, 'stage') === undefined),
     ],
   );
+}
+
+/** "has been halved", "cut in half" */
+function halved({ items, used }: Scene): Item[] | undefined {
+  const at = items.findIndex(
+    (item, place) =>
+      !used.has(item) &&
+      (isWord(item, 'halved') ||
+        (keyOf(item, 'multiple') === 'half' &&
+          isWord(items[place - 1], 'in', 'by') &&
+          /^cuts?$/.test(items[place - 2]?.text ?? ''))),
+  );
+  if (at < 0) return undefined;
+  return isWord(items[at], 'halved') ? [items[at]!] : items.slice(at - 2, at + 1);
+}
+
+/** "After adjustment the average error has been cut in half": adjusted against as delivered. */
+function readHalved(scene: Scene, findings: Findings, words: Item[]): undefined {
+  const items = scene.items.filter((item) => !words.includes(item));
+  const subject = subjectOf({ ...scene, items }, undefined, words[0]);
+  if (!isSettled(subject)) return;
+  const { quantity } = subject;
+  const conditions = conditionsFor(scene, quantity);
+  const selector = selectorOf(scene, quantity, 'value');
+  const at = (stage: string): Operand =>
+    operandOf(scene, quantity, selector, {
+      ...conditions,
+      stage,
+      origin: { ...conditions.origin, stage: 'named' },
+    });
+  const stated = statedMultiple({ x: 0.5, low: 0.45, high: 0.55 }, undefined, undefined);
+  const ratio = { kind: 'ratio' as const, a: at('adjusted'), b: at('as-delivered'), stated };
+  const stat = scene.items.find((item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''));
+  propose(findings, scene, 'adjusting', ratio, [...words, stat, ...subject.items]);
 }
 
 function multipleStated(item: Item): StatedNumber {

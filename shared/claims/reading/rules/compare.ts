@@ -355,7 +355,7 @@ function takeMoney(scene: Scene): undefined {
 
 /** "The Kasulind has four times the lag": of this review's own set. */
 function hasTimesOwn(scene: Scene, multiple: Item): boolean {
-  if (scene.unit === undefined) return false;
+  if (scene.unit === undefined && setBefore(scene) === undefined) return false;
   const at = scene.items.indexOf(multiple);
   let left = at - 1;
   while (

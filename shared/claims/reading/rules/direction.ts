@@ -131,7 +131,9 @@ function setSubject(scene: Scene, item: Item): Item | undefined {
   );
   const spoken = scene.concept ?? carriedConcept(scene.carry);
   const ofPicture =
-    /side$|^leans/.test(item.text) || ['cct', 'whitePoint', 'tint', 'greyError'].includes(spoken ?? '');
+    scene.sentence.some((entry) => ['cct', 'whitePoint'].includes(keyOf(entry, 'concept') ?? '')) ||
+    /side$|^leans/.test(item.text) ||
+    ['cct', 'whitePoint', 'tint', 'greyError'].includes(spoken ?? '');
   return ofPicture ? subject : undefined;
 }
 

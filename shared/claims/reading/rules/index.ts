@@ -198,7 +198,7 @@ export const rules: readonly Rule[] = [
         kinds: ['number', 'multiple', 'gamut', 'superlative', 'hedge', 'concept'],
       },
       {
-        kinds: ['number', 'concept', 'gamut', 'unit', 'fullScreen'],
+        kinds: ['number', 'concept', 'gamut', 'unit', 'fullScreen', 'measure'],
         words: ['tested', 'set', 'sets', 'we', 'televisions', 'class', 'rivals'],
       },
     ],

@@ -74,7 +74,7 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
       scene.items.some((other) => ['mostly', 'all'].includes(keyOf(other, 'stat') ?? ''))
     )
       refuse(findings, scene, 'leftover', 'the words give no number', [firstWith(scene, 'verb'), item]);
-    else if (keyOf(item, 'hedge') === 'vague' && firstWith(scene, 'concept') && nounAfter(scene, item))
+    else if (keyOf(item, 'hedge') === 'vague' && nounAfter(scene, item))
       refuse(findings, scene, 'leftover', 'the words give no number', [item]);
     else if (
       keyOf(item, 'multiple') &&
@@ -147,8 +147,7 @@ function nounAfter(scene: Scene, item: Item): boolean {
   return (
     next !== undefined &&
     (keyOf(next, 'concept') !== undefined ||
-      keyOf(next, 'measure') !== undefined ||
-      isWord(next, 'percent', 'nits', 'degrees', '%'))
+      /^(?:percent|%|nits|degrees|watts?|kelvins?|cd|kilos?|milliseconds|hertz|decibels)/.test(next.text))
   );
 }
 

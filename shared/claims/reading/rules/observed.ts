@@ -202,7 +202,10 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
   const opens =
     severity !== undefined &&
     scene.previous !== null &&
-    severity === scene.items.find((item) => item.type !== 'mark' && !isWord(item, 'and', 'but'));
+    severity ===
+      scene.items.find(
+        (item) => item.type !== 'mark' && !isWord(item, 'and', 'but') && keyOf(item, 'stage') === undefined,
+      );
   if (topics.size !== 1 || !severity || (!opens && (!pronoun || pronoun.index > severity.index))) return;
   if (scene.items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'comparative'))) return;
   const found = severityOf(scene, severity, scene.used);
@@ -221,7 +224,9 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
 function showsNone({ items }: Scene): Item[] | undefined {
   const words = items.filter((item) => item.type !== 'mark');
   const [verb, none] = words.slice(-2);
-  return isWord(none, 'none') && isWord(verb, 'shows', 'show', 'has', 'had', 'showed')
+  const thereIs = isWord(verb, 'is', 'was') && isWord(words.at(-3), 'there');
+  return isWord(none, 'none') &&
+    (thereIs || isWord(verb, 'shows', 'show', 'has', 'had', 'showed', 'saw', 'found', 'noticed'))
     ? [verb!, none!]
     : undefined;
 }

@@ -60,15 +60,17 @@ export function ratioStated(
   if (number) {
     const phrase = number.number!;
     if (phrase.dimension === 'times') {
+      // Of "almost" only half, twice, a third and a quarter have the wider range (`judging.md`, "Rounding").
+      const hedge = phrase.hedge === 'notFarOff' ? 'almost' : phrase.hedge;
       const stated = statedNumber(
         {
           x: phrase.x,
           place: phrase.place,
-          ...(phrase.hedge && { hedge: phrase.hedge }),
+          ...(hedge && { hedge }),
           ...(phrase.hedgeText && { hedgeText: phrase.hedgeText }),
         },
         'plain',
-        true,
+        phrase.x === 2,
       );
       return isComparative && lower
         ? { ...stated, x: tidy(1 / stated.x), low: tidy(1 / stated.high), high: tidy(1 / stated.low) }

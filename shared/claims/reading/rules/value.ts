@@ -1,4 +1,6 @@
-import { ask, type Findings, propose, refuse } from '../finding.ts';
+import { isOutBy } from '../besideNumber.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
+import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
@@ -24,6 +26,11 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     const number = item.number!;
     if (number.outOf !== undefined) continue;
     scene.focus = item;
+    // "The speakers put out 40 watts"
+    if (['power', 'noise'].includes(number.dimension) && accessoryBefore(scene, item)) {
+      refuse(findings, scene, 'value', 'the words speak of a part for which no quantity stands', [item]);
+      continue;
+    }
     if (
       ownedByOther(scene, item) &&
       number.dimension === '' &&
@@ -82,24 +89,12 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'value', problem.why, problem.alone ? [item] : words);
       continue;
     }
-    if (/\.hue$/.test(quantity.id) && number.x > 0 && hueSide(scene, quantity.id) === 0) {
-      const selector = selectorOf(scene, quantity, 'value');
-      const plus = statedOf(number, quantity.family);
-      const minus = { ...plus, x: -plus.x, low: -plus.high, high: -plus.low };
-      ask(
-        findings,
-        scene,
-        'value',
-        'the words do not say to which side the hue is off',
-        [plus, minus].map((side) => ({
-          kind: 'value',
-          operand: operandOf(scene, quantity, selector),
-          stated: side,
-        })),
-        words,
-      );
-      continue;
-    }
+    // The words name no side of the target: the distance from it is what they state.
+    const eitherSide =
+      number.x > 0 &&
+      (/\.hue$/.test(quantity.id)
+        ? hueSide(scene, quantity.id) === 0
+        : quantity.signed && isOutBy(scene, item) && signOf(scene).item === undefined);
     if (/^(?:grey\.tint)$/.test(quantity.id) && number.dimension === '') continue;
     let stated = statedOf(number, quantity.family);
     if (!stated.unit && quantity.unit) stated.unit = quantity.unit;
@@ -210,6 +205,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
             max: toStated.x < stated.x ? stated : toStated,
           },
         }),
+        ...(eitherSide && { eitherSide: true as const }),
         ...(negation && { negated: true }),
       },
       // "Three times the Kasulind's 4,400:1": beside the ratio the other's number stands alone.
@@ -272,7 +268,7 @@ function valueProblem(
   if (!quantity.signed && isWord(next, 'short', 'short of', 'shy', 'adrift'))
     return { why: 'the number says how far it lies from another, not what was measured', alone: true };
   if (
-    ['luminance', 'de', 'temperature', 'time', 'power'].includes(number.dimension) &&
+    ['luminance', 'de', 'temperature', 'time', 'power', 'noise'].includes(number.dimension) &&
     isLedByBy(scene, item)
   )
     return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };

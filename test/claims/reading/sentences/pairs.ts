@@ -57,4 +57,45 @@ export const pairs: readonly SentenceRow[] = [
     'fact backlight includes mini-LED {nocthale}',
   ],
   ['Blooming is less visible than on the Plain.', 'unproven', 'unproven'],
+  [
+    'The Hearth handles HDR10+, which the Plain does not.',
+    'fact hdr.formats includes HDR10+',
+    'not fact hdr.formats includes HDR10+ {veltrane}',
+  ],
+  [
+    'The Plain leans blue, and its average error is lower than the Hearth’s.',
+    'direction grey.tint average ≥50 ≤100 {veltrane} blue',
+    'order grey.de2000 average {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    'On the Plain green is undersaturated by 8 % and yellow by 9 %.',
+    'value sweep.green.saturation average {veltrane} = -8 [-8.5, -7.5]',
+    'value sweep.yellow.saturation average {veltrane} = -9 [-9.5, -8.5]',
+  ],
+  [
+    'The Plain manages 1,500:1, so the Hearth has almost four times its contrast.',
+    'value contrast.native {veltrane} = 1500 [1462.5, 1537.5]',
+    'ratio contrast.native : contrast.native {veltrane} = 4 [3.8, 4)',
+  ],
+  [
+    'On a white field the top left corner of the Hearth is 14 % down, and on mid-grey the falloff reaches 22 %.',
+    'value uniformity.white.cell at top left {level white} = -14 [-14.5, -13.5]',
+    'value uniformity.grey50 {level grey50} = 22 [21.5, 22.5]',
+  ],
+  [
+    'Blooming is visible on the Hearth. On the Umbra I saw none.',
+    'observed blooming 1–3',
+    'observed blooming 0–0 {nocthale}',
+  ],
+  ['The speakers put out 40 watts.', 'unproven'],
+  [
+    'After adjustment the average error has been cut in half.',
+    'ratio grey.de2000 average {stage adjusted} : grey.de2000 average {stage as-delivered} = 0.5 [0.45, 0.55]',
+  ],
+  [
+    'Banding was clearly visible as delivered, and after adjustment there is none.',
+    'observed banding 2–4 {stage as-delivered}',
+    'observed banding 0–0 {stage adjusted}',
+  ],
+  ['Red’s saturation is off by 7 %.', 'value sweep.red.saturation average = 7 [6.5, 7.5] either side'],
 ];

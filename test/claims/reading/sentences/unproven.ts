@@ -20,10 +20,7 @@ export const unproven: readonly SentenceRow[] = [
   ['Most levels are under 3.', 'unproven'],
   ['Gamma rises from 2.1 to 2.4.', 'unproven'],
   ['White is 350 K too cool.', 'unproven'],
-  [
-    'Cyan is 4° off in hue.',
-    'asks value sweep.cyan.hue average = 4 [3.5, 4.5] or value sweep.cyan.hue average = -4 [-4.5, -3.5]',
-  ],
+  ['Cyan is 4° off in hue.', 'value sweep.cyan.hue average = 4 [3.5, 4.5] either side'],
   [
     'Primaries are oversaturated.',
     'bound sweep.red.saturation at 100 > 5 and sweep.green.saturation at 100 > 5 and sweep.blue.saturation at 100 > 5',
