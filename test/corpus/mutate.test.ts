@@ -1,8 +1,12 @@
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, join } from 'node:path';
 import { expect, test } from 'vitest';
+import { plainTextOfMarkdown } from '../../shared/article/plainText.ts';
+import { articleSchema } from '../../shared/contract/article.ts';
 import { articleOfRow } from './articleOfRow.ts';
 import { createMarkdownReader, evidenceOf } from './judgeRows.ts';
 import { type Mutation, movedSpan, mutated, mutationsOf } from './mutate.ts';
+import { reviewFolders } from './reviews.ts';
 import { type Row, readRows } from './rows.ts';
 import type { Found } from './scoring.ts';
 
@@ -36,6 +40,48 @@ test('a claim that holds does not hold once its words are changed to a falsehood
   expect(tried).toBeGreaterThan(50);
   expect([...new Set(survivors)]).toEqual([]);
 });
+
+test.each(reviewFolders().map((folder) => [basename(folder), folder]))(
+  'the same within the whole articles of %s, where the sentences around it stay',
+  { timeout: 300_000 },
+  async (_name, folder) => {
+    const articles = join(folder, 'dossier', 'articles');
+    const read = createMarkdownReader(await evidenceOf(join(folder, 'dossier')));
+    const survivors: string[] = [];
+    let tried = 0;
+    for (const file of readdirSync(articles).filter((name) => name.endsWith('.md'))) {
+      const id = file.slice(0, -3);
+      const meta = articleSchema.parse(JSON.parse(readFileSync(join(articles, `${id}.json`), 'utf8')));
+      const markdown = readFileSync(join(articles, file), 'utf8');
+      const { text } = plainTextOfMarkdown(markdown);
+      const before = read(meta, markdown, id);
+      const holdings = before.filter(({ verdict }, at) => verdict === 'holds' && at % step === 0);
+      for (const holding of holdings)
+        for (const mutation of mutationsOf(text, holding)) {
+          const changed = inMarkdown(markdown, text, mutation);
+          if (changed === undefined) continue;
+          tried += 1;
+          if (survives(read(meta, changed, id), before, holding, mutation))
+            survivors.push(`${mutation.name}: ${holding.text}`);
+        }
+    }
+    expect(tried).toBeGreaterThan(5);
+    expect([...new Set(survivors)]).toEqual([]);
+  },
+);
+
+/** The article with the mutation made; undefined where the words around it do not stand once in the source. */
+function inMarkdown(markdown: string, text: string, { at, removed, inserted }: Mutation): string | undefined {
+  const lead = text
+    .slice(Math.max(0, at - 25), at)
+    .split('\n')
+    .at(-1)!;
+  const rest = text.slice(at, at + removed + 25).split('\n')[0]!;
+  const first = markdown.indexOf(lead + rest);
+  if (first < 0 || markdown.indexOf(lead + rest, first + 1) >= 0) return undefined;
+  const place = first + lead.length;
+  return markdown.slice(0, place) + inserted + markdown.slice(place + removed);
+}
 
 /** Does the claim still hold, with no other claim on the changed words that says it does not? */
 function survives(

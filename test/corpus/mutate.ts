@@ -102,7 +102,9 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
   for (const { name, kinds, pairs } of exchanges) {
     if (!kinds.has(kind)) continue;
     if (eitherWay.test(span) && (name === 'hue' || kind === 'order')) continue;
-    for (const [one, other] of pairs)
+    for (const [one, other] of pairs) {
+      // Of brighter and of dimmer greys the same tint may be true.
+      if (kind === 'direction' && one === 'brighter') continue;
       for (const [from, to] of [
         [one, other],
         [other, one],
@@ -118,6 +120,7 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
             inserted: to,
           });
       }
+    }
   }
   if (numeric.has(kind)) {
     const numbers = [
@@ -134,7 +137,8 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
   for (const verb of ['is', 'are', 'was', 'were']) {
     const places = matchesOf(text, verb, holding);
     if (places.length !== 1) continue;
-    for (const word of ['not', 'never', 'no longer'])
+    // "It is never 0.7" says so of the levels, which may well be true.
+    for (const word of kind === 'value' ? ['not', 'no longer'] : ['not', 'never', 'no longer'])
       result.push({
         name: `negation: ${word}`,
         at: places[0]! + verb.length,

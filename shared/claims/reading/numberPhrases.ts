@@ -341,7 +341,11 @@ export function readNumberPhrase(
   if (isRange) {
     const secondCurrency = currencyOf(tokens[at + 1]);
     const second = bareNumber(tokens, secondCurrency ? at + 2 : at + 1);
-    if (second) {
+    const own = second && unitAt(tokens, second.next, lexicon, second.x)?.data;
+    // "1,405 cd/m² to 1,186 fL": two numbers, each in a unit of its own.
+    const isOther =
+      own && number.dimension !== '' && (own.unit !== number.unit || (own.factor ?? 1) !== number.factor);
+    if (second && !isOther) {
       const [opens, closes] = [tokens[secondCurrency ? at + 2 : at + 1]!, tokens[second.next - 1]!];
       number.to = { x: second.x, place: second.place, start: opens.start, end: closes.end };
       number.firstEnd = tokens[at - 1]!.end;

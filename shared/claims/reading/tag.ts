@@ -163,6 +163,15 @@ function motionComparator(item: Item | undefined): string | undefined {
   return undefined;
 }
 
+/** "over-saturated", "under-exposed": the hyphen ties the first word to the second. */
+function isHyphened(last: Token | undefined, next: Token | undefined): boolean {
+  return (
+    (last?.text === 'over' || last?.text === 'under') &&
+    next?.glued === true &&
+    /^(?:saturat|expos|driv|bright|light)/.test(next.text)
+  );
+}
+
 function attachNeighbours(items: Item[]): void {
   for (const item of items) {
     const number = item.number;
@@ -248,6 +257,8 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     for (const candidate of candidates ?? []) {
       const meanings = usable(candidate.meanings, tokens, at, candidate.length, spoken);
       if (meanings.length === 0) continue;
+      // "Not over-saturated": "over" is a part of the word behind it.
+      if (isHyphened(tokens[at + candidate.length - 1], tokens[at + candidate.length])) continue;
       // "one of the 11 levels" must not hide a number, nor "some 742 nits".
       push(
         token.kind === 'mark' && candidate.length === 1 ? 'mark' : 'phrase',

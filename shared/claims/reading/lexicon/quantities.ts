@@ -97,7 +97,7 @@ export const toneWords: Readonly<Record<string, { phrases: string; from: number;
     to: 30,
   },
   darkerHalf: {
-    phrases: `darker grey(s); darker tones; darker steps; lower half; darker half; lower grey(s); the lower half; darker levels; lower steps`,
+    phrases: `darker grey(s); dimmer grey(s); dimmer half; dimmer steps; darker tones; darker steps; lower half; darker half; lower grey(s); the lower half; darker levels; lower steps`,
     from: 5,
     to: 50,
   },
