@@ -6,12 +6,6 @@ type Placed = { statement: Statement; claim: JudgedClaim; place: readonly [sente
 
 const statements = new WeakMap<object, readonly Statement[]>();
 
-/** What all claims say of one subject, and which of them contradict each other. */
-interface Bucket {
-  members: readonly Placed[];
-  found: readonly Agreement[];
-}
-
 /** Finds contradictions in one state of an article's claims after another. */
 export interface Agreements {
   /**
@@ -25,33 +19,47 @@ export interface Agreements {
 /** Only the subjects of which something else is said than before are looked at again. */
 export function createAgreement(): Agreements {
   let before: readonly JudgedClaim[] = [];
-  let buckets = new Map<string, Bucket>();
+  /** By subject, of those that have any */
+  const found = new Map<string, readonly Agreement[]>();
   let list: readonly Agreement[] = [];
   return {
     of(claims) {
-      const same = claims.length === before.length && claims.every((claim, at) => isSame(claim, before[at]!));
+      const subjects = subjectsChanged(before, claims);
       before = claims;
-      if (same) return list;
-      const next = new Map<string, Bucket>();
+      if (subjects.size === 0) return list;
       let changed = false;
-      for (const [subject, members] of bySubject(claims)) {
-        const known = buckets.get(subject);
-        const stands =
-          known?.members.length === members.length &&
-          members.every((member, at) => isSameMember(member, known.members[at]!));
-        const found = stands ? known.found : contradictionsIn(members);
-        next.set(subject, { members, found });
-        changed ||= found !== (known?.found ?? none);
+      for (const [subject, members] of membersOf(subjects, claims)) {
+        const known = found.get(subject) ?? none;
+        const now = contradictionsIn(members);
+        if (areSame(known, now)) continue;
+        changed = true;
+        if (now.length > 0) found.set(subject, now);
+        else found.delete(subject);
       }
-      for (const [subject, { found }] of buckets) changed ||= found !== none && !next.has(subject);
-      buckets = next;
-      if (changed) list = inOrder([...next.values()].flatMap(({ found }) => found));
+      if (changed) list = inOrder([...found.values()].flat());
       return list;
     },
   };
 }
 
 const none: readonly Agreement[] = [];
+
+/** What the claims speak of that are not the same, at the same place, as before. */
+function subjectsChanged(before: readonly JudgedClaim[], claims: readonly JudgedClaim[]): Set<string> {
+  const shorter = Math.min(before.length, claims.length);
+  let head = 0;
+  while (head < shorter && isSame(claims[head]!, before[head]!)) head++;
+  let tail = 0;
+  while (tail < shorter - head && isSame(claims.at(-1 - tail)!, before.at(-1 - tail)!)) tail++;
+  // Where a claim came or went, those behind it in its sentence have another number there.
+  while (tail > 0 && [claims, before].some((all) => all.at(-tail)!.sentence === all.at(-tail - 1)?.sentence))
+    tail--;
+  const subjects = new Set<string>();
+  for (const all of [before, claims])
+    for (const claim of all.slice(head, all.length - tail))
+      for (const { subject } of remembered(claim)) subjects.add(subject);
+  return subjects;
+}
 
 function isSame(one: JudgedClaim, other: JudgedClaim): boolean {
   return (
@@ -60,29 +68,28 @@ function isSame(one: JudgedClaim, other: JudgedClaim): boolean {
   );
 }
 
-function isSameMember(one: Placed, other: Placed): boolean {
+function areSame(some: readonly Agreement[], others: readonly Agreement[]): boolean {
   return (
-    one.statement === other.statement &&
-    one.claim.text === other.claim.text &&
-    one.place[0] === other.place[0] &&
-    one.place[1] === other.place[1]
+    some.length === others.length &&
+    some.every((one, at) => one.reason === others[at]!.reason && compareKeys(one, others[at]!) === 0)
   );
 }
 
-function bySubject(claims: readonly JudgedClaim[]): Map<string, Placed[]> {
+/** For each of these subjects all that is said of it. */
+function membersOf(
+  subjects: ReadonlySet<string>,
+  claims: readonly JudgedClaim[],
+): ReadonlyMap<string, readonly Placed[]> {
   const groups = new Map<string, Placed[]>();
+  for (const subject of subjects) groups.set(subject, []);
   let sentence = -1;
   let index = 0;
   for (const claim of claims) {
     index = claim.sentence === sentence ? index + 1 : 0;
     sentence = claim.sentence;
     if (claim.judgement.verdict === 'opinion' || claim.judgement.verdict === 'stale') continue;
-    for (const statement of remembered(claim)) {
-      const placed: Placed = { statement, claim, place: [sentence, index] };
-      const group = groups.get(statement.subject);
-      if (group) group.push(placed);
-      else groups.set(statement.subject, [placed]);
-    }
+    for (const statement of remembered(claim))
+      groups.get(statement.subject)?.push({ statement, claim, place: [sentence, index] });
   }
   return groups;
 }

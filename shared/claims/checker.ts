@@ -63,15 +63,26 @@ export function createChecker(first: JudgingBench, options: CheckerOptions = {})
   const staleness = createStaleness();
   const agreement = createAgreement();
   const unsaid = createUnsaid();
-  let proposed = new WeakMap<Proposal, JudgedClaim>();
+  /**
+   * The last claim of each source, with what it was made of. By the source, which stays while the text moves: what a
+   * weak map keeps by a key that is new at each keystroke is collected late, in long pauses.
+   */
+  let proposed = new WeakMap<Proposal, { proposal: Proposal; claim: JudgedClaim }>();
 
   /** A proposal as a claim: the same object again while its words, its place and its judgement are the same. */
-  function judgeProposal(proposal: Proposal, id: string, sentenceText: string): JudgedClaim {
+  function judgeProposal(
+    proposal: Proposal,
+    source: Proposal,
+    id: string,
+    sentenceText: string,
+  ): JudgedClaim {
     const { judgement } = memo.judge(proposal);
-    const known = proposed.get(proposal);
-    if (known && known.id === id && known.judgement === judgement) return known;
+    const known = proposed.get(source);
+    if (known?.proposal === proposal && known.claim.id === id && known.claim.judgement === judgement)
+      return known.claim;
     const claim: JudgedClaim = { ...proposal, id, sentenceText, origin: 'proposed', judgement };
-    proposed.set(proposal, claim);
+    if (known) Object.assign(known, { proposal, claim });
+    else proposed.set(source, { proposal, claim });
     return claim;
   }
 
@@ -156,14 +167,15 @@ function namesOf(source: Proposal): Names {
 function freeProposals(
   { proposals, sources, sentences }: ArticleReading,
   standing: readonly Claim[],
-  judge: (proposal: Proposal, id: string, sentenceText: string) => JudgedClaim,
+  judge: (proposal: Proposal, source: Proposal, id: string, sentenceText: string) => JudgedClaim,
 ): JudgedClaim[] {
   const over = overlapsOf(standing);
   const seen = new Map<string, number>();
   const free: JudgedClaim[] = [];
   for (const [order, proposal] of proposals.entries()) {
     if (over.some(proposal, (claim) => standsFor(claim, proposal))) continue;
-    const names = namesOf(sources[order]!);
+    const source = sources[order]!;
+    const names = namesOf(source);
     const count = seen.get(names.words) ?? 0;
     seen.set(names.words, count + 1);
     let id = names.ids[count];
@@ -171,7 +183,7 @@ function freeProposals(
       id = `${names.words}#${count}`;
       names.ids[count] = id;
     }
-    free.push(judge(proposal, id, sentences[proposal.sentence]?.text ?? proposal.text));
+    free.push(judge(proposal, source, id, sentences[proposal.sentence]?.text ?? proposal.text));
   }
   return free;
 }
