@@ -54,7 +54,9 @@ export function spreadOf(scene: Scene): Subject | undefined {
   const falloff = scene.items.find((item) => /^(?:fall ?-?off|gap|shortfall)$/.test(item.text));
   if (falloff && scene.conditions.level !== undefined)
     return settled(`uniformity.${scene.conditions.level}`, 'uniformity', [falloff]);
-  const place = edge ?? (acrossField ? field : undefined);
+  // "A white field is down by 12 % at its worst"
+  const isSubject = field !== undefined && scene.items.indexOf(field) <= 1;
+  const place = edge ?? (acrossField || isSubject ? field : undefined);
   if (!place || !falls) return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [place]);
 }

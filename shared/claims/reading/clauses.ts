@@ -81,6 +81,14 @@ function isNoneOn(items: readonly Item[]): boolean {
   );
 }
 
+/** "I saw a dirty screen": a topic that was seen */
+function seesTopic(items: readonly Item[]): boolean {
+  return (
+    items.some((item) => keyOf(item, 'topic') !== undefined) &&
+    items.some((item) => isWord(item, 'saw', 'noticed', 'spotted'))
+  );
+}
+
 /** "There is no banding": a topic with its denial is a statement. */
 function deniesTopic(items: readonly Item[]): boolean {
   return (
@@ -228,6 +236,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       contrasts ||
       piece.items.some(isAnchor) ||
       deniesTopic(piece.items) ||
+      seesTopic(piece.items) ||
       deniesStatistic(piece) ||
       coloursGrey(piece.items) ||
       (leaning > 1 && leans(piece.items)) ||

@@ -58,6 +58,18 @@ function isSpeechAct(items: readonly Item[], at: number): boolean {
   return wishWords.has(rest[0]!.text) && !rest.some((item) => isWord(item, 'to'));
 }
 
+/** "If your wall is a modest one there is a 55-inch version at £1,049": whom it suits, and what there is either way. */
+function isWish(items: readonly Item[], at: number): boolean {
+  const there = items.findIndex(
+    (item, index) => index > at && isWord(item, 'there') && isWord(items[index + 1], 'is', "'s", 'are'),
+  );
+  return (
+    there > at &&
+    isWord(items[at + 1], 'you', 'your', "you're") &&
+    !items.slice(at, there).some((item) => isAnchor(item))
+  );
+}
+
 /** "If you hunt for it", "if you ask me", "as you would expect": said in passing, no condition. */
 function isPassing(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
@@ -79,7 +91,7 @@ function isPassing(items: readonly Item[], at: number): boolean {
   // "Our buyer would like it noted that it costs £839": the statement stands.
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && notingWords.has(items[at + 3]?.text ?? ''))
     return true;
-  if (isWord(item, 'if') && isSpeechAct(items, at)) return true;
+  if (isWord(item, 'if') && (isSpeechAct(items, at) || isWish(items, at))) return true;
   // "A remote that feels as if someone had cared" is a likeness.
   if (isWord(item, 'if') && isWord(items[at - 1], 'as')) return true;
   // "I could find slight banding": it was found.

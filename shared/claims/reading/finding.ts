@@ -1,6 +1,7 @@
 import type { Check } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { denialProblem } from './denials.ts';
+import { deniedOfOthers, onlyWord } from './exclusive.ts';
 import { type Item, isWord } from './items.ts';
 import { saidOf } from './retarget.ts';
 import type { Scene } from './scene.ts';
@@ -95,10 +96,22 @@ export function propose(
     return refuse(findings, scene, rule, 'every window at once is no check: say it of one', items);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
+  const only = exclusive.has(check.kind) && isOfSubject(check, scene) ? onlyWord(scene) : undefined;
+  if (only) {
+    const others = deniedOfOthers(scene, check);
+    const words = [only.word, only.set, ...items];
+    if (!others)
+      return refuse(findings, scene, rule, 'the words do not say which other sets are left out', words);
+    for (const one of [check, ...others]) record(findings, scene, words, { check: one, rule }, part);
+    return;
+  }
   if (scene.group && isOfSubject(check, scene))
     return proposeOfEach(findings, scene, rule, check, items, part);
   record(findings, scene, items, { check, rule }, part);
 }
+
+/** Kinds of statement of which "only the Umbra" says that they are not so of the others. */
+const exclusive = new Set<Check['kind']>(['bound', 'fact', 'observed', 'direction', 'onset']);
 
 /** Is it said of the set that the clause is about, not of another that it names? */
 function isOfSubject(check: Check, scene: Scene): boolean {
@@ -124,7 +137,8 @@ function proposeOfEach(
   part: Part,
 ): undefined {
   const number = items.find((item) => item?.number && (!item.number.role || item.number.role === 'value'));
-  const alike = scene.sentence.filter(
+  const near = scene.unitNamed && scene.index > 0 ? scene.items : scene.sentence;
+  const alike = near.filter(
     (item) =>
       item.number !== undefined &&
       (item.number.dimension === number?.number?.dimension ||

@@ -64,8 +64,10 @@ export function groupNamed({
   const words = items.filter(
     (item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'where', 'while', 'the'),
   );
-  const [first, second] = words;
-  const third = words[2];
+  // "Neither of the other two"
+  const isPart = isWord(words[0], 'neither', 'none', 'both') && isWord(words[1], 'of');
+  const [first, second] = isPart && isWord(words[2], 'the other', 'other') ? words.slice(2) : words;
+  const third = words[words.indexOf(first!) + 2];
   if (!first || !second || subjects.some(({ id }) => id !== 'rival')) return undefined;
   // "It has four HDMI ports; all four are 2.1": the ports, not the sets.
   const portsBefore =
@@ -99,6 +101,7 @@ export function groupNamed({
         'use',
         'cost',
         'last',
+        'gets',
         'hold',
         'track',
         'follow',
@@ -106,7 +109,9 @@ export function groupNamed({
   const alone =
     isWord(first, 'both', 'neither') && (acts(second) || (isWord(second, 'of') && isWord(third, 'them')));
   const counted =
-    (isWord(first, 'all', 'others', 'other') && second.number?.dimension === '' && acts(third)) ||
+    (isWord(first, 'all', 'others', 'other', 'the other') &&
+      second.number?.dimension === '' &&
+      acts(third)) ||
     (isWord(first, 'others', 'the others', 'other') && acts(second)) ||
     (isWord(first, 'both', 'all', 'neither') &&
       [second, third].some((item) =>
@@ -115,7 +120,7 @@ export function groupNamed({
   const oneOther = context.units.length === 2 && !isWord(first, 'both', 'neither', 'all');
   if (!((alone && (index === 0 || previous?.unitProblem !== undefined)) || (counted && !oneOther)))
     return undefined;
-  const known = knownGroup({ context, carry }, first, second);
+  const known = knownGroup({ context, carry, previous }, first, second);
   // Their number is no claim of its own.
   for (const { number } of [first, second]) if (known && number) number.role = 'cohort';
   return known ?? 'unnamed';

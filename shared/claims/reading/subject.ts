@@ -251,7 +251,9 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       return settled('peak.hold', 'hold', [later]);
   }
   // "The quickest of the five at 9.6 ms"
-  const compared = dimension === 'time' && scene.items.some((item) => comparedConcept(item) === 'lag');
+  const compared =
+    dimension === 'time' &&
+    [...(scene.previous?.items ?? []), ...scene.items].some((item) => comparedConcept(item) === 'lag');
   if (compared && !own) return byConcept(scene, 'lag', undefined, dimension);
   return { problem: 'the words do not say which quantity is meant' };
 }

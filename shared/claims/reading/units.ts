@@ -241,11 +241,15 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       left &&
       (comparedAfter.has(left.text) ||
         keyOf(left, 'multiple') ||
+        left.number?.dimension === 'times' ||
         keyOf(left, 'comparator') ||
         keyOf(left, 'standing') ||
         keyOf(left, 'verb') === 'exceed')
     )
-      role = possessive && (keyOf(left, 'multiple') || isWord(left, 'of')) ? 'possessive' : 'compared';
+      role =
+        possessive && (keyOf(left, 'multiple') || left.number || isWord(left, 'of'))
+          ? 'possessive'
+          : 'compared';
     else if (
       left &&
       isWord(left, 'and', 'or', 'nor') &&
@@ -320,7 +324,7 @@ export function settleUnit(scene: Scene): void {
   if (several === 'unnamed') {
     scene.unitNamed = true;
     scene.unitProblem = 'the words speak of several sets at once and name none of them';
-  } else if (several && !subject) {
+  } else if (several && (!subject || subject.id === 'rival')) {
     scene.unitNamed = true;
     scene.unit = several.includes(context.own) ? undefined : several[0];
   } else if (antecedent) {

@@ -30,7 +30,7 @@ export const factWords: Readonly<Record<string, FactWord>> = {
     unit: 'count',
   },
   'hdr.formats': {
-    phrases: `hdr format(s); hdr signals; hdr standards; hdr variants; hdr flavours; kinds of hdr; hdr support`,
+    phrases: `hdr format(s); formats; hdr signals; hdr standards; hdr variants; hdr flavours; kinds of hdr; hdr support`,
     unit: 'formats',
   },
   refresh: {

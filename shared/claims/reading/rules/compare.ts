@@ -68,6 +68,9 @@ export function otherOperand(
     const id = resolveMention(mention, scene.carry, scene.context);
     if (id === undefined)
       return { problem: `“${mention.item.text}” could be more than one set`, items: [mention.item] };
+    // "A third brighter than last year's Hearth": no set is compared with itself.
+    if (id === (scene.unit ?? scene.context.own) && isFormer(scene, mention))
+      return { problem: 'the set that came before it is not kept', items: [mention.item] };
     return {
       operand: operandOf(scene, quantity, selector, otherConditions(scene, id, quantity)),
       items: [mention.item],
@@ -117,6 +120,14 @@ function inSignal(scene: Scene, quantity: Quantity, signal: string | undefined):
   if (!quantity.id.startsWith('power.')) return quantity;
   const { mode: _mode, ...rest } = scene.conditions;
   return quantityById(powerId({ ...scene, conditions: { ...rest, signal } as StatedConditions }));
+}
+
+/** "last year's Hearth", "the old Hearth", "its predecessor" */
+function isFormer({ items }: Scene, { item }: UnitMention): boolean {
+  const before = items.slice(Math.max(0, items.indexOf(item) - 4), items.indexOf(item));
+  return before.some((word) =>
+    isWord(word, 'year', 'old', 'older', 'previous', 'former', 'outgoing', 'earlier'),
+  );
 }
 
 const priceOthers = new Set(['fact:price']);

@@ -59,7 +59,22 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
   const before = scene.items[scene.items.indexOf(item) - 1];
   if (
     isWord(item, 'clip', 'clips') &&
-    (isWord(before, 'our', 'the', 'a', 'test', 'film', 'demo', 'same', 'video') || keyOf(before, 'signal'))
+    (isWord(
+      before,
+      'our',
+      'the',
+      'a',
+      'test',
+      'film',
+      'demo',
+      'same',
+      'video',
+      'use',
+      'uses',
+      'with',
+      'metal',
+    ) ||
+      keyOf(before, 'signal'))
   )
     return true;
   const axis = scene.axes.find((entry) => entry.kind === 'stimulus' && !entry.tone);

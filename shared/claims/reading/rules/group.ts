@@ -1,6 +1,7 @@
 import type { ReadingContext } from '../../../contract/articleText.ts';
 import type { Cohort } from '../../../contract/check.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { othersThan } from '../knownGroup.ts';
 import type { Scene } from '../scene.ts';
 
 /** The other sets that make a group of `n` with this one: those the review compares with, else all of the library. */
@@ -84,8 +85,9 @@ export function rivalsAfter(
         ) || item.number?.x === 2,
     );
   const pair = isWord(word, 'either', 'both') || items.some((item) => item.number?.x === 2);
-  if (!pair || items.length < 2) return undefined;
-  return { cohort: groupOf(scene.context, 3), items };
+  if (!pair || (items.length < 2 && !isWord(word, 'both'))) return undefined;
+  const others = othersThan(scene, scene.unit ?? scene.context.own);
+  return { cohort: others?.length === 2 ? { units: others } : undefined, items };
 }
 
 /** "between the other two", "between its two rivals", "between the other pair": the words, when they mean two sets. */

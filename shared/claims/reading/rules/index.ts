@@ -155,7 +155,7 @@ export const rules: readonly Rule[] = [
         kinds: ['comparative', 'superlative'],
         words: [
           ...['shortest', 'longest', 'lowest', 'highest'],
-          ...['smallest', 'largest', 'greatest', 'biggest', 'least'],
+          ...['smallest', 'largest', 'greatest', 'biggest', 'least', 'most'],
         ],
       },
       {

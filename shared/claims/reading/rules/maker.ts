@@ -1,8 +1,9 @@
 import type { BoundOp, StatedConditions } from '../../../contract/check.ts';
+import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, type NumberPhrase } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
-import type { Quantity } from '../quantity.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled, type Subject, settled } from '../settled.ts';
@@ -50,6 +51,8 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
       if (!isSettled(subject) || subject.quantity.id === 'fact:price') {
         if (factNoun) continue;
+        // What was claimed before is not what "and delivers" answers now.
+        delete scene.carry.claimed;
         refuse(findings, scene, 'maker', 'the words do not say what the maker’s number is of', words);
         continue;
       }
@@ -90,7 +93,10 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       // "It covers 96 %, exactly what Nocthale claims": measured, and claimed.
       const isMeasuredToo = scene.items.some(
         (word) =>
-          isWord(word, 'what', 'as') && word.index > item.index && makerItem && word.index < makerItem.index,
+          isWord(word, 'what', 'as', 'figure', 'number') &&
+          word.index > item.index &&
+          makerItem &&
+          word.index < makerItem.index,
       );
       if (quoted !== number || isMeasuredToo)
         propose(
@@ -232,7 +238,9 @@ function subjectOrBefore(scene: Scene, item: Item): Subject {
   const subject = subjectOf(scene, number.dimension, item);
   if (isSettled(subject) || number.dimension !== '' || scene.items.some((word) => keyOf(word, 'fact')))
     return subject;
-  const said = saidBefore(scene);
+  const spoken = carriedConcept(scene.carry);
+  const isLight = ['peak', 'luminance', 'sustained'].includes(spoken ?? '') && number.x >= 100;
+  const said = saidBefore(scene) ?? (isLight ? quantityById('peak') : undefined);
   if (!said || said.id.startsWith('fact:') || said.dimension === '') return subject;
   Object.assign(number, { dimension: said.dimension, unit: said.unit });
   return settled(said.id, '', []);

@@ -20,7 +20,9 @@ export function severityOf(
       (keyOf(item, 'negation') !== undefined ||
         ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
         isWord(item, 'free', 'absent', 'absence')) &&
-      !usedBefore.has(item),
+      !usedBefore.has(item) &&
+      // "No crush; banding: clearly visible"
+      !scene.sentence.slice(item.index, topic.index).some((mark) => isWord(mark, ';')),
   );
   const severities = scene.items.flatMap((item) => {
     const meaning = meaningOf(item, 'severity');
@@ -59,9 +61,19 @@ export function severityOf(
   }
   const sought = scene.items.findIndex(
     (item, at) =>
-      isWord(item, 'if') &&
-      isWord(scene.items[at + 1], 'you', 'one') &&
-      isWord(scene.items[at + 2], 'look', 'hunt', 'search', 'go looking', 'go hunting'),
+      isWord(item, 'if', 'because') &&
+      isWord(scene.items[at + 1], 'you', 'one', 'i', 'we') &&
+      (isWord(
+        scene.items[at + 2],
+        'look',
+        'looked',
+        'hunt',
+        'search',
+        'go looking',
+        'go hunting',
+        'went looking',
+      ) ||
+        (isWord(scene.items[at + 2], 'went', 'go') && isWord(scene.items[at + 3], 'looking', 'hunting'))),
   );
   if (sought >= 0) return { range: [0, 1], items: scene.items.slice(sought, sought + 5) };
   const hardly = negations.find((item) => isWord(item, 'hardly', 'barely', 'scarcely'));

@@ -57,7 +57,9 @@ const afterSuperlative =
 
 /** "The brightest star in that film": the noun after a superlative is no set and no part of a picture. */
 export function namesNoSet(items: readonly Item[], at: number): boolean {
-  for (const next of items.slice(at + 1, at + 5)) {
+  for (const [step, next] of items.slice(at + 1, at + 5).entries()) {
+    // What stands behind a comma is no noun of this superlative.
+    if (next.index > items[at + step]!.index + 1) return false;
     if (next.type !== 'word' || next.meanings.length > 0) return false;
     if (setNouns.test(next.text)) return false;
     if (afterSuperlative.test(next.text)) return next.index > items[at]!.index + 1;

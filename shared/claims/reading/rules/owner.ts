@@ -67,8 +67,16 @@ function isCounterpart(scene: Scene, item: Item): boolean {
   );
 }
 
+/** "Umbra (1.2), Hearth (2.4)": the number in brackets is of the set right before it. */
+function setBeforeBracket({ sentence }: Scene, item: Item): string | undefined {
+  if (!isWord(sentence[item.index - 1], '(')) return undefined;
+  return keyOf(sentence[item.index - 2], 'unit');
+}
+
 /** Whose a number is that belongs to another set than the clause's own; its id is absent where nobody can tell. */
 export function ownerOf(scene: Scene, item: Item): { id?: string } | undefined {
+  const bracketed = setBeforeBracket(scene, item);
+  if (bracketed !== undefined) return bracketed.includes('|') ? {} : { id: bracketed };
   const possessor = possessorOf(scene, item);
   if (possessor) {
     const id = resolveMention(possessor, scene.carry, scene.context);
@@ -94,7 +102,11 @@ function rivalBefore(scene: Scene, item: Item): string | undefined {
 
 /** Does the number belong to another set than the one that the clause is about? */
 export function ownedByOther(scene: Scene, item: Item): boolean {
-  return possessorOf(scene, item) !== undefined || isCounterpart(scene, item);
+  return (
+    setBeforeBracket(scene, item) !== undefined ||
+    possessorOf(scene, item) !== undefined ||
+    isCounterpart(scene, item)
+  );
 }
 
 /** Conditions of a value that belongs to another set; undefined when it is the clause's own. */

@@ -11,6 +11,7 @@ import { opOf } from './factCheck.ts';
 import { operatorOf } from './limit.ts';
 import { severityOf } from './observed.ts';
 import { complemented } from './share.ts';
+import { signOf } from './sign.ts';
 
 /**
  * Several sets in one sentence: "At 45 degrees the Hearth keeps 70 %, the Kasulind 55 % and the Veltrane 49 %". A
@@ -137,9 +138,17 @@ function withValue(scene: Scene, model: Check & { kind: 'value' }, item: Item) {
   const turn = turnBefore(scene, model.stated.x);
   const number = turn && inUnitOf(item.number!, turn.number);
   if (!number) return undefined;
-  const stated = turn.of(statedOf(number, familyOf(model.operand)));
+  // "Red 8.8 % over; green 7.6 % under": a side of its own.
+  const side = signOf(scene);
+  const ownSide = side.item && scene.items.includes(side.item) && quantityById(idOf(model)).signed;
+  const plain = statedOf(number, familyOf(model.operand));
+  const stated = ownSide ? (side.sign < 0 ? turned(plain) : plain) : turn.of(plain);
   const unit = model.stated.unit;
   return { check: { ...model, stated: { ...stated, ...(unit && { unit }) } }, items: [item] };
+}
+
+function idOf({ operand }: Check & { kind: 'value' }): string {
+  return operand.type === 'fact' ? `fact:${operand.key}` : operand.id;
 }
 
 function withLimit(scene: Scene, model: Check & { kind: 'bound' }, item: Item) {

@@ -40,7 +40,7 @@ export function readScores(scene: Scene, findings: Findings): undefined {
 function readOwnScores(scene: Scene, findings: Findings): undefined {
   const noun = firstWith(scene, 'concept', 'score');
   const awardNoun = firstWith(scene, 'concept', 'award');
-  const verb = scene.items.find((item) => isOneOf(item, verbs));
+  const verb = scene.items.find((item) => isOneOf(item, verbs) && keyOf(item, 'concept') !== 'award');
   const criterion = firstWith(scene, 'criterion');
   for (const item of scene.items) {
     const number = item.number;
@@ -119,21 +119,9 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
   const given = scene.items.find(
     (item) =>
       keyOf(item, 'awardWord') !== undefined ||
-      isWord(
-        item,
-        'earned',
-        'won',
-        'received',
-        'gets',
-        'take',
-        'misses',
-        'has',
-        'with',
-        'is',
-        'for',
-        'goes',
-        ':',
-      ),
+      // "For now it takes 8.5 and our award": "for" stands beside the award or says nothing of it.
+      (isWord(item, 'for') && awardNoun.index - item.index <= 4 && awardNoun.index > item.index) ||
+      isWord(item, 'earned', 'won', 'received', 'gets', 'take', 'misses', 'has', 'with', 'is', 'goes', ':'),
   );
   const negation = scene.items.find(
     (item) => (keyOf(item, 'negation') || keyOf(item, 'stat') === 'none') && !scene.used.has(item),
@@ -156,7 +144,8 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
       ...(name !== undefined && negation && { negated: true }),
       conditions: factConditions(scene),
     },
-    [given, negation, ...items, awardNoun],
+    // Behind a score of its own the verb stands before both.
+    [scene.said?.some(({ kind }) => kind === 'score') ? undefined : given, negation, ...items, awardNoun],
   );
 }
 

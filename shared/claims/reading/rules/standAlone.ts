@@ -14,7 +14,12 @@ import { quantityOfCheck } from './saidBefore.ts';
 /** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */
 export function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
   const isLength = isWord(item, 'shortest', 'longest');
-  if (!isLength && !isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least'))
+  const isMost = isWord(item, 'most') && isWord(scene.items[scene.items.indexOf(item) + 1], 'of', 'here');
+  if (
+    !isLength &&
+    !isMost &&
+    !isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least')
+  )
     return false;
   const at = scene.items.indexOf(item);
   if (readExtremeOfGroup(scene, findings, item)) return true;

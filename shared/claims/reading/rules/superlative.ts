@@ -19,6 +19,10 @@ export function readSuperlative(
   const at = scene.items.indexOf(item);
   const quantity = comparedQuantity(scene, entry);
   const before = scene.items[at - 1];
+  // "The best television I have ever had": in what, nobody says.
+  const isSet = isWord(scene.items[at + 1], 'television', 'set', 'tv', 'telly', 'screen');
+  if (isSet && entry.concept === '' && !scene.items.some((word) => keyOf(word, 'concept')))
+    return refuse(findings, scene, 'order', 'the words do not say in what', [item, scene.items[at + 1]]);
   const isRank =
     isWord(before, 'the', 'our', 'its') ||
     keyOf(before, 'ordinal') ||
@@ -69,6 +73,12 @@ export function readSuperlative(
     scene.used.add(item);
     return;
   }
+  // "The dearest of the three is also the heaviest", "between the cheapest and the dearest": which set, nobody says.
+  const first = scene.items.findIndex((word) => keyOf(word, 'superlative') !== undefined);
+  const leads = first <= 2 && isWord(scene.items[first - 1], 'the');
+  const opens = leads && !scene.unitNamed && !isSaidLater(scene, first);
+  if (opens || scene.items.slice(0, at).some((word) => isWord(word, 'between')))
+    return refuse(findings, scene, 'order', 'the words do not say which set that is', [item]);
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item]);
   const direction = betterDirection(entry, key, quantity);
   if (!direction)
@@ -90,8 +100,10 @@ export function readSuperlative(
       ? { type: 'position', n: ordinal.n }
       : { type: 'best' };
   const negation =
-    scene.items.find((entry_) => entry_.index < item.index && keyOf(entry_, 'negation') === 'not') ??
-    denialOfList(scene);
+    scene.items.find(
+      (entry_) =>
+        entry_.index < item.index && keyOf(entry_, 'negation') === 'not' && !isWord(entry_, 'without'),
+    ) ?? denialOfList(scene);
   const subjectOther = scene.units.find((mention) => mention.role === 'compared');
   if (subjectOther && cohort.except === undefined) {
     const id = resolveMention(subjectOther, scene.carry, scene.context);
@@ -126,5 +138,17 @@ export function readSuperlative(
           isWord(entry_, 'tested', 'measured', 'seen', 'reviewed', 'ever', 'yet'),
       ),
     ],
+  );
+}
+
+/** "The brightest set under £1,100, it costs …", "the quickest of the lot." */
+function isSaidLater({ items, units }: Scene, at: number): boolean {
+  const rest = items.slice(at + 1);
+  return (
+    units.length > 0 ||
+    rest.some((word) => keyOf(word, 'pronoun') !== undefined) ||
+    !rest.some((word) =>
+      isWord(word, 'is', 'was', 'costs', 'has', 'draws', 'weighs', 'manages', 'lie', 'lies'),
+    )
   );
 }

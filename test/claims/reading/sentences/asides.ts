@@ -65,4 +65,33 @@ export const asides: readonly SentenceRow[] = [
     'value grey.de2000 average {stage as-delivered} = 3.8 [3.75, 3.85]',
   ],
   ['The Umbra is better in every way except price.', 'unproven'],
+  [
+    'If your wall is a modest one there is a 65-inch version at £1,049.',
+    'fact price = 1049 {variantInches 65}',
+  ],
+  ['White field: down 15.3 % at the worst.', 'value uniformity.white {level white} = 15.3 [15.25, 15.35]'],
+  [
+    'I saw a dirty screen only because I went looking for it, and on a black field there was no clouding.',
+    'observed dirty-screen 0–1',
+    'observed clouding 0–0 {level black}',
+  ],
+  [
+    'Orrinvale claims 1,600 nits. Veltrane promises 450 for the Plain, and delivers.',
+    'fact peak = 1600 by maker',
+    'fact peak = 450 by maker {veltrane}',
+    'bound peak max {veltrane} >= 450',
+  ],
+  ['Build: moulded plastic over a steel frame; screws where others use clips.'],
+  ['Near-black: no crush; banding: clearly visible.', 'observed banding 2–4'],
+  [
+    'It draws 98 W. It is the best television I have ever had in this room.',
+    'value power.calm = 98 [97.5, 98.5]',
+    'unproven',
+  ],
+  [
+    'For now the Hearth takes 8.5 out of 10 and our Recommended award.',
+    'score total = 8.5 of 10',
+    'score award = Recommended',
+  ],
+  ['Formats: HDR10 and HLG.', 'fact hdr.formats includes HDR10+HLG'],
 ];

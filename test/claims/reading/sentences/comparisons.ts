@@ -175,7 +175,7 @@ export const comparisons: readonly SentenceRow[] = [
     'value lag {kasulind} = 24.6 [24.55, 24.65]',
   ],
   ['I could find slight banding.', 'observed banding 1–1'],
-  ['There was judder only if I looked for it.', 'observed judder 1–4'],
+  ['There was judder only if I looked for it.', 'observed judder 0–1'],
   ['The colour error at 45 degrees is 2.5.', 'value angle.de2000 at 45 {angle 45} = 2.5 [2.45, 2.55]'],
   [
     'From 30 degrees above, 55% of the luminance is left.',

@@ -98,4 +98,26 @@ export const pairs: readonly SentenceRow[] = [
     'observed banding 0–0 {stage adjusted}',
   ],
   ['Red’s saturation is off by 7 %.', 'value sweep.red.saturation average = 7 [6.5, 7.5] either side'],
+  [
+    'The Umbra’s contrast of 6,200:1 is half as much again as the Hearth’s and five times the Plain’s.',
+    'value contrast.native {nocthale} = 6200 [6150, 6250]',
+    'ratio contrast.native {nocthale} : contrast.native = 1.5 [1.35, 1.65]',
+    'ratio contrast.native {nocthale} : contrast.native {veltrane} = 5 [4.5, 5.5]',
+  ],
+  // No rivals are known here.
+  ['Only the Umbra covers more than 95 % of P3.', 'unproven'],
+  ['The dearest of the five is also the heaviest.', 'unproven', 'unproven'],
+  ['Between the cheapest and the dearest lie £500.', 'unproven', 'unproven', 'fact price = 500'],
+  ['The Umbra has the best contrast, the Plain the worst.', 'order contrast.native {nocthale} higher best'],
+  ['I make it a third brighter than last year’s Hearth.', 'unproven'],
+  [
+    'What I can say without blushing is that it is the brightest set we have tested this year.',
+    'order peak max higher best in 2026',
+  ],
+  [
+    'Saturation, averages: red 8.8 % over; green 7.6 % under; blue 9 % over.',
+    'value sweep.red.saturation average = 8.8 [8.75, 8.85]',
+    'value sweep.green.saturation average = -7.6 [-7.65, -7.55]',
+    'value sweep.blue.saturation average = 9 [8.5, 9.5]',
+  ],
 ];
