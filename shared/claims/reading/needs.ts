@@ -26,6 +26,12 @@ export type ClauseSign =
   | 'saidBefore'
   /** "Its rival", "the others" */
   | 'rival'
+  /** A comparative that says what it compares: "brighter", not "more" */
+  | 'comparison'
+  /** Something that a set has a number of */
+  | 'countable'
+  /** A quantity was spoken of before. */
+  | 'quantityBefore'
   /** What is seen was named before. */
   | 'topicBefore';
 
@@ -56,6 +62,9 @@ function hasOne(present: ReadonlySet<string>, wanted: readonly string[] | undefi
   return false;
 }
 
+/** Comparatives that do not say what they compare: "more", "less", "better", "worse" */
+export const openComparatives: ReadonlySet<string> = new Set(['higher', 'lower', 'better', 'worse']);
+
 /** What its items show by themselves. */
 export function signsOfItems(items: readonly Item[]): Signs {
   const kinds = new Set<string>();
@@ -63,9 +72,11 @@ export function signsOfItems(items: readonly Item[]): Signs {
   for (const { text, meanings, number } of items) {
     words.add(text);
     for (let at = 0; at < meanings.length; at++) {
-      const { kind, key } = meanings[at]!;
+      const { kind, key, data } = meanings[at]!;
       kinds.add(kind);
       if (kind === 'pronoun' && key === 'rival') kinds.add('rival');
+      else if (kind === 'comparative' && !openComparatives.has(key)) kinds.add('comparison');
+      else if (kind === 'fact' && data === 'count') kinds.add('countable');
     }
     if (!number) continue;
     kinds.add('number');
@@ -97,7 +108,9 @@ export function signsOf(scene: Scene): Signs {
   mark(signs, 'claimed', carry.claimed !== undefined);
   mark(signs, 'asked', carry.asked !== undefined);
   mark(signs, 'statement', (previous ? previous.said : carry.statement) !== undefined);
-  mark(signs, 'saidBefore', hasSaid(previous));
+  const said = hasSaid(previous);
+  mark(signs, 'saidBefore', said);
+  mark(signs, 'quantityBefore', said || carry.said !== undefined);
   mark(signs, 'topicBefore', carry.topic !== undefined || (previous !== null && hasTopic(scene.sentence)));
   return signs;
 }

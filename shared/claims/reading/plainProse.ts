@@ -40,8 +40,8 @@ const meaningSets = ['both', 'neither', 'all', 'others', 'the others', 'other', 
 /** What any clause of a sentence may show to a rule. */
 function signsOfSentence(items: readonly Item[], carry: Carry, own: string): Signs {
   const signs = signsOfItems(items);
-  // All numbers are spans of time, which no rule reads.
-  signs.kinds.delete('number');
+  // Its numbers are passed over by every rule; what is counted may be a set's all the same.
+  if (!signs.kinds.has('countable')) signs.kinds.delete('number');
   // A section on the article's own set means no other than a text without sections does.
   const section = sectionUnit(carry);
   mark(
@@ -55,13 +55,14 @@ function signsOfSentence(items: readonly Item[], carry: Carry, own: string): Sig
   mark(signs, 'adjusted', carriedConditions(carry).stage === 'adjusted');
   mark(signs, 'claimed', carry.claimed !== undefined);
   mark(signs, 'statement', carry.statement !== undefined);
+  mark(signs, 'quantityBefore', carry.said !== undefined);
   mark(signs, 'topicBefore', carry.topic !== undefined || signs.kinds.has('topic'));
   return signs;
 }
 
-/** "Three weeks", "an hour": passed over as a measurement. */
-function isSpanOfTime({ role, dimension }: NumberPhrase): boolean {
-  return role === 'ignored' && (dimension === 'calendar' || dimension === 'hours');
+/** "Three weeks", "an hour", "one after another": no measurement, and no version in digits either. */
+function isPassedOver({ role, dimension, spelled }: NumberPhrase): boolean {
+  return role === 'ignored' && (spelled || dimension === 'calendar' || dimension === 'hours');
 }
 
 function leavesNothing(item: Item): boolean {
@@ -83,7 +84,7 @@ export function isIdle(items: readonly Item[], carry: Carry, own: string): boole
   if (carry.asked !== undefined || carry.unit !== undefined) return false;
   let hasWords = false;
   for (const item of items) {
-    if ((item.number !== undefined && !isSpanOfTime(item.number)) || !leavesNothing(item)) return false;
+    if ((item.number !== undefined && !isPassedOver(item.number)) || !leavesNothing(item)) return false;
     // "It" takes up the statistic of the sentence before.
     if (carry.stat !== undefined && isWord(item, 'it', 'this', 'that')) return false;
     if (item.type !== 'mark') hasWords = true;

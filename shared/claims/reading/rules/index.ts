@@ -31,6 +31,7 @@ import { readSameCount } from './sameCount.ts';
 import { readScores } from './score.ts';
 import { readCounts } from './socket.ts';
 import { readBetween, readEquals, readRanks, readWindowLost } from './standing.ts';
+import { losing, winning } from './than.ts';
 import { readTints } from './tint.ts';
 import { readValues } from './value.ts';
 import { readWindowRatios } from './windows.ts';
@@ -42,6 +43,11 @@ export interface Rule {
   /** A clause that lacks them is not shown to the rule: most clauses lack what most rules read. */
   needs: Needs;
 }
+
+const extremes = [
+  ...['shortest', 'longest', 'lowest', 'highest'],
+  ...['smallest', 'largest', 'greatest', 'biggest', 'least', 'most'],
+];
 
 /** One file a kind; the order decides who may take a number first. */
 export const rules: readonly Rule[] = [
@@ -66,7 +72,7 @@ export const rules: readonly Rule[] = [
   {
     read: readCounts,
     needs: [
-      { kinds: ['fact'], words: ['hdmi', 'usb'] },
+      { kinds: ['countable'], words: ['hdmi', 'usb'] },
       { kinds: ['number', 'stat', 'negation'], words: ['hdmi', 'usb', 'single', 'both', 'lone'] },
     ],
   },
@@ -83,6 +89,7 @@ export const rules: readonly Rule[] = [
     read: readPaidMore,
     needs: [
       { kinds: ['number', 'multiple'] },
+      { kinds: ['number'], words: ['money'] },
       { words: ['another', 'extra', 'further', 'additional', 'more', 'less'] },
     ],
   },
@@ -107,6 +114,19 @@ export const rules: readonly Rule[] = [
         kinds: ['comparative', 'equative', 'multiple', 'times', 'set'],
         words: ['than', 'as', 'what', 'former', 'original', 'initial', 'previous'],
       },
+      // A word that compares, what is compared, or a state of the set to compare with.
+      {
+        kinds: [
+          ...(['comparative', 'equative', 'comparator', 'standing', 'unit', 'maker', 'rival'] as const),
+          ...(['concept', 'stage', 'signal', 'mode', 'dimming', 'adjusted', 'saidBefore'] as const),
+        ],
+        words: [
+          ...['exceeds', 'surpasses', 'tops', 'leads', ...winning, ...losing],
+          ...['more', 'less', 'dearer', 'cheaper', 'ahead', 'behind', 'short of', 'up on'],
+          ...['long', 'high', 'large', 'great', 'big', 'wide', 'strong', 'much'],
+          ...['as high as', 'as many as', 'as much as', 'ahead of', 'down on'],
+        ],
+      },
     ],
   },
   { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }] },
@@ -124,7 +144,29 @@ export const rules: readonly Rule[] = [
   {
     read: readEvenMatch,
     needs: [
-      { words: ['level', 'even', 'par', 'neck', 'between', 'tie', 'tied', 'ties', 'inseparable', 'heat'] },
+      {
+        words: [
+          ...[
+            'level',
+            'even',
+            'par',
+            'neck',
+            'nothing',
+            'little',
+            'tie',
+            'tied',
+            'ties',
+            'inseparable',
+            'heat',
+          ],
+        ],
+      },
+      {
+        words: [
+          ...['are', 'is', 'were', 'was', 'draws', 'draw', "isn't", 'a', 'neck', 'between'],
+          ...['tie', 'tied', 'ties', 'inseparable', 'dead'],
+        ],
+      },
     ],
   },
   { read: readRankList, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept'] }] },
@@ -140,7 +182,7 @@ export const rules: readonly Rule[] = [
     needs: [
       { kinds: ['standing', 'unit', 'maker', 'rival'] },
       { kinds: ['standing', 'verb', 'comparator'] },
-      { kinds: ['unit', 'maker', 'rival', 'concept', 'pronoun'], words: ['both'] },
+      { kinds: ['unit', 'maker', 'rival', 'concept', 'quantityBefore'], words: ['both'] },
     ],
   },
   {
@@ -153,9 +195,17 @@ export const rules: readonly Rule[] = [
     needs: [
       {
         kinds: ['comparative', 'superlative'],
+        words: extremes,
+      },
+      {
+        kinds: [
+          ...(['comparison', 'superlative', 'concept', 'unit', 'maker', 'rival'] as const),
+          ...(['stat', 'negation', 'equative'] as const),
+        ],
         words: [
-          ...['shortest', 'longest', 'lowest', 'highest'],
-          ...['smallest', 'largest', 'greatest', 'biggest', 'least', 'most'],
+          ...extremes,
+          ...['than', 'hardly', 'scarcely', 'yet', "haven't", 'not'],
+          ...['set', 'television', 'model', 'screen', 'tv', 'panel'],
         ],
       },
       {
@@ -201,6 +251,7 @@ export const rules: readonly Rule[] = [
         kinds: ['number', 'concept', 'gamut', 'unit', 'fullScreen', 'measure'],
         words: ['tested', 'set', 'sets', 'we', 'televisions', 'class', 'rivals'],
       },
+      { kinds: ['number', 'concept', 'gamut', 'unit', 'fullScreen', 'superlative'] },
     ],
   },
   { read: readOpinions, needs: [{ kinds: ['opinion'] }, { words: copulas }] },

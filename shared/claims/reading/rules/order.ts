@@ -1,6 +1,7 @@
 import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { openComparatives } from '../needs.ts';
 import { speaksOfSets } from '../plainTalk.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
@@ -104,7 +105,7 @@ function readComparative(
   )
     return refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item]);
   const other = otherMention(scene);
-  const generic = ['higher', 'lower', 'better', 'worse'].includes(key);
+  const generic = openComparatives.has(key);
   const quantity = comparedQuantity(scene, given);
   const lost = !('problem' in quantity) && isOfLoss(scene, quantity);
   const entry: ComparativeEntry = lost

@@ -6,8 +6,8 @@ import { isLedByBy } from './ratioNumber.ts';
 import { isSaidBeforeAdjusting } from './saidBefore.ts';
 
 /** Verbs that go by what is better of the quantity: who beats another for lag is below it. */
-const winning = ['beats', 'beat', 'betters', 'outdoes'];
-const losing = ['trails', 'loses to', 'lose to', 'lost to', 'losing to'];
+export const winning: readonly string[] = ['beats', 'beat', 'betters', 'outdoes'];
+export const losing: readonly string[] = ['trails', 'loses to', 'lose to', 'lost to', 'losing to'];
 
 /** "11 nits above the Kasulind's": the preposition compares. */
 export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item; byMerit?: boolean }) | undefined {
