@@ -7,7 +7,8 @@ import { sumOf } from './scoring.ts';
 const floors: Readonly<Record<string, number>> = {
   'copse-65': 0.88,
   'harrow-77': 0.89,
-  'linnet-55': 0.94,
+  'linnet-55': 0.95,
+  'mallow-55': 0.84,
   'thorn-65': 0.9,
   'vesper-55': 0.95,
 };

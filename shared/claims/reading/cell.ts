@@ -51,11 +51,13 @@ export function spreadOf(scene: Scene): Subject | undefined {
       ['fall', 'lose'].includes(keyOf(item, 'verb') ?? '') || /^(?:fades?|darkens?|dims?)$/.test(item.text),
   );
   // "On mid-grey the falloff reaches 22 %"
-  const falloff = scene.items.find((item) => /^(?:fall ?-?off|gap|shortfall)$/.test(item.text));
+  const falloff = scene.items.find((item) => /^(?:fall ?-?off|gap|shortfall|difference)$/.test(item.text));
   if (falloff && scene.conditions.level !== undefined)
     return settled(`uniformity.${scene.conditions.level}`, 'uniformity', [falloff]);
   // "A white field is down by 12 % at its worst"
-  const isSubject = field !== undefined && scene.items.indexOf(field) <= 1;
+  const isSubject =
+    field !== undefined &&
+    !scene.items.slice(0, scene.items.indexOf(field)).some((item) => keyOf(item, 'verb') !== undefined);
   const place = edge ?? (acrossField || isSubject ? field : undefined);
   if (!place || !falls) return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [place]);

@@ -343,7 +343,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   }
   if (pending.length > 0) {
     const last = clauses[clauses.length - 1];
-    if (last && !hasVerb(pending)) last.push(...pending);
+    const isApart = isWord(items[items.indexOf(pending[0]!) - 1], ';');
+    if (last && !hasVerb(pending) && !isApart) last.push(...pending);
     else clauses.push(pending);
   }
   return clauses;

@@ -83,9 +83,10 @@ function isPassing(items: readonly Item[], at: number): boolean {
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && isWord(items[at + 3], 'word')) return true;
   // "I would call the tint mild": the writer's choice of a word.
   if (
-    isWord(item, 'would') &&
+    isWord(item, 'would', 'may', 'might') &&
     isWord(items[at - 1], 'i', 'we') &&
-    isWord(next, 'call', 'describe', 'rate', 'put', 'say')
+    (isWord(next, 'call', 'describe', 'rate', 'put', 'say') ||
+      (isWord(next, 'fairly', 'safely', 'well') && isWord(items[at + 2], 'call', 'say')))
   )
     return true;
   // "Our buyer would like it noted that it costs £839": the statement stands.

@@ -90,6 +90,11 @@ export function propose(
     );
   if (scene.unitProblem && !('by' in check && check.by))
     return refuse(findings, scene, rule, scene.unitProblem, items);
+  const atLaunch = scene.items.some(
+    (item, at) => isWord(item, 'launch', 'release') && isWord(scene.items[at - 1], 'at'),
+  );
+  if (check.kind === 'fact' && check.key === 'price' && atLaunch)
+    return refuse(findings, scene, rule, 'the price at launch is not kept', items);
   if (check.kind === 'fact' && check.key === 'price' && namesOtherYear(scene))
     return refuse(findings, scene, rule, 'the price of another year is not kept', items);
   if ((check.kind === 'order' || check.kind === 'ratio') && speaksOfAnyWindow(scene.items))

@@ -7,7 +7,7 @@ const accessories =
 
 /** Words that may stand before an amount without naming what it is the price of. */
 const plainBeforeAmount =
-  /^(?:thing|i|we|you|one|they|who|nobody|anyone|everyone|this|that|these|those|here|there|at|for|from|to|in|on|of|by|with|as|a|an|the|our|your|my|only|just|still|now|today|currently|then|also|even|yet|and|but|or|so|while|though|because|if|when|where|which|is|are|was|be|been|has|have|had|will|can|may|must|need|needs|comes?|came|get|gets|got|buys?|bought|pay|pays|paid|spend|spent|part|asks?|asked|asking|charges?|charging|shops?|dealers?|retailers?|buyers?|street|list|launch|launched|retail|recommended|sale|online|expect|expected|sold|sells|sell|sale|available|bill|tag|figure|sum|outlay|tested|reviewed|as|price-wise|all|mere|whopping|hefty|modest|reasonable|steep|full|fair|rather|quite|very|too|roughly|exactly|not|no|more|less|than|up|down|out|purse|wallet|change|remains?|stays?|starts?|starting|begins?|stands?|sits?|lists?|priced|costs?|costing|drops?|dropped|falls?|fell|rises?|rose|do|does|did|would|should|could|both|version|model|size|inches|inch|summer|spring|autumn|winter|week|month|year|day|back|set|sets|us|me|off|shelf|uk|britain|money|sterling|vat|including|tax|its|their)$/;
+  /^(?:thing|i|we|you|one|they|who|nobody|anyone|everyone|wants?|wanting|wish|wishes|this|that|these|those|here|there|at|for|from|to|in|on|of|by|with|as|a|an|the|our|your|my|only|just|still|now|today|currently|then|also|even|yet|and|but|or|so|while|though|because|if|when|where|which|is|are|was|be|been|has|have|had|will|can|may|must|need|needs|comes?|came|get|gets|got|buys?|bought|pay|pays|paid|spend|spent|part|asks?|asked|asking|charges?|charging|shops?|dealers?|retailers?|buyers?|street|list|launch|launched|retail|recommended|sale|online|expect|expected|sold|sells|sell|sale|available|bill|tag|figure|sum|outlay|tested|reviewed|as|price-wise|all|mere|whopping|hefty|modest|reasonable|steep|full|fair|rather|quite|very|too|roughly|exactly|not|no|more|less|than|up|down|out|purse|wallet|change|remains?|stays?|starts?|starting|begins?|stands?|sits?|lists?|priced|costs?|costing|drops?|dropped|falls?|fell|rises?|rose|do|does|did|would|should|could|both|version|model|size|inches|inch|summer|spring|autumn|winter|week|month|year|day|back|set|sets|us|me|off|shelf|uk|britain|money|sterling|vat|including|tax|its|their)$/;
 
 function speaksOfSet(item: Item): boolean {
   return (
@@ -26,7 +26,7 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
     (item) => item.type === 'word' && item.meanings.length === 0 && accessories.test(item.text),
   );
   if (at < 0 || lead.slice(at).some(speaksOfSet)) return undefined;
-  const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with', 'of');
+  const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with', 'of', 'weighing');
   const owner = lead
     .slice(0, at)
     .some(

@@ -51,6 +51,7 @@ const conceptOfCompared: Readonly<Record<string, string>> = {
   'contrast.native': 'contrast',
   black: 'black',
   lag: 'lag',
+  'grey.de2000': 'greyError',
 };
 
 /** What later clauses and sentences may mean by "the average" or "it". */

@@ -128,6 +128,17 @@ export function settleObviousRoles(items: Item[]): void {
       number.role = 'ignored';
       continue;
     }
+    // "A brooding one": a word that stands for a noun.
+    if (
+      bare &&
+      item.text === 'one' &&
+      before?.type === 'word' &&
+      isWord(items[item.index - 2], 'a', 'an', 'the') &&
+      (after === undefined || after.type === 'mark')
+    ) {
+      number.role = 'ignored';
+      continue;
+    }
     // "a quarter past nine"
     if (
       bare &&

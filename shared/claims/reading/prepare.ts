@@ -152,7 +152,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (afterThan && isPatchOfBoth(scene.items, at)) set('window', item.number!.x, item);
     if (afterThan) continue;
     if (isSilent(scene.items, at)) continue;
-    const stage = keyOf(item, 'stage');
+    // "With nothing adjusted"
+    const untouched = isWord(scene.items[at - 1], 'nothing') && keyOf(item, 'stage') === 'adjusted';
+    if (untouched) scene.conditionItems.add(scene.items[at - 1]!);
+    const stage = untouched ? 'as-delivered' : keyOf(item, 'stage');
     if (stage && !(origin.stage === 'named' && conditions.stage !== stage)) {
       set('stage', stage, item);
       if (!localStage.test(item.text)) named.stage = stage;

@@ -81,8 +81,8 @@ export function settleScaleParts(items: readonly Item[]): undefined {
       becomesPercent(item, 50);
     else if (
       isWord(item, 'full white', 'peak white') &&
-      isWord(before, 'at') &&
-      speaksOfError(items) &&
+      isWord(before, 'at', 'by') &&
+      (speaksOfError(items) || (isWord(before, 'by') && items.some(isSmall))) &&
       !items.some((other) => luminous.has(other.number?.dimension ?? ''))
     )
       becomesPercent(item, 100);
@@ -105,6 +105,10 @@ function isErrorOfWhite(items: readonly Item[], at: number): boolean {
       (keyOf(verb, 'verb') === 'exceed' && items.some((other) => other.number?.dimension === ''))) &&
     !items.some((other) => luminous.has(other.number?.dimension ?? ''))
   );
+}
+
+function isSmall({ number }: Item): boolean {
+  return number?.dimension === '' && !number.spelled && number.x < 20;
 }
 
 function speaksOfError(items: readonly Item[]): boolean {

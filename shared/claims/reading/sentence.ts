@@ -169,7 +169,15 @@ export function readClauses(
     readClause(scene, findings);
     noteConcept(scene, findings);
     const stat = statOf(scene);
+    const ranked = scene.said?.findLast((check) => check.kind === 'order');
     if (stat === 'average' || stat === 'max' || stat === 'min') scene.stat = stat;
+    // "It has the lowest average error, 2.5 against 3.3"
+    else if (
+      ranked?.kind === 'order' &&
+      ranked.key.type === 'quantity' &&
+      ranked.key.selector.stat === 'average'
+    )
+      scene.stat = 'average';
   }
   delete carry.asked;
   handOn(scenes, carry, context, isHeading);

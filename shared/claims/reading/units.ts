@@ -210,6 +210,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const given =
       isWord(left, 'for') &&
       twoBefore?.number !== undefined &&
+      !items.slice(0, at).some((item) => isWord(item, 'against', 'versus')) &&
       (next === undefined || next.type === 'mark') &&
       !mentions.some((mention) => mention.role === 'subject');
     if (given || isHolder(items, at, left, twoBefore)) role = 'subject';
@@ -250,6 +251,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
         possessive && (keyOf(left, 'multiple') || left.number || isWord(left, 'of'))
           ? 'possessive'
           : 'compared';
+    else if (isWord(left, 'for') && twoBefore?.number !== undefined && mentions.length === 0 && at > 3)
+      role = 'compared';
     else if (
       left &&
       isWord(left, 'and', 'or', 'nor') &&

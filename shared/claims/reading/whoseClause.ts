@@ -65,6 +65,10 @@ export function unnamedRelative(items: readonly Item[]): Item | undefined {
     .find(
       (item, at, before) =>
         isWord(item, ...siblingWords) ||
+        // "On the cheaper of its two rivals", "the dearer set"
+        (keyOf(item, 'comparative') !== undefined &&
+          isWord(before[at - 1], 'the') &&
+          isWord(before[at + 1], 'of', 'set', 'one', 'model', 'television', 'rival')) ||
         (isWord(item, 'version', 'versions', 'model', 'models', 'size', 'sizes', 'variant', 'one', 'ones') &&
           !isWord(before[at - 2], 'no', 'any', 'every', 'all', 'the only') &&
           isWord(before[at - 1], 'bigger', 'larger', 'smaller', 'biggest', 'largest', 'smallest')),

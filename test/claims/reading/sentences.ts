@@ -18,6 +18,7 @@ import { owners } from './sentences/owners.ts';
 import { pairs } from './sentences/pairs.ts';
 import { parallel } from './sentences/parallel.ts';
 import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
+import { ranked } from './sentences/ranked.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { silent } from './sentences/silent.ts';
 import { states } from './sentences/states.ts';
@@ -50,6 +51,7 @@ export const sentences: readonly SentenceRow[] = [
   ...pairs,
   ...parallel,
   ...patchesAndBareNumbers,
+  ...ranked,
   ...silent,
   ...states,
   ...unproven,

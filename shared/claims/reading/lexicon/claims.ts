@@ -98,7 +98,7 @@ export const comparativeWords: Readonly<
   },
   thinner: { phrases: `thinner; slimmer`, concept: 'fact:depth', direction: 'lower' },
   thicker: {
-    phrases: `thicker; deeper cabinet; fatter; chunkier; bulkier`,
+    phrases: `thicker; deeper; deeper cabinet; fatter; chunkier; bulkier`,
     concept: 'fact:depth',
     direction: 'higher',
   },

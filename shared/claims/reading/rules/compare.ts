@@ -122,6 +122,11 @@ function inSignal(scene: Scene, quantity: Quantity, signal: string | undefined):
   return quantityById(powerId({ ...scene, conditions: { ...rest, signal } as StatedConditions }));
 }
 
+/** "on the cheaper of its two rivals", "the cheaper set": which set is meant, not what is said of one. */
+function isAttribute(items: readonly Item[], at: number): boolean {
+  return isWord(items[at - 1], 'the') && isWord(items[at + 1], 'of') && !isWord(items[at - 2], 'is', 'was');
+}
+
 /** "last year's Hearth", "the old Hearth", "its predecessor" */
 function isFormer({ items }: Scene, { item }: UnitMention): boolean {
   const before = items.slice(Math.max(0, items.indexOf(item) - 4), items.indexOf(item));
@@ -138,7 +143,10 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   takeMoney(scene);
   const away = awayFrom(scene);
   const comparative =
-    away?.item ?? scene.items.find((item) => keyOf(item, 'comparative') && !scene.used.has(item));
+    away?.item ??
+    scene.items.find(
+      (item, at) => keyOf(item, 'comparative') && !scene.used.has(item) && !isAttribute(scene.items, at),
+    );
   const multiple = multipleAt(scene);
   const equative =
     scene.items.find((item) => keyOf(item, 'equative') && !scene.conditionItems.has(item)) ??
@@ -212,7 +220,9 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const quantity = money
     ? quantityById('fact:price')
     : entry
-      ? ofDimension(scene, comparedQuantity(scene, entry), number)
+      ? number?.number?.dimension === 'length' && entry.concept === 'black'
+        ? quantityById('fact:depth')
+        : ofDimension(scene, comparedQuantity(scene, entry), number)
       : subjectQuantity(scene);
   const anchor = number ?? multiple!.item;
   const words: (Item | undefined)[] = [comparative ?? equative, anchor];

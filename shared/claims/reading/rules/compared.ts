@@ -6,11 +6,20 @@ import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { isSettled } from '../settled.ts';
 import { subjectOf } from '../subject.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { namesOtherThing, saidBefore, saidSeveral } from './saidBefore.ts';
+import { namesOtherThing, onlySaid, saidBefore, saidSeveral } from './saidBefore.ts';
 
 /** The quantity that a comparative word compares: its own, or the clause's where it names none. */
 export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {
   const { concept } = entry;
+  // "Black is 0.044 cd/m²; the Plain's is four times as high": of what was spoken of, no height.
+  const before = scene.previous?.said && onlySaid(scene.previous.said);
+  const asHigh =
+    concept === 'fact:width' ||
+    scene.items.some((item, at) => isWord(item, 'high', 'wide') && isWord(scene.items[at - 1], 'as'));
+  if (asHigh && before && /^(?!fact:|$)/.test(before.id)) return quantityById(before.id);
+  // "A foot half as wide as the Kasulind's"
+  if (concept === 'fact:width' && hasKey(scene, 'fact', 'stand.width'))
+    return quantityById('fact:stand.width');
   const signal = scene.conditions.signal;
   switch (concept) {
     case 'peak':

@@ -62,6 +62,7 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
     (isWord(
       before,
       'our',
+      'its',
       'the',
       'a',
       'test',

@@ -15,6 +15,7 @@ function evenAt(items: readonly Item[]): Item[] | undefined {
     if (isWord(item, 'level', 'even') && isWord(before, 'are', 'is', 'were', 'was', 'draws', 'draw', "isn't"))
       return [item];
     if (isWord(item, 'par') && isWord(items[at - 1], 'a')) return [item];
+    if (isWord(item, 'match', 'equal') && isWord(next, 'each other', 'each')) return [item, next!];
     if (isWord(item, 'neck') && isWord(items[at + 2], 'neck')) return items.slice(at, at + 3);
     if (isWord(item, 'nothing', 'little') && isWord(next, 'between')) return items.slice(at, at + 3);
     if (
@@ -29,7 +30,7 @@ function evenAt(items: readonly Item[]): Item[] | undefined {
 /** The two sets that are level: this one and the one behind "with", or the two that the text speaks of. */
 function pairOf(scene: Scene): { other: string; own?: string; items: Item[] } | undefined {
   const mention = scene.units.find(({ role }) => role === 'compared' || role === 'possessive');
-  if (mention) {
+  if (mention && mention.id !== 'rival') {
     const id = resolveMention(mention, scene.carry, scene.context);
     return id === undefined ? undefined : { other: id, items: [mention.item] };
   }
@@ -42,11 +43,11 @@ function pairOf(scene: Scene): { other: string; own?: string; items: Item[] } | 
 /** "the two are …", "… between them", "they are …" */
 function pairSpokenOf(scene: Scene): readonly string[] | undefined {
   const at = scene.items.findIndex(
-    (item) => isWord(item, 'them', 'they', 'two', 'both') || item.number?.x === 2,
+    (item) => isWord(item, 'them', 'they', 'two', 'both', 'the other') || item.number?.x === 2,
   );
   const item = scene.items[at];
   if (!item) return undefined;
-  if (!isWord(item, 'them', 'they')) return knownGroup(scene, item, undefined);
+  if (!isWord(item, 'them', 'they')) return knownGroup(scene, item, scene.items[at + 1]);
   return scene.carry.sets?.length === 2 ? scene.carry.sets : undefined;
 }
 

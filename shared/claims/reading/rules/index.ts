@@ -19,6 +19,7 @@ import { readLimits } from './limit.ts';
 import { readMakerClaims } from './maker.ts';
 import { readMeasures } from './measures.ts';
 import { readNearTo } from './nearTo.ts';
+import { readNextRank } from './nextRank.ts';
 import { readObservations } from './observed.ts';
 import { readOrders } from './order.ts';
 import { readPaidMore } from './paidMore.ts';
@@ -169,6 +170,7 @@ export const rules: readonly Rule[] = [
       },
     ],
   },
+  { read: readNextRank, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['set'] }] },
   { read: readRankList, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept'] }] },
   {
     read: readRanks,

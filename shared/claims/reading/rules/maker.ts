@@ -197,7 +197,11 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
   const got = scene.items.find(
     (item) => keyOf(item, 'gotThere') !== undefined || keyOf(item, 'fellShort') !== undefined,
   );
-  if (!claimed || !got || scene.used.has(got)) return;
+  // "Nobody misses it": of people, and of no promise.
+  const ofPeople = scene.items.some((item) =>
+    isWord(item, 'nobody', 'anybody', 'anyone', 'everybody', 'everyone'),
+  );
+  if (!claimed || !got || ofPeople || scene.used.has(got)) return;
   const short =
     keyOf(got, 'fellShort') !== undefined ||
     scene.items.some((item) => item.index < got.index && keyOf(item, 'negation'));

@@ -110,6 +110,13 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       scene.items.every((entry) => entry === item || entry.type === 'mark') &&
       scene.previous !== null &&
       hasKey(scene.previous, 'concept', 'lag', 'response');
+    if (
+      dimension === 'frequency' &&
+      (number.to || scene.items.some((entry) => isWord(entry, 'vrr', 'variable')))
+    ) {
+      refuse(findings, scene, 'fact', 'no fact says which refresh rates vary', [item]);
+      continue;
+    }
     if (dimension === 'frequency' && (lagBefore || hasKey(scene, 'concept', 'lag', 'response'))) {
       number.role = 'ignored';
       continue;
@@ -148,6 +155,13 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     if (stand && (key === 'width' || key === undefined) && dimension === 'length') key = 'stand.width';
     // "At 63 mm it is fatter than the Gannet": the comparing word names the dimension.
     if (!key) key = comparedDimension(scene, dimension);
+    if (
+      key === 'depth' &&
+      scene.items.some((entry, place) => isWord(entry, 'thinnest') && isWord(scene.items[place - 1], 'its'))
+    ) {
+      refuse(findings, scene, 'fact', 'only the greatest depth is kept', [item]);
+      continue;
+    }
     if (!key && !speaksOfSets(scene.sentence)) {
       number.role = 'ignored';
       continue;

@@ -91,6 +91,13 @@ function readComparative(
   if (scene.items.some((word) => isWord(word, 'hardly', 'scarcely')))
     return refuse(findings, scene, 'order', 'the words leave open whether it is ahead', [item]);
   const at = scene.items.indexOf(item);
+  // "On the cheaper of its two rivals": which set is meant.
+  if (
+    isWord(scene.items[at - 1], 'the') &&
+    isWord(scene.items[at + 1], 'of') &&
+    !isWord(scene.items[at - 2], 'is', 'was')
+  )
+    return refuse(findings, scene, 'order', 'the words do not say which set that is', [item]);
   const than = scene.items.findIndex((other, index) => index > at && isWord(other, 'than'));
   const nobody = scene.items.find(
     (other, index) =>

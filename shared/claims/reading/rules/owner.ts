@@ -67,6 +67,13 @@ function isCounterpart(scene: Scene, item: Item): boolean {
   );
 }
 
+/** "2.5 against 3.3 for the Plain and 3.6 for the Umbra": each number is of the set that it is given for. */
+function setGiven({ items, units }: Scene, item: Item): UnitMention | undefined {
+  const at = items.indexOf(item);
+  const set = isWord(items[at + 2], 'the', 'its', 'our') ? items[at + 3] : items[at + 2];
+  return isWord(items[at + 1], 'for') ? units.find((mention) => mention.item === set) : undefined;
+}
+
 /** "Umbra (1.2), Hearth (2.4)": the number in brackets is of the set right before it. */
 function setBeforeBracket({ sentence }: Scene, item: Item): string | undefined {
   if (!isWord(sentence[item.index - 1], '(')) return undefined;
@@ -75,6 +82,11 @@ function setBeforeBracket({ sentence }: Scene, item: Item): string | undefined {
 
 /** Whose a number is that belongs to another set than the clause's own; its id is absent where nobody can tell. */
 export function ownerOf(scene: Scene, item: Item): { id?: string } | undefined {
+  const given = setGiven(scene, item);
+  if (given) {
+    const id = resolveMention(given, scene.carry, scene.context);
+    return id === undefined ? {} : { id };
+  }
   const bracketed = setBeforeBracket(scene, item);
   if (bracketed !== undefined) return bracketed.includes('|') ? {} : { id: bracketed };
   const possessor = possessorOf(scene, item);
@@ -103,6 +115,7 @@ function rivalBefore(scene: Scene, item: Item): string | undefined {
 /** Does the number belong to another set than the one that the clause is about? */
 export function ownedByOther(scene: Scene, item: Item): boolean {
   return (
+    setGiven(scene, item) !== undefined ||
     setBeforeBracket(scene, item) !== undefined ||
     possessorOf(scene, item) !== undefined ||
     isCounterpart(scene, item)

@@ -1,5 +1,6 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { othersThan } from '../knownGroup.ts';
 import type { Scene } from '../scene.ts';
 import { hasVerb } from '../verbs.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
@@ -41,6 +42,10 @@ export function readRankList(scene: Scene, findings: Findings): undefined {
   if (places.length === 0) return;
   const group = groupNamed(scene);
   const { cohort, items } = cohortOf(scene);
+  // Without a word of which sets, a place is among those that the review compares.
+  const compared =
+    group || !scene.context.against?.length ? undefined : othersThan(scene, scene.unit ?? scene.context.own);
+  if (compared) cohort.units = compared;
   const isKnown = !group || cohort.units !== undefined || scene.context.units.length === group.n;
   for (const { item, n, words } of places) {
     const part: Scene = { ...scene, items: words };
@@ -52,7 +57,7 @@ export function readRankList(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'order', why, said);
       continue;
     }
-    const place = n ?? group?.n;
+    const place = n ?? group?.n ?? (compared && compared.length + 1);
     if (place === undefined || !isKnown) {
       refuse(findings, scene, 'order', 'the words do not say among which sets', said);
       continue;

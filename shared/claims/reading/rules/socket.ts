@@ -115,7 +115,12 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     const supported = after.find((entry) => isWord(entry, 'support', 'version'));
     const later = scene.items.find(
       (entry, index) =>
-        index > at && index <= at + 3 && entry.number && entry.number.dimension === '' && !entry.number.role,
+        !isWord(scene.items[index - 1], 'the') &&
+        index > at &&
+        index <= at + 3 &&
+        entry.number &&
+        entry.number.dimension === '' &&
+        !entry.number.role,
     );
     if (!count && later && !scene.items.some((entry) => keyOf(entry, 'verb'))) {
       propose(

@@ -1,5 +1,5 @@
 import { type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { wholeField } from '../lexicon/claims.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
@@ -14,6 +14,7 @@ import { quantityOfCheck } from './saidBefore.ts';
 /** "The lowest average error of any set this year": an extreme of a quantity among sets, not of its levels. */
 export function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
   const isLength = isWord(item, 'shortest', 'longest');
+  if (isWord(item, 'most', 'fewest') && readMostOf(scene, findings, item)) return true;
   const isMost = isWord(item, 'most') && isWord(scene.items[scene.items.indexOf(item) + 1], 'of', 'here');
   if (
     !isLength &&
@@ -44,6 +45,22 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest') ? 'lower' : 'higher';
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
   propose(findings, scene, 'order', check, [item, noun, ...items]);
+  return true;
+}
+
+/** "It has the most USB ports of the three": of what is counted. */
+function readMostOf(scene: Scene, findings: Findings, item: Item): boolean {
+  const at = scene.items.indexOf(item);
+  const noun = scene.items.slice(at + 1, at + 4).find((word) => meaningOf(word, 'fact')?.data === 'count');
+  if (!noun || scene.items.some((word) => isWord(word, 'than'))) return false;
+  const { cohort, items } = cohortOf(scene);
+  const direction = isWord(item, 'most') ? 'higher' : 'lower';
+  const quantity = quantityById(`fact:${keyOf(noun, 'fact')}`);
+  propose(findings, scene, 'order', orderCheck(scene, quantity, direction, { type: 'best' }, cohort), [
+    item,
+    noun,
+    ...items,
+  ]);
   return true;
 }
 

@@ -19,6 +19,8 @@ export function readSuperlative(
   const at = scene.items.indexOf(item);
   const quantity = comparedQuantity(scene, entry);
   const before = scene.items[at - 1];
+  // "At its thickest": a place of the cabinet.
+  if (isWord(before, 'its') && isWord(scene.items[at - 2], 'at')) return;
   // "The best television I have ever had": in what, nobody says.
   const isSet = isWord(scene.items[at + 1], 'television', 'set', 'tv', 'telly', 'screen');
   if (isSet && entry.concept === '' && !scene.items.some((word) => keyOf(word, 'concept')))
@@ -76,7 +78,7 @@ export function readSuperlative(
   // "The dearest of the three is also the heaviest", "between the cheapest and the dearest": which set, nobody says.
   const first = scene.items.findIndex((word) => keyOf(word, 'superlative') !== undefined);
   const leads = first <= 2 && isWord(scene.items[first - 1], 'the');
-  const opens = leads && !scene.unitNamed && !isSaidLater(scene, first);
+  const opens = leads && !isSaidLater(scene, first);
   if (opens || scene.items.slice(0, at).some((word) => isWord(word, 'between')))
     return refuse(findings, scene, 'order', 'the words do not say which set that is', [item]);
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item]);
@@ -144,11 +146,10 @@ export function readSuperlative(
 /** "The brightest set under £1,100, it costs …", "the quickest of the lot." */
 function isSaidLater({ items, units }: Scene, at: number): boolean {
   const rest = items.slice(at + 1);
+  const verb = rest.findIndex((word) =>
+    isWord(word, 'is', 'was', 'costs', 'has', 'draws', 'weighs', 'manages', 'lie', 'lies'),
+  );
   return (
-    units.length > 0 ||
-    rest.some((word) => keyOf(word, 'pronoun') !== undefined) ||
-    !rest.some((word) =>
-      isWord(word, 'is', 'was', 'costs', 'has', 'draws', 'weighs', 'manages', 'lie', 'lies'),
-    )
+    units.length > 0 || verb < 0 || rest.slice(0, verb).some((word) => keyOf(word, 'pronoun') !== undefined)
   );
 }

@@ -1,0 +1,42 @@
+import type { SentenceRow } from './row.ts';
+
+/** Places among sets, counts that are compared, numbers given for a set, and which set a comparing word only names. */
+export const ranked: readonly SentenceRow[] = [
+  [
+    'Of the five sets the Hearth has the lowest average error and the Plain is second.',
+    'order grey.de2000 average lower best',
+    'order grey.de2000 average {veltrane} lower position 2',
+  ],
+  ['The Hearth has the most USB ports of the five.', 'order fact.usb.count higher best'],
+  [
+    'The Hearth has the lowest average error on greys, 2.5 against 3.3 for the Plain and 3.6 for the Umbra.',
+    'order grey.de2000 average lower best',
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'value grey.de2000 average {veltrane} = 3.3 [3.25, 3.35]',
+    'value grey.de2000 average {nocthale} = 3.6 [3.55, 3.65]',
+  ],
+  [
+    'Black is 0.044 nits on the Hearth, and the Plain’s is about four times as high.',
+    'value black = 0.044 [0.0435, 0.0445]',
+    'ratio black {veltrane} : black = 4 [3.6, 4.4]',
+  ],
+  [
+    'We found it 34 mm deeper than the Plain.',
+    'difference fact.depth : fact.depth {veltrane} = 34 [33.5, 34.5]',
+  ],
+  ['On the cheaper of its two rivals banding is visible.', 'unproven', 'unproven'],
+  ['Orrinvale claims 900 nits. Nobody misses it.', 'fact peak = 900 by maker'],
+  [
+    'The average error is 2.4, which gives it an airy manner, and the Plain a brooding one.',
+    'value grey.de2000 average = 2.4 [2.35, 2.45]',
+  ],
+  ['Anyone who wants one will pay £869.', 'fact price = 869'],
+  ['By full white it has climbed to 6.4, though.', 'value grey.de2000 at 100 = 6.4 [6.35, 6.45]'],
+  [
+    'With nothing adjusted, the average error is 2.4.',
+    'value grey.de2000 average {stage as-delivered} = 2.4 [2.35, 2.45]',
+  ],
+  ['VRR works between 48 and 120 Hz.', 'unproven'],
+  ['At launch it cost £1,299.', 'unproven'],
+  ['At its thinnest it is 12 mm, at its thickest 52 mm.', 'unproven', 'fact depth = 52'],
+];
