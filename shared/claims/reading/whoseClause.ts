@@ -60,19 +60,17 @@ export function unnamedRelative(items: readonly Item[]): Item | undefined {
     (item) =>
       keyOf(item, 'verb') !== undefined || item.number !== undefined || isWord(item, 'is', 'has', 'weighs'),
   );
-  return items
-    .slice(0, verb < 0 ? items.length : verb)
-    .find(
-      (item, at, before) =>
-        isWord(item, ...siblingWords) ||
-        // "On the cheaper of its two rivals", "the dearer set"
-        (keyOf(item, 'comparative') !== undefined &&
-          isWord(before[at - 1], 'the') &&
-          isWord(before[at + 1], 'of', 'set', 'one', 'model', 'television', 'rival')) ||
-        (isWord(item, 'version', 'versions', 'model', 'models', 'size', 'sizes', 'variant', 'one', 'ones') &&
-          !isWord(before[at - 2], 'no', 'any', 'every', 'all', 'the only') &&
-          isWord(before[at - 1], 'bigger', 'larger', 'smaller', 'biggest', 'largest', 'smallest')),
-    );
+  return items.slice(0, verb < 0 ? items.length : verb).find(
+    (item, at, before) =>
+      isWord(item, ...siblingWords) ||
+      // "On the cheaper of its two rivals", "the dearer set"
+      (keyOf(item, 'comparative') !== undefined &&
+        isWord(before[at - 1], 'the') &&
+        isWord(before[at + 1], 'of', 'set', 'one', 'model', 'television', 'rival')) ||
+      (isWord(item, 'version', 'versions', 'model', 'models', 'size', 'sizes', 'variant', 'one', 'ones') &&
+        !isWord(before[at - 2], 'no', 'any', 'every', 'all', 'the only') &&
+        isWord(before[at - 1], 'bigger', 'larger', 'smaller', 'biggest', 'largest', 'smallest')),
+  );
 }
 
 /** "… with an average of 2.5 and a white of 5,900 K": the list of what the set has goes on. */
