@@ -1,6 +1,7 @@
 import type { Block } from '../../contract/articleText.ts';
 import type { Check } from '../../contract/check.ts';
 import type { LimitSaid } from './limitSaid.ts';
+import { isTurn } from './turns.ts';
 
 /** Conditions and quantity that a heading or an earlier sentence hands on (`judging.md`, "Conditions"). */
 export interface CarriedConditions {
@@ -53,6 +54,8 @@ export interface Carry {
   /** Header row of the table in hand: texts by column */
   header?: string[];
   table?: number;
+  /** The block was a turn of a conversation, which the next turn goes on from. */
+  turn?: true;
   /** First cell of the row in hand */
   rowHead?: string;
   row?: number;
@@ -62,8 +65,13 @@ export function startOfArticle(): Carry {
   return { headings: [], paragraph: {} };
 }
 
-/** The state at the beginning of a block, from the state at the end of the one before. */
-export function enterBlock(carry: Carry, block: Block): Carry {
+/**
+ * The state at the beginning of a block, from the state at the end of the one before. The turns of a conversation are
+ * one paragraph.
+ */
+export function enterBlock(carry: Carry, block: Block, text: string): Carry {
+  const turn = block.kind !== 'heading' && block.kind !== 'cell' && isTurn(text);
+  if (turn) return carry.turn ? carry : { headings: carry.headings, paragraph: {}, turn };
   if (block.kind === 'heading') {
     const level = block.level ?? 1;
     return { headings: carry.headings.filter((heading) => heading.level < level), paragraph: {} };

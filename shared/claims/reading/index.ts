@@ -145,7 +145,7 @@ function placeBlock(
   const text = isNew ? same : same.text;
   let reading: BlockReading | undefined = isNew || same.from !== from ? undefined : same.reading;
   if (!reading) {
-    const before = enterBlock(from, block);
+    const before = enterBlock(from, block, text);
     reading =
       !isNew && sameCarry(before, same.reading.before)
         ? same.reading

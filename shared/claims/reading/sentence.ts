@@ -17,6 +17,7 @@ import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
 import { tagTokens } from './tag.ts';
 import { tokenise } from './tokens.ts';
+import { withoutSpeaker } from './turns.ts';
 
 /** "HDR10: tone and colour", "HLG": in a heading the format that leads is the signal of what follows. */
 function nameSignal(items: readonly Item[]): undefined {
@@ -86,6 +87,7 @@ export function readSentence(
   const written = tokenise(text, context.locale);
   const tokens = context.spoken ? spokenTokens(written) : written;
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
+  if (carry.turn) items = [...withoutSpeaker(items)];
   takeUpLimit(items, carry.limit);
   items = maskQuotations(items);
   if (isHeading) nameSignal(items);

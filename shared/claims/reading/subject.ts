@@ -259,6 +259,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
 }
 
 function comparedConcept(item: Item): string | undefined {
-  const meaning = meaningOf(item, 'superlative') ?? meaningOf(item, 'comparative');
+  const meaning =
+    meaningOf(item, 'superlative') ?? meaningOf(item, 'comparative') ?? meaningOf(item, 'equative');
   return (meaning?.data as { concept: string } | undefined)?.concept;
 }

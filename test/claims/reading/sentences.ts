@@ -3,6 +3,7 @@ import { asSpoken } from './sentences/asSpoken.ts';
 import { changes } from './sentences/changes.ts';
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
+import { conversation } from './sentences/conversation.ts';
 import { directions } from './sentences/directions.ts';
 import { distances } from './sentences/distances.ts';
 import { echoes } from './sentences/echoes.ts';
@@ -36,6 +37,7 @@ export const sentences: readonly SentenceRow[] = [
   ...asides,
   ...changes,
   ...comparedWithBefore,
+  ...conversation,
   ...directions,
   ...distances,
   ...echoes,

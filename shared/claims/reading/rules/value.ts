@@ -244,6 +244,7 @@ function valueProblem(
   if (
     isWord(next, 'target', 'standard', 'ideal', 'reference') ||
     isWord(last, 'target') ||
+    (isWord(last, 'is', 'was') && isWord(second, 'target', 'the target', 'standard', 'norm', 'ideal')) ||
     (isWord(last, 'of') && isWord(second, 'instead', 'target', 'ideal')) ||
     isWord(last, 'rather than')
   )

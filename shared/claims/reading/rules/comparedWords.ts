@@ -1,0 +1,100 @@
+import { type Item, isWord, keyOf } from '../items.ts';
+import type { Scene, UnitMention } from '../scene.ts';
+import { isLedByBy } from './ratioNumber.ts';
+import { saidBefore } from './saidBefore.ts';
+
+/** "on the cheaper of its two rivals", "the cheaper set": which set is meant, not what is said of one. */
+export function isAttribute(items: readonly Item[], at: number): boolean {
+  return isWord(items[at - 1], 'the') && isWord(items[at + 1], 'of') && !isWord(items[at - 2], 'is', 'was');
+}
+
+/** "last year's Hearth", "the old Hearth", "its predecessor" */
+export function isFormer({ items }: Scene, { item }: UnitMention): boolean {
+  const before = items.slice(Math.max(0, items.indexOf(item) - 4), items.indexOf(item));
+  return before.some((word) =>
+    isWord(word, 'year', 'old', 'older', 'previous', 'former', 'outgoing', 'earlier'),
+  );
+}
+
+/** "Slower still at 24.6 ms", "slower than the Tessera's 5.4 ms": a value that stands behind what compares. */
+export function isValueAfter(scene: Scene, comparative: Item, number: Item): boolean {
+  if (number.index < comparative.index || isLedByBy(scene, number)) return false;
+  const before = scene.items[scene.items.indexOf(number) - 1];
+  return (
+    isWord(before, 'at', "'s", "'", 'with') ||
+    (keyOf(before, 'hedge') !== undefined && isWord(scene.items[scene.items.indexOf(number) - 2], 'at', "'s"))
+  );
+}
+
+/** "At 139 W the Plain draws more than the Kasulind": a value that leads the clause, and a comparison without a number. */
+export function isValueBefore(scene: Scene, comparative: Item, number: Item): boolean {
+  const at = scene.items.indexOf(number);
+  return (
+    isWord(scene.items[at - 1], 'at', 'with') &&
+    number.index < comparative.index - 1 &&
+    !isWord(scene.items[at + 1], 'more', 'less', 'fewer')
+  );
+}
+
+/** "three times as long", "1.8 times as high as": an adjective that takes the clause's own quantity. */
+export function plainEquative(scene: Scene, multiple: Item | undefined): Item | undefined {
+  return scene.items.find((item, at) => {
+    const before = scene.items[at - 1];
+    if (/^as (?:high|much|many) as$/.test(item.text))
+      return before === multiple || before?.number?.dimension === 'times';
+    return (
+      isWord(item, 'long', 'high', 'large', 'great', 'big', 'wide', 'strong', 'much') &&
+      (isWord(before, 'as') || (before === multiple && before !== undefined && / as$/.test(before.text)))
+    );
+  });
+}
+
+/** "It costs £1,249. That's four hundred and twenty more than the Kasulind": after a price a bare number is money. */
+export function takeMoney(scene: Scene): undefined {
+  const at = scene.items.findIndex(
+    ({ number }, place) =>
+      number?.dimension === '' &&
+      number.role === undefined &&
+      number.x >= 20 &&
+      isWord(scene.items[place + 1], 'more', 'less', 'dearer', 'cheaper'),
+  );
+  const number = scene.items[at]?.number;
+  if (number && saidBefore(scene)?.id === 'fact:price')
+    Object.assign(number, { dimension: 'money', role: 'money' });
+}
+
+/** "The Kasulind has four times the lag": of this review's own set. */
+export function hasTimesOwn(scene: Scene, multiple: Item): boolean {
+  if (scene.unit === undefined && setBefore(scene) === undefined) return false;
+  const at = scene.items.indexOf(multiple);
+  let left = at - 1;
+  while (
+    keyOf(scene.items[left], 'hedge') !== undefined ||
+    isWord(scene.items[left], 'just', 'only', 'you', 'us')
+  )
+    left -= 1;
+  const verb = scene.items[left];
+  const after = isWord(scene.items[at + 1], 'the', 'its') ? scene.items[at + 2] : scene.items[at + 1];
+  const led = isWord(scene.items[at + 1], 'the', 'its') || / the$/.test(multiple.text);
+  return (
+    led &&
+    keyOf(after, 'concept') !== undefined &&
+    isWord(verb, 'has', 'offers', 'delivers', 'shows', 'gives', 'draws', 'manages', 'provides', 'at')
+  );
+}
+
+/** "The Kasulind does 1,200, so the Hearth has three times as much": as the set that was spoken of just before. */
+export function setBefore({ unit, unitNamed, previous, context }: Scene): string | undefined {
+  const isOwn = unitNamed && (unit === undefined || unit === context.own);
+  const before = previous?.said?.length ? previous.unit : undefined;
+  return isOwn && before !== context.own ? before : undefined;
+}
+
+/** "60 % of the Kasulind's contrast": the share is of another set's value. */
+export function isShareOfOther(scene: Scene, number: Item): boolean {
+  const at = scene.items.indexOf(number);
+  if (!isWord(scene.items[at + 1], 'of')) return false;
+  return scene.units.some(
+    (mention) => mention.item.index > number.index && mention.item.index <= number.index + 5,
+  );
+}
