@@ -13,32 +13,40 @@ export interface Measurer {
 /** Bytes of draws that are kept; the least recently used go first. */
 const keptBytes = 128 * 1024 * 1024;
 
-type Entry = { run: RunUncertainty; measurements?: RunMeasurements };
+type Entry = { key: string; run: RunUncertainty; measurements?: RunMeasurements };
 
 /** A {@link Measurer} that remembers by the run's digest and by what else of the unit a quantity reads. */
 export function createMeasurer(limitBytes = keptBytes): Measurer {
   const entries = new Map<string, Entry>();
   const drawn = new Map<string, QuantityDraws | null>();
   let bytes = 0;
-  const entryOf = (unit: UnitEvidence, run: RunEvidence): [string, Entry] => {
-    const { panel, backlight, zones } = unit.unit;
-    const key = JSON.stringify([unit.id, panel, backlight, zones, run.id, run.digest]);
-    let entry = entries.get(key);
-    if (!entry) {
-      entry = { run: uncertaintyOfRun(unit, run) };
-      entries.set(key, entry);
+  /** Evidence is never changed in place: the same unit and run have the same entry. */
+  const byUnit = new WeakMap<UnitEvidence, WeakMap<RunEvidence, Entry>>();
+  const entryOf = (unit: UnitEvidence, run: RunEvidence): Entry => {
+    let byRun = byUnit.get(unit);
+    if (!byRun) {
+      byRun = new WeakMap();
+      byUnit.set(unit, byRun);
     }
-    return [key, entry];
+    let entry = byRun.get(run);
+    if (!entry) {
+      const { panel, backlight, zones } = unit.unit;
+      const key = JSON.stringify([unit.id, panel, backlight, zones, run.id, run.digest]);
+      entry = entries.get(key) ?? { key, run: uncertaintyOfRun(unit, run) };
+      entries.set(key, entry);
+      byRun.set(run, entry);
+    }
+    return entry;
   };
   return {
     measure(unit, run) {
-      const [, entry] = entryOf(unit, run);
+      const entry = entryOf(unit, run);
       entry.measurements ??= measurementsOf(entry.run);
       return entry.measurements;
     },
     draws(unit, run, id) {
-      const [runKey, entry] = entryOf(unit, run);
-      const key = `${runKey}|${id}`;
+      const entry = entryOf(unit, run);
+      const key = `${entry.key}|${id}`;
       const remembered = drawn.get(key);
       if (remembered !== undefined) {
         drawn.delete(key);

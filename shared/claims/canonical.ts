@@ -3,12 +3,50 @@
  * whichever host or object literal made them. (Numbers follow ECMAScript's shortest form, as in RFC 8785.)
  */
 export function canonicalJson(value: unknown): string {
-  if (value === null || typeof value !== 'object') return JSON.stringify(value) ?? 'null';
-  if (Array.isArray(value)) return `[${value.map(canonicalJson).join(',')}]`;
-  const record = value as Record<string, unknown>;
-  const members = Object.keys(record)
-    .filter((key) => record[key] !== undefined)
-    .sort()
-    .map((key) => `${JSON.stringify(key)}:${canonicalJson(record[key])}`);
-  return `{${members.join(',')}}`;
+  switch (typeof value) {
+    case 'string':
+      return quoted(value);
+    case 'object':
+      if (value === null) return 'null';
+      return Array.isArray(value) ? listOf(value) : recordOf(value as Record<string, unknown>);
+    default:
+      return JSON.stringify(value) ?? 'null';
+  }
+}
+
+function listOf(list: readonly unknown[]): string {
+  let text = '[';
+  for (let at = 0; at < list.length; at++)
+    text += at === 0 ? canonicalJson(list[at]) : `,${canonicalJson(list[at])}`;
+  return `${text}]`;
+}
+
+function recordOf(record: Record<string, unknown>): string {
+  const keys = Object.keys(record).sort();
+  let text = '{';
+  for (const key of keys) {
+    const value = record[key];
+    if (value === undefined) continue;
+    if (text.length > 1) text += ',';
+    text += `${quoted(key)}:${canonicalJson(value)}`;
+  }
+  return `${text}}`;
+}
+
+/** Short names as JSON has them: the same few come again and again. */
+const names = new Map<string, string>();
+
+/** Far more than a library has, save where they are words that a person typed. */
+const kept = 1000;
+
+function quoted(text: string): string {
+  // A longer text may be a piece of an article, which it would keep alive.
+  if (text.length > 12) return JSON.stringify(text);
+  let name = names.get(text);
+  if (name === undefined) {
+    name = JSON.stringify(text);
+    if (names.size >= kept) names.clear();
+    names.set(text, name);
+  }
+  return name;
 }

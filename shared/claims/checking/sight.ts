@@ -147,7 +147,9 @@ function articlesOn(bench: JudgingBench, unit: UnitEvidence): ArticleRecord[] {
 }
 
 export function dependencyKey(dependency: Dependency): string {
-  return Object.values(dependency).join('\u0000');
+  let key = '';
+  for (const part of Object.values(dependency)) key += `${part}\u0000`;
+  return key;
 }
 
 /** The present state of a dependency as text; equal texts mean that the verdict cannot have changed by it. */
