@@ -112,7 +112,7 @@ export const toneWords: Readonly<Record<string, { phrases: string; from: number;
     to: 100,
   },
   highlights: {
-    phrases: `highlight(s); bright tones; bright parts; the bright end; bright end; top end; bright steps; near white; the top end; the top of the range; the top of the scale`,
+    phrases: `highlight(s); the very top; very top; bright tones; bright parts; the bright end; bright end; top end; bright steps; near white; the top end; the top of the range; the top of the scale`,
     from: 70,
     to: 100,
   },

@@ -3,7 +3,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { quantityById } from '../quantity.ts';
 import { saidOf } from '../retarget.ts';
-import type { Scene } from '../scene.ts';
+import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
@@ -17,6 +17,12 @@ import { concepts, negated } from './orderWords.ts';
 export function readEquals(scene: Scene, findings: Findings): undefined {
   const other = otherMention(scene);
   if (!other) return readSameAsSize(scene, findings);
+  const costs = scene.items.some((item) => keyOf(item, 'verb') === 'cost');
+  const same = scene.items.find(
+    (item) => item.index < other.item.index && (isWord(item, 'same') || /^as much as$/.test(item.text)),
+  );
+  if (costs && same && !scene.items.some((item) => item.number ?? keyOf(item, 'multiple')))
+    return readSamePrice(scene, findings, other, same);
   const at = scene.items.findIndex(
     (item) =>
       isWord(item, 'matches', 'match', 'matching', 'equals') ||
@@ -84,6 +90,23 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
 
 function hasFact({ items }: Scene): boolean {
   return items.some((item) => keyOf(item, 'fact') !== undefined);
+}
+
+/** "It costs the same as the Kasulind", "as much as the Kasulind" */
+function readSamePrice(scene: Scene, findings: Findings, other: UnitMention, same: Item): undefined {
+  const id = resolveMention(other, scene.carry, scene.context);
+  const words = [same, other.item, scene.items.find((item) => keyOf(item, 'verb') === 'cost')];
+  if (!id) return refuse(findings, scene, 'order', `“${other.item.text}” could be more than one set`, words);
+  const price = quantityById('fact:price');
+  const check = orderCheck(
+    scene,
+    price,
+    'higher',
+    { type: 'matches' },
+    { units: [id] },
+    negated(scene, same),
+  );
+  propose(findings, scene, 'order', check, words);
 }
 
 /** "The 75-inch is as bright as the 55": what was measured of one size says nothing of another. */

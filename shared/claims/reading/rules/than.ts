@@ -27,6 +27,19 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item; byMeri
       direction: isWord(verb, ...losing) ? 'lower' : 'higher',
       byMerit: isWord(verb, ...winning, ...losing),
     };
+  // "The Kasulind is ahead by 170 nits": of this review's own set.
+  const standing = scene.items.find((item) => isWord(item, 'ahead', 'behind'));
+  const led =
+    standing &&
+    scene.items.some((item) => item.number && isLedByBy(scene, item) && item.index > standing.index);
+  const isOther = scene.unit !== undefined && scene.unit !== scene.context.own;
+  if (led && isOther && !scene.units.some((mention) => mention.item.index > standing.index))
+    return {
+      item: standing,
+      concept: '',
+      direction: isWord(standing, 'ahead') ? 'higher' : 'lower',
+      byMerit: true,
+    };
   for (const item of scene.items) {
     const found = awayAt(scene, item);
     if (found) return found;
