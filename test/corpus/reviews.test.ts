@@ -5,10 +5,10 @@ import { sumOf } from './scoring.ts';
 
 /** Reached, and not to be lost again: the share of the expected claims whose verdict is right. */
 const floors: Readonly<Record<string, number>> = {
-  'copse-65': 0.88,
+  'copse-65': 0.9,
   'harrow-77': 0.89,
   'linnet-55': 0.95,
-  'mallow-55': 0.84,
+  'mallow-55': 0.86,
   'thorn-65': 0.9,
   'vesper-55': 0.95,
 };

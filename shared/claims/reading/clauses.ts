@@ -128,6 +128,20 @@ function leans(items: readonly Item[]): boolean {
   );
 }
 
+/** "… and the Hearth to blue": a set, and where its greys lean, behind another of which that was said. */
+export function leansAsBefore(items: readonly Item[]): boolean {
+  const words = items.filter(
+    ({ type, text }) => type !== 'mark' && !['and', 'but', 'the', 'while'].includes(text),
+  );
+  const [set, to, hue] = words;
+  return (
+    words.length === 3 &&
+    (keyOf(set, 'unit') ?? keyOf(set, 'maker') ?? keyOf(set, 'pronoun')) !== undefined &&
+    isWord(to, 'to', 'towards', 'toward', 'into') &&
+    keyOf(hue, 'hue') !== undefined
+  );
+}
+
 /** "The Kasulind leans to red where the Veltrane leans to green": each side has its set and its lean. */
 function leansToo(items: readonly Item[]): boolean {
   return (
@@ -222,7 +236,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     current.push(item);
   }
   cut('', '');
-  const leaning = pieces.filter((piece) => leansToo(piece.items)).length;
+  const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];
   for (const [order, piece] of pieces.entries()) {
@@ -240,6 +254,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       deniesStatistic(piece) ||
       coloursGrey(piece.items) ||
       (leaning > 1 && leans(piece.items)) ||
+      leansAsBefore(piece.items) ||
       (piece.items.some((item) => keyOf(item, 'standing') !== undefined) &&
         piece.items.some(({ number }) => number?.role === 'window')) ||
       (hasVerb(piece.items) && piece.items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||

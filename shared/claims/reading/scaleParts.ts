@@ -102,6 +102,7 @@ function isErrorOfWhite(items: readonly Item[], at: number): boolean {
       isWord(verb, 'ends', 'finishes', 'lands', 'comes', 'stands', 'sits') ||
       ['exceed', 'stay'].includes(keyOf(verb, 'verb') ?? '')) &&
     (speaksOfError(items) ||
+      (['exceed', 'stay'].includes(keyOf(verb, 'verb') ?? '') && items.some(isSmall)) ||
       (keyOf(verb, 'verb') === 'exceed' && items.some((other) => other.number?.dimension === ''))) &&
     !items.some((other) => luminous.has(other.number?.dimension ?? ''))
   );

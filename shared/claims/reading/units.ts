@@ -233,7 +233,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
             entry.number ||
             keyOf(entry, 'multiple') ||
             keyOf(entry, 'superlative') ||
-            isWord(entry, 'that', 'those'),
+            (isWord(entry, 'that', 'those') && items.indexOf(entry) > 1),
         ) &&
       !mentions.some((mention) => mention.role === 'subject')
     )

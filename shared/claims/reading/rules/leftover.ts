@@ -28,6 +28,7 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
           next.type === 'mark')
       )
         continue;
+      if (isGroupOnly(scene, item)) continue;
       if (isYearOrAge(scene, item) || isPlainNumber(scene.sentence, item)) continue;
       if (
         number.role === 'axisOrValue' &&
@@ -117,6 +118,18 @@ export function readOpinions(scene: Scene, findings: Findings): undefined {
     if (keyOf(item, 'opinion') === undefined || scene.used.has(item) || !isPredicate(scene, item)) continue;
     opine(findings, scene, 'opinion', [item]);
   }
+}
+
+/** "The menus of those two", "all three along the wall", "of the three": which are meant, and no count of anything. */
+function isGroupOnly({ items }: Scene, item: Item): boolean {
+  const { spelled, dimension, outOf, x } = item.number!;
+  const at = items.indexOf(item);
+  // "All four accept HLG" says something of them.
+  if (!spelled || dimension !== '' || outOf !== undefined || x > 12 || at < 3) return false;
+  return (
+    isWord(items[at - 1], 'those', 'these', 'all', 'the other', 'other') ||
+    (isWord(items[at - 1], 'the') && isWord(items[at - 2], 'of'))
+  );
 }
 
 /** "My 1998 portable", "our daughter is 12": nothing of the set. */

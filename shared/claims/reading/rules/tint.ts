@@ -1,14 +1,38 @@
 import type { Selector } from '../../../contract/check.ts';
-import { type Findings, refuse } from '../finding.ts';
+import { leansAsBefore } from '../clauses.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import { hueSaidOfGrey } from '../hueSaid.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
 import { plays } from '../parts.ts';
+import { saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
+import { resolveMention } from '../units.ts';
 import { emit, negationBefore, region } from './directionCheck.ts';
+
+/** "The Sedge leans to red and the Mallow to blue": what was said of the greys of one set, of another. */
+function readLeanAsBefore(scene: Scene, findings: Findings): undefined {
+  if (!leansAsBefore(scene.items)) return;
+  const before = scene.previous?.said?.findLast((check) => check.kind === 'direction');
+  if (before?.kind !== 'direction' || before.operand.type !== 'quantity' || before.operand.id !== 'grey.tint')
+    return;
+  const mention = scene.units[0];
+  const id = mention ? resolveMention(mention, scene.carry, scene.context) : scene.context.own;
+  const said = id === undefined ? undefined : saidOf(before, id, scene.context.own);
+  const hue = scene.items.find((item) => keyOf(item, 'hue') !== undefined)!;
+  if (said?.kind !== 'direction') return;
+  const { size: _size, negated: _negated, ...rest } = said;
+  const at = scene.items.indexOf(hue);
+  propose(findings, scene, 'direction', { ...rest, name: keyOf(hue, 'hue')! }, [
+    mention?.item,
+    scene.items[at - 1],
+    hue,
+  ]);
+}
 
 /** Tints of the greyscale: "brighter greys take on a faint green cast", "whites lean towards yellow". */
 export function readTints(scene: Scene, findings: Findings): undefined {
+  readLeanAsBefore(scene, findings);
   for (const item of scene.items) {
     if (scene.used.has(item)) continue;
     let name = keyOf(item, 'tint');

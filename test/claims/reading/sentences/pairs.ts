@@ -120,4 +120,18 @@ export const pairs: readonly SentenceRow[] = [
     'value sweep.green.saturation average = -7.6 [-7.65, -7.55]',
     'value sweep.blue.saturation average = 9 [8.5, 9.5]',
   ],
+  [
+    'The Plain leans to red and the Hearth to blue, while the Umbra is tinted magenta.',
+    'direction grey.tint average ≥50 ≤100 {veltrane} red',
+    'direction grey.tint average ≥50 ≤100 blue',
+    'direction grey.tint average ≥50 ≤100 {nocthale} magenta',
+  ],
+  [
+    'The Hearth’s white field falls off by 12.1 %, and that of the Plain by 4.7 points more.',
+    'value uniformity.white {level white} = 12.1 [12.05, 12.15]',
+    'difference uniformity.white {level white, veltrane} : uniformity.white {level white} = 4.7 [4.65, 4.75]',
+  ],
+  ['The Umbra is ahead by 170 nits.', 'difference peak max {nocthale} : peak max = 170 [165.75, 174.25]'],
+  ['It costs the same as the Plain.', 'order fact.price higher matches of veltrane-plain-50'],
+  ['The Hearth is heavy, and I have placed all three along the same wall.'],
 ];
