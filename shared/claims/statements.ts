@@ -61,7 +61,9 @@ function valueStatements(
   check: Extract<Check, { kind: 'value' }>,
   resolved: Record<string, unknown>,
 ): Statement[] {
-  const { operand, stated, range } = check;
+  const { operand, range } = check;
+  // Where no side is named, all that may be meant lies between the two.
+  const stated = check.eitherSide ? { ...check.stated, low: -check.stated.high } : check.stated;
   const subject = operandKey(operand, resolved);
   if (!range) return [{ ...placed(subject, operand, '', stated.unit), ...intervalOf(stated) }];
   const isSeries =

@@ -53,17 +53,19 @@ export function judgeValue(check: ValueCheck, sight: Sight, signal?: string): Ou
       notes: notesOf(value),
     };
   }
-  const inside = isInside(check.eitherSide ? Math.abs(value.value) : value.value, stated);
+  // The words that name no side state the distance from the target.
+  const told = check.eitherSide ? { ...value, value: Math.abs(value.value) } : value;
+  const inside = isInside(told.value, stated);
   const holds = inside !== (check.negated ?? false);
-  const miss = missBy(check.eitherSide ? Math.abs(value.value) : value.value, stated);
+  const miss = missBy(told.value, stated);
   return {
     ...common,
     verdict: holds ? 'holds' : 'breaks',
     sentence: `${says(value, sight.own)}, ${
       inside ? 'inside' : 'outside'
-    } the stated ${intervalWords(stated, unit)}${inside ? '' : `, by ${amount(tidy(miss), null, unit, '')}`}`,
+    } the stated ${intervalWords(stated, unit)}${check.eitherSide ? ', on either side of the target' : ''}${inside ? '' : `, by ${amount(tidy(miss), null, unit, '')}`}`,
     notes: [...digitNotes(value, stated), ...notesOf(value)],
-    figure: intervalFigure(value, stated, subject(value, true)),
+    figure: intervalFigure(told, stated, subject(value, true)),
     ...(holds || check.negated ? {} : { suggestion: amount(value.value, null, unit, value.id) }),
   };
 }

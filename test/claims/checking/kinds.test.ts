@@ -40,6 +40,28 @@ describe('value', () => {
     expect(reason).toContain('only rounding saves 740');
   });
 
+  it('takes the distance from the target where the words name no side', () => {
+    const bench = benchWith({
+      id: 'sweep.cyan.hue',
+      unit: '°',
+      levels: [25, 50, 75, 100].map((axis) => [axis, -4.1, 0.2] as const),
+    });
+    const of = (x: number, eitherSide?: true) =>
+      judged(
+        {
+          kind: 'value',
+          operand: quantity('sweep.cyan.hue', { stat: 'average' }),
+          stated: number(x, 0.5, { unit: '°' }),
+          ...(eitherSide && { eitherSide }),
+        },
+        bench,
+      );
+    expect(of(4).verdict).toBe('breaks');
+    expect(of(4, true)).toMatchObject({ verdict: 'holds', probability: null });
+    expect(of(4, true).reason).toContain('on either side of the target');
+    expect(of(6, true).verdict).toBe('breaks');
+  });
+
   it('keeps open ends open: just under 742 is not 742', () => {
     const stated = { x: 742, low: 704.9, high: 742, highOpen: true, hedge: 'just under' };
     expect(judged({ kind: 'value', operand: peakAt10, stated }).verdict).toBe('breaks');
