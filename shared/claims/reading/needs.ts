@@ -45,20 +45,61 @@ export interface Need {
 /** Without one of each a rule finds nothing. */
 export type Needs = readonly Need[];
 
+/** Sets of kinds, signs and words as bits, so that a clause is held against all rules in no time. */
+type Bits = number[];
+
 /** What a clause or a sentence has. */
-export interface Signs {
-  kinds: Set<string>;
-  words: Set<string>;
+export type Signs = Bits;
+
+/** {@link Needs} as bits. */
+export type NeedBits = readonly (readonly number[])[];
+
+/** In one number; 32 would not all be small integers to every engine. */
+const bitsInNumber = 30;
+/** Numbers in a set: for as many kinds, signs and words as rules name, and some to come. */
+const width = 12;
+
+const kindBits = new Map<string, number>();
+const wordBits = new Map<string, number>();
+
+/** The bit of a kind, sign or word, given out when a rule first names it; undefined for those that no rule names. */
+function bitOf(known: Map<string, number>, name: string): number {
+  let bit = known.get(name);
+  if (bit === undefined) {
+    bit = kindBits.size + wordBits.size;
+    if (bit >= width * bitsInNumber) throw new Error('rules need more kinds and words than there are bits');
+    known.set(name, bit);
+  }
+  return bit;
 }
 
-export function meets({ kinds, words }: Signs, needs: Needs): boolean {
-  for (const need of needs) if (!hasOne(kinds, need.kinds) && !hasOne(words, need.words)) return false;
+function noBits(): Bits {
+  const bits: Bits = [];
+  for (let at = 0; at < width; at++) bits.push(0);
+  return bits;
+}
+
+function add(bits: Bits, bit: number | undefined): undefined {
+  if (bit !== undefined) bits[(bit / bitsInNumber) | 0]! |= 1 << (bit % bitsInNumber);
+}
+
+/** Made once for each rule, before anything is read. */
+export function needBits(needs: Needs): NeedBits {
+  return needs.map(({ kinds = [], words = [] }) => {
+    const bits = noBits();
+    for (const kind of kinds) add(bits, bitOf(kindBits, kind));
+    for (const word of words) add(bits, bitOf(wordBits, word));
+    return bits;
+  });
+}
+
+export function meets(signs: Signs, needs: NeedBits): boolean {
+  for (let at = 0; at < needs.length; at++) if (!haveCommon(signs, needs[at]!)) return false;
   return true;
 }
 
-function hasOne(present: ReadonlySet<string>, wanted: readonly string[] | undefined): boolean {
-  if (wanted === undefined) return false;
-  for (let at = 0; at < wanted.length; at++) if (present.has(wanted[at]!)) return true;
+function haveCommon(signs: Signs, wanted: readonly number[]): boolean {
+  for (let at = 0; at < width; at++) if ((signs[at]! & wanted[at]!) !== 0) return true;
   return false;
 }
 
@@ -67,27 +108,31 @@ export const openComparatives: ReadonlySet<string> = new Set(['higher', 'lower',
 
 /** What its items show by themselves. */
 export function signsOfItems(items: readonly Item[]): Signs {
-  const kinds = new Set<string>();
-  const words = new Set<string>();
+  const signs = noBits();
   for (const { text, meanings, number } of items) {
-    words.add(text);
+    add(signs, wordBits.get(text));
     for (let at = 0; at < meanings.length; at++) {
       const { kind, key, data } = meanings[at]!;
-      kinds.add(kind);
-      if (kind === 'pronoun' && key === 'rival') kinds.add('rival');
-      else if (kind === 'comparative' && !openComparatives.has(key)) kinds.add('comparison');
-      else if (kind === 'fact' && data === 'count') kinds.add('countable');
+      add(signs, kindBits.get(kind));
+      if (kind === 'pronoun' && key === 'rival') mark(signs, 'rival', true);
+      else if (kind === 'comparative' && !openComparatives.has(key)) mark(signs, 'comparison', true);
+      else if (kind === 'fact' && data === 'count') mark(signs, 'countable', true);
     }
     if (!number) continue;
-    kinds.add('number');
-    if (number.comparator !== undefined) kinds.add('limit');
-    if (number.dimension === 'times') kinds.add('times');
+    mark(signs, 'number', true);
+    if (number.comparator !== undefined) mark(signs, 'limit', true);
+    if (number.dimension === 'times') mark(signs, 'times', true);
   }
-  return { kinds, words };
+  return signs;
 }
 
-export function mark({ kinds }: Signs, sign: ClauseSign, isThere: boolean): undefined {
-  if (isThere) kinds.add(sign);
+export function mark(signs: Signs, sign: ClauseSign, isThere: boolean): undefined {
+  if (isThere) add(signs, kindBits.get(sign));
+}
+
+export function unmark(signs: Signs, sign: ClauseSign): undefined {
+  const bit = kindBits.get(sign);
+  if (bit !== undefined) signs[(bit / bitsInNumber) | 0]! &= ~(1 << (bit % bitsInNumber));
 }
 
 export function signsOf(scene: Scene): Signs {

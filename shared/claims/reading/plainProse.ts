@@ -1,6 +1,6 @@
 import { type Carry, carriedConditions, sectionUnit } from './carry.ts';
 import { type Item, isWord, type MeaningKind, type NumberPhrase } from './items.ts';
-import { mark, meets, type Signs, signsOfItems } from './needs.ts';
+import { mark, meets, needBits, type Signs, signsOfItems, unmark } from './needs.ts';
 import { rules } from './rules/index.ts';
 import { saysExtreme } from './selector.ts';
 import { saysWorkDone } from './workDone.ts';
@@ -34,29 +34,30 @@ const passing = new Set<MeaningKind>([
   'awardWord',
 ]);
 
-/** Words by which sets may be meant without a name or a pronoun. */
-const meaningSets = ['both', 'neither', 'all', 'others', 'the others', 'other', 'you', 'your', 'our'];
+/** Words by which sets may be meant without a name. */
+const meaningSets = needBits([
+  {
+    kinds: ['pronoun'],
+    words: ['both', 'neither', 'all', 'others', 'the others', 'other', 'you', 'your', 'our'],
+  },
+]);
+/** What is counted may be a set's, whatever the number is. */
+const counting = needBits([{ kinds: ['countable'] }]);
 
 /** What any clause of a sentence may show to a rule. */
 function signsOfSentence(items: readonly Item[], carry: Carry, own: string): Signs {
   const signs = signsOfItems(items);
   // Its numbers are passed over by every rule; what is counted may be a set's all the same.
-  if (!signs.kinds.has('countable')) signs.kinds.delete('number');
+  if (!meets(signs, counting)) unmark(signs, 'number');
   // A section on the article's own set means no other than a text without sections does.
   const section = sectionUnit(carry);
-  mark(
-    signs,
-    'set',
-    signs.kinds.has('pronoun') ||
-      (section !== undefined && section !== own) ||
-      meaningSets.some((word) => signs.words.has(word)),
-  );
+  mark(signs, 'set', (section !== undefined && section !== own) || meets(signs, meaningSets));
   mark(signs, 'window', carry.window !== undefined);
   mark(signs, 'adjusted', carriedConditions(carry).stage === 'adjusted');
   mark(signs, 'claimed', carry.claimed !== undefined);
   mark(signs, 'statement', carry.statement !== undefined);
   mark(signs, 'quantityBefore', carry.said !== undefined);
-  mark(signs, 'topicBefore', carry.topic !== undefined || signs.kinds.has('topic'));
+  mark(signs, 'topicBefore', carry.topic !== undefined);
   return signs;
 }
 

@@ -33,6 +33,7 @@ function becomesPercent(item: Item, x: number): undefined {
  */
 export function settleScaleParts(items: readonly Item[]): undefined {
   for (const [at, item] of items.entries()) {
+    if (!mayBePlace(item)) continue;
     const before = isWord(items[at - 1], 'the', 'a') ? items[at - 2] : items[at - 1];
     const after = items[at + 1];
     if (isErrorOfWhite(items, at)) {
@@ -87,6 +88,18 @@ export function settleScaleParts(items: readonly Item[]): undefined {
     )
       becomesPercent(item, 100);
   }
+}
+
+/** Most words are no place on the scale, whatever stands beside them. */
+function mayBePlace(item: Item): boolean {
+  const { text, number, meanings } = item;
+  if (number) return number.dimension === 'percent' && number.x === 100;
+  return (
+    text === 'full white' ||
+    text === 'peak white' ||
+    text.startsWith('half') ||
+    (meanings.length > 0 && parts[keyOf(item, 'multiple') ?? ''] !== undefined)
+  );
 }
 
 /** "Only full white is past the threshold", "100 % white exceeds 3": the brightest level, as what is spoken of. */

@@ -1,8 +1,22 @@
 import { type Item, isWord, keyOf } from './items.ts';
 
 /** What is turned on the way to an adjusted picture. */
-const controls =
-  /^(?:white balance|balance|controls?|menus?|sliders?|settings|calibration|adjustments?|adjusting|calibrating|correction|tweaks?|tweaking|tuning|fiddling|two point|ten point|twenty point|colour management|gain|gains|bias)$/;
+const controls: ReadonlySet<string> = new Set([
+  ...['white balance', 'balance', 'control', 'controls', 'menu', 'menus', 'slider', 'sliders', 'settings'],
+  ...[
+    'calibration',
+    'adjustment',
+    'adjustments',
+    'adjusting',
+    'calibrating',
+    'correction',
+    'tweak',
+    'tweaks',
+  ],
+  ...['tweaking', 'tuning', 'fiddling', 'two point', 'ten point', 'twenty point', 'colour management'],
+  ...['gain', 'gains', 'bias'],
+]);
+const labours: ReadonlySet<string> = new Set(['work', 'tinkering', 'fiddling', 'effort']);
 
 const timeSpent =
   /^(?:spent|spend|spending|invested|gave|devoted|worked|working|fiddled|fiddling|tinkered|had)$/;
@@ -29,7 +43,7 @@ function isWorkedOn(items: readonly Item[], at: number): boolean {
 export function saysWorkDone(items: readonly Item[]): boolean {
   if (isHoursWork(items)) return true;
   for (const [at, item] of items.entries()) {
-    if (!controls.test(item.text)) continue;
+    if (!controls.has(item.text)) continue;
     const lead = items.slice(0, at);
     if (
       lead.some(
@@ -58,7 +72,7 @@ export function saysWorkDone(items: readonly Item[]): boolean {
 function isHoursWork(items: readonly Item[]): boolean {
   return items.some(
     (item, at) =>
-      isWord(item, 'work', 'tinkering', 'fiddling', 'effort') &&
+      labours.has(item.text) &&
       items.slice(Math.max(0, at - 4), at).some(isSpan) &&
       items.slice(at + 1).some((word, index, rest) => isOutcome(word, rest[index + 1])),
   );

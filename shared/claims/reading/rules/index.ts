@@ -1,6 +1,6 @@
 import { echoing } from '../echoWords.ts';
 import type { Findings } from '../finding.ts';
-import { meets, type Needs, signsOf } from '../needs.ts';
+import { meets, type NeedBits, type Needs, needBits, signsOf } from '../needs.ts';
 import type { Scene } from '../scene.ts';
 import { readAdjusting } from './adjusting.ts';
 import { readAgainst } from './against.ts';
@@ -42,7 +42,7 @@ import { readWorstCell } from './worstCell.ts';
 export interface Rule {
   read(scene: Scene, findings: Findings): undefined;
   /** A clause that lacks them is not shown to the rule: most clauses lack what most rules read. */
-  needs: Needs;
+  needs: NeedBits;
 }
 
 const extremes = [
@@ -51,7 +51,7 @@ const extremes = [
 ];
 
 /** One file a kind; the order decides who may take a number first. */
-export const rules: readonly Rule[] = [
+const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readScores, needs: [{ kinds: ['number', 'concept'] }] },
   { read: readParallel, needs: [{ kinds: ['saidBefore'] }] },
   // Ports, dimensions, weight, refresh rate, warranty, HDR formats, resolution, prices.
@@ -258,6 +258,8 @@ export const rules: readonly Rule[] = [
   },
   { read: readOpinions, needs: [{ kinds: ['opinion'] }, { words: copulas }] },
 ];
+
+export const rules: readonly Rule[] = table.map(({ read, needs }) => ({ read, needs: needBits(needs) }));
 
 /** Shows a clause to every rule that finds what it needs there. */
 export function readClause(scene: Scene, findings: Findings): undefined {
