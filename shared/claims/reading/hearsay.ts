@@ -91,7 +91,8 @@ const opining = new Set([
 
 /** "One reader says", "reportedly": somebody else's word, which this review does not vouch for. */
 export function isSecondHand(items: readonly Item[]): boolean {
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     // "It is, apparently, 71 mm deep": the writer's own statement, with a raised eyebrow.
     if (isWord(item, 'apparently') && isWord(items[at - 1], ',') && isWord(items[at + 1], ',')) continue;
     // "Which turns the fan into a rumour" is a figure of speech.

@@ -11,7 +11,8 @@ const leftOut = /^(|.+ )(over|under)$/;
  */
 export function settleLeftOutDirections(items: readonly Item[], { intensities }: House): undefined {
   let spoken: string | undefined;
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     const direction = meaningOf(item, 'direction');
     if (direction) spoken = (direction.data as string | undefined) ?? item.text;
     const left = spoken === undefined || direction ? null : leftOut.exec(item.text);

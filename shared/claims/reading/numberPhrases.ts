@@ -210,11 +210,12 @@ function vagueTail(tokens: readonly Token[], at: number): number {
   return first === 'odd' ? 1 : 0;
 }
 
+const ofDecades: ReadonlySet<string> = new Set(['low', 'mid', 'middle', 'high', 'upper', 'lower']);
 const decades = /^(?:teens|twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|\d+s)$/;
 
 /** "the mid-twenties", "low hundreds", "high 200s": a stretch of numbers with no border that could be checked. */
 export function vagueStretch(tokens: readonly Token[], from: number): ReadNumber | null {
-  if (!/^(?:low|mid|middle|high|upper|lower)$/.test(tokens[from]!.text)) return null;
+  if (!ofDecades.has(tokens[from]!.text)) return null;
   const at = /^[-–]$/.test(tokens[from + 1]?.text ?? '') ? from + 2 : from + 1;
   const word = tokens[at]?.text ?? '';
   const digits = tokens[at]?.kind === 'number' && tokens[at + 1]?.text === 's' && tokens[at + 1]!.glued;

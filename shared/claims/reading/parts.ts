@@ -23,7 +23,8 @@ export function plays(item: Item | undefined, part: Part): boolean {
 /** The first word, or phrase of up to three, that may play this part. */
 export function findPart(items: readonly Item[], part: Part): Item[] | undefined {
   const set = setOf(part);
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     let text = item.text;
     if (set.has(text)) return [item];
     for (let end = at + 1; end < Math.min(items.length, at + 3); end += 1) {

@@ -3,14 +3,16 @@ import { type Item, isWord } from './items.ts';
 /** The condition that such words name, and that no run answers to. */
 export const earlierTime = 'at the earlier time that the words name';
 
+const ofOld: ReadonlySet<string> = new Set(['old', 'earlier', 'previous', 'first', 'original']);
+
 /** "Before the update", "with the old firmware": an earlier state that a run may stand for. */
 export function speaksOfUpdate(items: readonly Item[]): boolean {
   return items.some((item, at) => {
     const next = items[at + 1];
-    if (isWord(item, 'old', 'earlier', 'previous', 'first', 'original'))
+    if (ofOld.has(item.text))
       return isWord(next, 'firmware') && isWord(items[at - 1], 'the', 'its', 'an', 'our');
     return (
-      isWord(item, 'before') &&
+      item.text === 'before' &&
       isWord(next, 'the', 'its') &&
       items.slice(at + 2, at + 5).some((word) => isWord(word, 'update', 'firmware', 'patch', 'fix'))
     );
@@ -20,12 +22,11 @@ export function speaksOfUpdate(items: readonly Item[]): boolean {
 /** "The worst level used to be off by 8.1", "formerly": not what the set does now. */
 export function speaksOfThePast(items: readonly Item[]): boolean {
   return items.some((item, at) => {
-    const next = items[at + 1];
-    if (isWord(item, 'used'))
+    if (item.text === 'used')
       return (
-        isWord(next, 'to') &&
+        isWord(items[at + 1], 'to') &&
         isWord(items[at + 2], 'be', 'have', 'reach', 'cost', 'average', 'peak', 'measure', 'show', 'draw')
       );
-    return isWord(item, 'formerly', 'previously');
+    return item.text === 'formerly' || item.text === 'previously';
   });
 }

@@ -73,6 +73,7 @@ function keepsLightAt(items: readonly Item[], x: number): boolean {
 
 /** "… from 70 % upwards, whereas below that level …": a stretch that begins or ends where another was named. */
 function spansBeside(items: readonly Item[], spans: readonly AxisSpan[]): AxisSpan[] {
+  if (spans.length === 0) return [];
   return items.flatMap((item, at) => {
     const comparator = keyOf(item, 'comparator');
     const isBeside = (comparator === '<' || comparator === '>') && isWord(items[at + 1], 'that', 'this');

@@ -32,7 +32,8 @@ function becomesPercent(item: Item, x: number): undefined {
  * the half-way point", "5.8 at full white". They become the percentage that they stand for.
  */
 export function settleScaleParts(items: readonly Item[]): undefined {
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     if (!mayBePlace(item)) continue;
     const before = isWord(items[at - 1], 'the', 'a') ? items[at - 2] : items[at - 1];
     const after = items[at + 1];

@@ -75,7 +75,8 @@ function screenShareAt(items: readonly Item[], at: number): { percent: number; l
 
 /** Makes each share of the screen one phrase for a patch, as "full screen" is one. */
 export function settleScreenShares(items: readonly Item[]): undefined {
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     if (item.meanings.length === 0 && item.text !== 'whole') continue;
     const share = screenShareAt(items, at);
     if (!share) continue;
@@ -106,7 +107,8 @@ export function isSecondPatch(items: readonly Item[], at: number): boolean {
 /** The patch that a question asks for: "Whole screen?", "And with a tenth of it lit?" */
 export function patchAsked(items: readonly Item[]): number | undefined {
   settleScreenShares(items.slice(0, -1));
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     const patch =
       patchOf(item) ??
       (item.number?.dimension === 'percent' && isWindow(items, at) ? item.number.x : undefined);

@@ -106,7 +106,8 @@ function bindsBefore(scene: Scene, binding: Item, named: Item): boolean {
 export function statOf(scene: Scene): string | undefined {
   let binding: Item | undefined;
   let named: Item | undefined;
-  for (const [at, item] of scene.items.entries()) {
+  for (let at = 0; at < scene.items.length; at += 1) {
+    const item = scene.items[at]!;
     const stat = keyOf(item, 'stat');
     if (stat === undefined) continue;
     // "The lowest average of the three": of the sets, not of the levels.

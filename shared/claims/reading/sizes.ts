@@ -37,7 +37,8 @@ function standsAlone(next: Item | undefined): boolean {
 
 /** "The 65 costs £1,299", "dearer than the 55": a bare number that is the diagonal of a set of the library. */
 export function settleBareSizes(items: readonly Item[], context: ReadingContext): undefined {
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     const { number } = item;
     if (
       !number ||

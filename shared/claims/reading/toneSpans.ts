@@ -5,9 +5,9 @@ import { type Item, isWord, type Meaning, meaningOf } from './items.ts';
 export function toneSpans(items: readonly Item[]): AxisSpan[] {
   const spans: AxisSpan[] = [];
   // "At full saturation red is 7 % short": the end of the sweep.
-  for (const [at, item] of items.entries())
+  for (let at = 0; at < items.length; at += 1)
     if (
-      isWord(item, 'full', 'maximum') &&
+      isWord(items[at], 'full', 'maximum') &&
       isWord(items[at + 1], 'saturation', 'amplitude', 'stimulus', 'signal', 'intensity') &&
       isWord(items[at - 1], 'at', 'in')
     )

@@ -42,7 +42,7 @@ export function antecedentOf({ items, previous, units }: Scene): UnitMention | u
   return last && first!.index - last.item.index <= 3 ? last : undefined;
 }
 
-const siblingWords = [
+const siblingWords: ReadonlySet<string> = new Set([
   'sibling',
   'siblings',
   'brother',
@@ -52,7 +52,7 @@ const siblingWords = [
   'stablemate',
   'predecessor',
   'successor',
-];
+]);
 
 /** "its bigger sibling peaks at …", "the larger version weighs …": another set or size, and none is named. */
 export function unnamedRelative(items: readonly Item[]): Item | undefined {
@@ -62,7 +62,7 @@ export function unnamedRelative(items: readonly Item[]): Item | undefined {
   );
   return items.slice(0, verb < 0 ? items.length : verb).find(
     (item, at, before) =>
-      isWord(item, ...siblingWords) ||
+      siblingWords.has(item.text) ||
       // "On the cheaper of its two rivals", "the dearer set"
       (keyOf(item, 'comparative') !== undefined &&
         isWord(before[at - 1], 'the') &&

@@ -42,7 +42,8 @@ function isWorkedOn(items: readonly Item[], at: number): boolean {
  */
 export function saysWorkDone(items: readonly Item[]): boolean {
   if (isHoursWork(items)) return true;
-  for (const [at, item] of items.entries()) {
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
     if (!controls.has(item.text)) continue;
     const lead = items.slice(0, at);
     if (

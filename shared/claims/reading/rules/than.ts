@@ -94,8 +94,10 @@ function opensFigure(items: readonly Item[], at: number): boolean {
 /** "than", or the second "as" of "as high as": what follows speaks of the other operand. */
 export function opensOther(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
+  const { text } = item;
+  const leads = text === 'than' || text === 'of' || text.startsWith('as');
+  if (!leads) return (item.meanings.length > 0 || item.number !== undefined) && opensFigure(items, at);
   if (opensFigure(items, at)) return true;
-  if (item.text !== 'than' && item.text !== 'of' && !item.text.startsWith('as')) return false;
   if (isWord(item, 'than')) return true;
   const before = items[at - 1];
   // "three times the lag of the Evening mode", "a third of that before adjustment"
