@@ -23,6 +23,8 @@ function addHouse(trie: Lexicon, house: House): void {
   for (const [phrase, range] of Object.entries(house.severities)) {
     const meaning = { kind: 'severity' as const, key: phrase, data: range };
     trie.add(wordsOf(phrase), meaning, 'front');
+    if (/\bha(?:ve|s) to\b/.test(phrase))
+      trie.add(wordsOf(phrase.replace(/\bha(?:ve|s) to\b/, 'had to')), meaning, 'front');
     // "Only for a trained eye", "only a trained eye will find it" are the same word of the house.
     if (phrase.includes('to a trained eye'))
       for (const other of ['for a trained', 'a trained'])

@@ -177,6 +177,10 @@ function isCriterionsNumber(scene: Scene, item: Item): boolean {
   const { dimension, outOf, x } = item.number!;
   const at = scene.items.indexOf(item);
   const next = scene.sentence[item.index + 1];
+  // "Picture: 8."
+  const labelled =
+    isWord(scene.sentence[item.index - 1], ':') && keyOf(scene.sentence[item.index - 2], 'criterion');
+  if (dimension === '' && outOf === undefined && x <= 20 && labelled) return true;
   if (dimension !== '' || outOf !== undefined || x > 20 || !isWord(scene.items[at - 1], 'a', 'an'))
     return false;
   if (next !== undefined && next.type !== 'mark' && !isWord(next, 'and', 'from', 'for')) return false;

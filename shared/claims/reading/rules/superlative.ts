@@ -19,6 +19,12 @@ export function readSuperlative(
   const at = scene.items.indexOf(item);
   const quantity = comparedQuantity(scene, entry);
   const before = scene.items[at - 1];
+  // "The brightest highlights reach 742 nits": of this set, and no ranking.
+  const reaches = scene.items.slice(at + 2).some((word) => keyOf(word, 'verb') === 'reach');
+  if (isWord(scene.items[at + 1], 'highlights', 'parts', 'whites') && reaches) {
+    scene.used.add(item);
+    return;
+  }
   // "At its thickest": a place of the cabinet.
   if (isWord(before, 'its') && isWord(scene.items[at - 2], 'at')) return;
   // "The best television I have ever had": in what, nobody says.
