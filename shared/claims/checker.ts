@@ -172,7 +172,8 @@ function freeProposals(
   const over = overlapsOf(standing);
   const seen = new Map<string, number>();
   const free: JudgedClaim[] = [];
-  for (const [order, proposal] of proposals.entries()) {
+  for (let order = 0; order < proposals.length; order++) {
+    const proposal = proposals[order]!;
     if (over.some(proposal, (claim) => standsFor(claim, proposal))) continue;
     const source = sources[order]!;
     const names = namesOf(source);

@@ -72,6 +72,22 @@ function readFrom(
   return { sentence, isHeading, before, after, findings };
 }
 
+/**
+ * What a block's reading becomes in another state before it; undefined where the block has to be read again. A cell
+ * below the header sees of the header row no more than its own column and the first: it stands while the others change.
+ */
+export function readingAfter(known: BlockReading, { table }: Block, before: Carry): BlockReading | undefined {
+  if (sameCarry(before, known.before)) return known;
+  if (!table || table.row === 0 || table.column === 0) return undefined;
+  const { header: now, ...rest } = before;
+  const { header: then, ...others } = known.before;
+  if (now?.[0] !== then?.[0] || now?.[table.column] !== then?.[table.column] || !sameCarry(rest, others))
+    return undefined;
+  const after = copyCarry(before);
+  const sentences = known.sentences.map((one) => ({ ...one, before, after }));
+  return { ...known, before, after, sentences };
+}
+
 /** A cell is read as one sentence with its column's header and its row's head. */
 function readTableCell(
   text: string,

@@ -1,7 +1,12 @@
 import type { ArticleText, Block, ReadingContext } from '../../contract/articleText.ts';
 import type { Proposal, Sentence, Span } from '../../contract/claim.ts';
-import { type BlockReading, type KnownSentences, readBlock, type SentenceReading } from './blockReading.ts';
-import { sameCarry } from './carriedState.ts';
+import {
+  type BlockReading,
+  type KnownSentences,
+  readBlock,
+  readingAfter,
+  type SentenceReading,
+} from './blockReading.ts';
 import { type Carry, enterBlock, startOfArticle } from './carry.ts';
 
 /** The blocks of the call before, so that an edit re-reads only the sentences that it changes. */
@@ -50,7 +55,8 @@ export function readArticle(
   const placed: PlacedBlock[] = [];
   const result: ArticleReading = { sentences: [], proposals: [], sources: [] };
   let carry = startOfArticle();
-  for (const [order, block] of text.blocks.entries()) {
+  for (let order = 0; order < text.blocks.length; order++) {
+    const block = text.blocks[order]!;
     const same = known.same[order];
     const next = placeBlock(
       same ?? ownText(text.text.slice(block.start, block.end)),
@@ -146,10 +152,8 @@ function placeBlock(
   let reading: BlockReading | undefined = isNew || same.from !== from ? undefined : same.reading;
   if (!reading) {
     const before = enterBlock(from, block, text);
-    reading =
-      !isNew && sameCarry(before, same.reading.before)
-        ? same.reading
-        : readBlock(text, block, context, before, known);
+    reading = isNew ? undefined : readingAfter(same.reading, block, before);
+    reading ??= readBlock(text, block, context, before, known);
   }
   const stands =
     !isNew &&
