@@ -96,6 +96,35 @@ export interface NumberPhrase {
   onScale?: true;
 }
 
+/**
+ * A number before anything around it is known. Every member from the beginning, in one order: all numbers are of one
+ * shape to the engine, which then reads them at once.
+ */
+export function numberPhrase(
+  said: Pick<NumberPhrase, 'x' | 'place' | 'dimension' | 'unit' | 'factor' | 'spelled'>,
+): NumberPhrase {
+  return {
+    x: said.x,
+    place: said.place,
+    to: undefined,
+    firstEnd: undefined,
+    rangeWord: undefined,
+    moves: undefined,
+    dimension: said.dimension,
+    unit: said.unit,
+    factor: said.factor,
+    spelled: said.spelled,
+    outOf: undefined,
+    hedge: undefined,
+    hedgeText: undefined,
+    comparator: undefined,
+    state: undefined,
+    partner: undefined,
+    role: undefined,
+    onScale: undefined,
+  };
+}
+
 export type NumberRole =
   | 'value'
   | 'axis'

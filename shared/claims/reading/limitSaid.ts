@@ -1,5 +1,5 @@
 import type { Check } from '../../contract/check.ts';
-import { type Item, isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf, numberPhrase } from './items.ts';
 import { quantityById } from './quantity.ts';
 
 /** A limit that a sentence put on a series of levels, for the words that take it up. */
@@ -66,15 +66,15 @@ export function takeUpLimit(items: readonly Item[], before: LimitSaid | undefine
     if (!taken) continue;
     item.type = 'number';
     item.meanings = [];
-    item.number = {
+    item.number = numberPhrase({
       x: limit.x,
       place: 1,
       dimension: limit.dimension,
       unit: limit.unit,
       factor: 1,
       spelled: false,
-      comparator: taken,
-    };
+    });
+    item.number.comparator = taken;
   }
 }
 

@@ -1,4 +1,4 @@
-import type { Meaning, NumberPhrase } from './items.ts';
+import { type Meaning, type NumberPhrase, numberPhrase } from './items.ts';
 import { numberWords } from './lexicon/grammar.ts';
 import type { Lexicon } from './lexiconTrie.ts';
 import type { Token } from './tokens.ts';
@@ -181,7 +181,7 @@ export function halfOfUnit(tokens: readonly Token[], from: number, lexicon: Lexi
   if (!unit || !['power', 'time', 'luminance', 'percent', 'de', 'points'].includes(unit.data.dimension))
     return null;
   const { dimension, unit: name, factor = 1 } = unit.data;
-  const number = { x: 0.5, place: 0.1, dimension, unit: name, factor, spelled: true };
+  const number = numberPhrase({ x: 0.5, place: 0.1, dimension, unit: name, factor, spelled: true });
   return { number, next: from + 2 + unit.length };
 }
 
@@ -191,7 +191,7 @@ export function oneAndAHalf(tokens: readonly Token[], from: number, lexicon: Lex
   const unit = unitAt(tokens, from + 1, lexicon, 1);
   if (!unit || !andAHalf(tokens, from + 1 + unit.length)) return null;
   const { dimension, unit: name, factor = 1 } = unit.data;
-  const number = { x: 1.5, place: 0.5, dimension, unit: name, factor, spelled: true };
+  const number = numberPhrase({ x: 1.5, place: 0.5, dimension, unit: name, factor, spelled: true });
   return { number, next: from + 4 + unit.length };
 }
 
@@ -220,14 +220,14 @@ export function vagueStretch(tokens: readonly Token[], from: number): ReadNumber
   const word = tokens[at]?.text ?? '';
   const digits = tokens[at]?.kind === 'number' && tokens[at + 1]?.text === 's' && tokens[at + 1]!.glued;
   if (!digits && !decades.test(word) && !/^(?:hundreds|thousands)$/.test(word)) return null;
-  const number = {
+  const number = numberPhrase({
     x: tokens[at]!.value ?? 0,
     place: 1,
     dimension: 'vague',
     unit: '',
     factor: 1,
     spelled: true,
-  };
+  });
   return { number, next: at + (digits ? 2 : 1) };
 }
 
@@ -247,14 +247,14 @@ export function readNumberPhrase(
   const first = bareNumber(tokens, at);
   if (!first) return null;
   at = first.next;
-  const number: NumberPhrase = {
+  const number = numberPhrase({
     x: first.x,
     place: first.place,
     dimension: currency ? 'money' : '',
     unit: currency ?? '',
     factor: 1,
     spelled: first.spelled,
-  };
+  });
   const following = tokens[at];
   if (
     !first.spelled &&

@@ -1,4 +1,4 @@
-import { type Item, isOneOf, isWord, keyOf } from './items.ts';
+import { type Item, isOneOf, isWord, keyOf, numberPhrase } from './items.ts';
 import { plays } from './parts.ts';
 
 const parts: Readonly<Record<string, number>> = { half: 50, quarter: 25, threeQuarters: 75 };
@@ -24,7 +24,7 @@ const luminous = new Set(['luminance', 'ratio', 'power', 'time', 'noise']);
 function becomesPercent(item: Item, x: number): undefined {
   item.type = 'number';
   item.meanings = [];
-  item.number = { x, place: 1, dimension: 'percent', unit: '%', factor: 1, spelled: false };
+  item.number = numberPhrase({ x, place: 1, dimension: 'percent', unit: '%', factor: 1, spelled: false });
 }
 
 /**

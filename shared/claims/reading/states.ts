@@ -88,12 +88,28 @@ function readingAfter(items: readonly Item[], at: number): (Item & { number: Num
 
 /** "from 462 to 511 cd/m²" as the two numbers that it is made of. */
 function partRange(item: Item & { number: NumberPhrase }): Item[] {
-  const { to, firstEnd, rangeWord: _rangeWord, moves: _moves, ...number } = item.number;
+  const { to, firstEnd } = item.number;
+  const number = {
+    ...item.number,
+    to: undefined,
+    firstEnd: undefined,
+    rangeWord: undefined,
+    moves: undefined,
+  };
   const [end, start] = [firstEnd ?? item.end, to!.start ?? item.end];
-  const word = { meanings: [], capital: false, glued: false, index: 0 };
   return [
     { ...item, text: String(number.x), end, number: { ...number, state: 'before', partner: to!.x } },
-    { ...word, type: 'word', text: 'to', start: end, end: start },
+    {
+      type: 'word',
+      text: 'to',
+      meanings: [],
+      start: end,
+      end: start,
+      capital: false,
+      glued: false,
+      index: 0,
+      number: undefined,
+    },
     {
       ...item,
       text: String(to!.x),

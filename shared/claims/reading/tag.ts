@@ -239,8 +239,9 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
       capital: first.capital,
       glued: first.glued,
       index: items.length,
+      // There or not, so that all items are of one shape to the engine.
+      number,
     };
-    if (number) item.number = number;
     items.push(item);
   };
   for (let at = 0; at < tokens.length; ) {

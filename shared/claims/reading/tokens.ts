@@ -162,11 +162,9 @@ export function tokenise(sentence: string, locale: string): Token[] {
       end: original(to),
       capital: kind === 'word' && isCapital(first),
       glued: from === previousEnd,
+      value: more?.value,
+      place: more?.place,
     };
-    if (more) {
-      token.value = more.value;
-      token.place = more.place;
-    }
     tokens.push(token);
     previousEnd = to;
   };
