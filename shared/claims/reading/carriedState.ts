@@ -2,12 +2,11 @@ import type { Carry } from './carry.ts';
 
 /** A copy that a reader may write on: headings themselves are never changed, only their list. */
 export function copyCarry(carry: Carry): Carry {
-  return {
-    ...carry,
-    headings: [...carry.headings],
-    paragraph: { ...carry.paragraph },
-    ...(carry.header && { header: [...carry.header] }),
-  };
+  const copy = { ...carry };
+  copy.headings = [...carry.headings];
+  copy.paragraph = { ...carry.paragraph };
+  if (carry.header) copy.header = [...carry.header];
+  return copy;
 }
 
 /** Do two states hand the same on? Compared by content, since each reading makes its own. */
@@ -24,11 +23,8 @@ function sameContent(one: unknown, other: unknown): boolean {
     return true;
   }
   const [first, second] = [one as Record<string, unknown>, other as Record<string, unknown>];
-  let members = 0;
-  for (const key in first) {
-    members++;
-    if (!sameContent(first[key], second[key])) return false;
-  }
-  for (const _ in second) members--;
-  return members === 0;
+  // A member that is undefined is as good as absent.
+  for (const key in first) if (!sameContent(first[key], second[key])) return false;
+  for (const key in second) if (first[key] === undefined && second[key] !== undefined) return false;
+  return true;
 }

@@ -61,8 +61,42 @@ export interface Carry {
   row?: number;
 }
 
+/** Every member from the beginning: all states are of one shape to the engine, which then reads them at once. */
+const nothing: Carry = {
+  headings: [],
+  paragraph: {},
+  concept: undefined,
+  earlierConcept: undefined,
+  hue: undefined,
+  gamut: undefined,
+  stat: undefined,
+  unit: undefined,
+  unitIsOld: undefined,
+  sets: undefined,
+  rival: undefined,
+  asked: undefined,
+  window: undefined,
+  claimed: undefined,
+  topic: undefined,
+  said: undefined,
+  statement: undefined,
+  limit: undefined,
+  header: undefined,
+  table: undefined,
+  turn: undefined,
+  rowHead: undefined,
+  row: undefined,
+};
+
+function under(headings: Carry['headings']): Carry {
+  const carry: Carry = { ...nothing };
+  carry.headings = headings;
+  carry.paragraph = {};
+  return carry;
+}
+
 export function startOfArticle(): Carry {
-  return { headings: [], paragraph: {} };
+  return under([]);
 }
 
 /**
@@ -71,24 +105,29 @@ export function startOfArticle(): Carry {
  */
 export function enterBlock(carry: Carry, block: Block, text: string): Carry {
   const turn = block.kind !== 'heading' && block.kind !== 'cell' && isTurn(text);
-  if (turn) return carry.turn ? carry : { headings: carry.headings, paragraph: {}, turn };
+  if (turn) {
+    if (carry.turn) return carry;
+    const next = under(carry.headings);
+    next.turn = turn;
+    return next;
+  }
   if (block.kind === 'heading') {
     const level = block.level ?? 1;
-    return { headings: carry.headings.filter((heading) => heading.level < level), paragraph: {} };
+    return under(carry.headings.filter((heading) => heading.level < level));
   }
   if (block.kind === 'cell' && block.table) {
     const same = carry.table === block.table.number;
-    const next: Carry = { headings: carry.headings, paragraph: {}, table: block.table.number };
+    const next = under(carry.headings);
+    next.table = block.table.number;
     if (same && carry.header) next.header = carry.header;
     if (block.table.column > 0 && same && carry.rowHead !== undefined && carry.row === block.table.row)
       next.rowHead = carry.rowHead;
     next.row = block.table.row;
-    const concept = carriedConcept({ headings: carry.headings, paragraph: {} });
-    if (concept !== undefined)
+    if (headingConcept(carry) !== undefined)
       next.headings = carry.headings.map(({ level, conditions }) => ({ level, conditions }));
     return next;
   }
-  return { headings: carry.headings, paragraph: {} };
+  return under(carry.headings);
 }
 
 /** Conditions in force: each dimension by itself, the paragraph before the headings, inner before outer. */

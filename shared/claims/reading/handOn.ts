@@ -171,15 +171,15 @@ function unitOfHeading(scenes: readonly Scene[], context: ReadingContext): strin
 
 /** What ends with the sentence after the one that it was said in, unless that one says it anew. */
 export function forgetSentence(carry: Carry): undefined {
-  delete carry.hue;
-  delete carry.gamut;
-  delete carry.window;
-  delete carry.stat;
-  delete carry.topic;
-  delete carry.said;
-  delete carry.statement;
-  delete carry.limit;
-  delete carry.sets;
+  carry.hue = undefined;
+  carry.gamut = undefined;
+  carry.window = undefined;
+  carry.stat = undefined;
+  carry.topic = undefined;
+  carry.said = undefined;
+  carry.statement = undefined;
+  carry.limit = undefined;
+  carry.sets = undefined;
 }
 
 /** What a sentence leaves for the next: its unit, quantity, statistic and topic. */
@@ -196,27 +196,27 @@ export function handOn(
     carry.concept = last.concept;
   }
   if (last.stat) carry.stat = last.stat;
-  else delete carry.stat;
+  else carry.stat = undefined;
   const topics = new Set(
     scenes.flatMap(
       ({ said }) => said?.flatMap((check) => (check.kind === 'observed' ? check.topic : [])) ?? [],
     ),
   );
   if (topics.size === 1) carry.topic = [...topics][0]!;
-  else delete carry.topic;
+  else carry.topic = undefined;
   const statements = scenes.flatMap((scene) => scene.said ?? []);
   if (statements.length === 1)
     carry.statement = {
       check: statements[0]!,
       no: saysNo(scenes.find((scene) => scene.said?.length)!.items),
     };
-  else delete carry.statement;
+  else carry.statement = undefined;
   const limit = limitSaid(statements);
   if (limit) carry.limit = limit;
-  else delete carry.limit;
+  else carry.limit = undefined;
   const said = onlySaid(statements);
   if (said) carry.said = said;
-  else delete carry.said;
+  else carry.said = undefined;
   const named = scenes.some(
     (scene) =>
       scene.units.some(({ role }) => role === 'subject') ||
@@ -224,19 +224,19 @@ export function handOn(
       firstPronounIsOwn(scene),
   );
   if (named) {
-    delete carry.unitIsOld;
-    if (last.unit === undefined || contrastsOwn(scenes)) delete carry.unit;
+    carry.unitIsOld = undefined;
+    if (last.unit === undefined || contrastsOwn(scenes)) carry.unit = undefined;
     else carry.unit = last.unit;
   } else if (carry.unit !== undefined) {
     // A pronoun reaches into the next sentence only; what it spoke of still stands beside a bare quantity.
     if (carry.unitIsOld || !scenes.some((scene) => scene.unitNamed)) {
-      delete carry.unit;
-      delete carry.unitIsOld;
+      carry.unit = undefined;
+      carry.unitIsOld = undefined;
     } else carry.unitIsOld = true;
   }
   const sets = setsNamed(scenes.flatMap(({ units }) => units));
   if (sets.length > 1) carry.sets = sets;
-  else delete carry.sets;
+  else carry.sets = undefined;
   for (const scene of scenes)
     for (const mention of scene.units)
       if (mention.role !== 'maker' || mention.id !== context.own) {
@@ -260,7 +260,7 @@ export function handOn(
       ...(unitOfHeading(scenes, context) && { unit: unitOfHeading(scenes, context)! }),
     };
     carry.paragraph = {};
-    delete carry.concept;
-    delete carry.earlierConcept;
+    carry.concept = undefined;
+    carry.earlierConcept = undefined;
   }
 }

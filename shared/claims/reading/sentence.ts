@@ -59,7 +59,7 @@ function noteAsked(
   carry: Carry,
   angleTalk: boolean,
 ): undefined {
-  delete carry.statement;
+  carry.statement = undefined;
   if (carry.asked !== undefined) return;
   const findings: Findings = { list: [] };
   const scenes = scenesOf(items.slice(0, -1), context, copyCarry(carry), angleTalk);
@@ -111,7 +111,7 @@ export function readSentence(
     // "Banding? None." answers what was asked.
     const topic = items.map((item) => keyOf(item, 'topic')).find((key) => key !== undefined);
     if (topic !== undefined && items.length <= 4) carry.asked = topic;
-    else delete carry.asked;
+    else carry.asked = undefined;
     // "And gamma? 2.39.", "Magenta? On target.", "What is the average error? Point three!"
     const asksWhat = items.length <= 9 && isWord(items[0], 'what', "what's", 'how', 'so');
     if (items.length <= 4 || asksWhat) {
@@ -149,9 +149,9 @@ export function readClauses(
   const scenes = scenesOf(items, context, carry, angleTalk);
   if (carry.hue !== undefined && scenes[0]) scenes[0].hue = carry.hue;
   if (carry.gamut !== undefined && scenes[0]) scenes[0].gamut = carry.gamut;
-  delete carry.hue;
-  delete carry.window;
-  delete carry.gamut;
+  carry.hue = undefined;
+  carry.window = undefined;
+  carry.gamut = undefined;
   for (const scene of scenes) {
     for (const mark of scene.conditionItems)
       if (
@@ -181,7 +181,7 @@ export function readClauses(
     )
       scene.stat = 'average';
   }
-  delete carry.asked;
+  carry.asked = undefined;
   handOn(scenes, carry, context, isHeading);
   return settleOverlaps(doubtClashes(findings.list, items));
 }

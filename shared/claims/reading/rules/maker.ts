@@ -52,7 +52,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       if (!isSettled(subject) || subject.quantity.id === 'fact:price') {
         if (factNoun) continue;
         // What was claimed before is not what "and delivers" answers now.
-        delete scene.carry.claimed;
+        scene.carry.claimed = undefined;
         refuse(findings, scene, 'maker', 'the words do not say what the maker’s number is of', words);
         continue;
       }
