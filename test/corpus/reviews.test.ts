@@ -9,6 +9,7 @@ const floors: Readonly<Record<string, number>> = {
   'harrow-77': 0.89,
   'linnet-55': 0.95,
   'mallow-55': 0.86,
+  'rushlight-55': 0.95,
   'thorn-65': 0.9,
   'vesper-55': 0.95,
 };

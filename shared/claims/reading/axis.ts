@@ -85,7 +85,7 @@ export function isWindow(items: readonly Item[], at: number): boolean {
   )
     return true;
   const following = textAfter(items, at + 1, 4);
-  return /^of (?:the )?(?:screen|screen's|panel|picture|image|area)\b/.test(following);
+  return /^of (?:the |its )?(?:screen|screen's|panel|picture|image|area)\b/.test(following);
 }
 
 /** "P3 is covered to 93.5 %", "P3 is at 99.8 %", "follows PQ within 10 %": how far, not where. */
@@ -93,7 +93,10 @@ function statesValue(items: readonly Item[], left: number): boolean {
   const before = items[left];
   const second = items[left - 1];
   if (isWord(before, 'to'))
-    return keyOf(second, 'verb') === 'cover' || isWord(second, 'sunk', 'sinks', 'shrunk');
+    return (
+      ['cover', 'rise', 'fall'].includes(keyOf(second, 'verb') ?? '') ||
+      isWord(second, 'sunk', 'sinks', 'shrunk')
+    );
   if (isWord(before, 'at'))
     return (
       [second, items[left - 2]].some((item) => keyOf(item, 'gamut') !== undefined) &&

@@ -61,6 +61,20 @@ function takeLabelledUnit(number: NumberPhrase, { dimension, unit, factor = 1 }:
   if (dimension === 'money') number.role = 'money';
 }
 
+/** Does the clause before state an amount of light that "it", which is its subject too, is said to reach or pass here? */
+function isLightAgain({ items, previous, sentence }: Scene, item: Item): boolean {
+  const verb = sentence[item.index - 1];
+  return (
+    [previous, previous?.previous].some((clause) =>
+      clause?.items.some(({ number }) => number?.dimension === 'luminance'),
+    ) &&
+    ['reach', 'exceed'].includes(
+      keyOf(verb, 'verb') ?? keyOf(verb, 'comparator')?.replace(/^>=?$/, 'exceed') ?? '',
+    ) &&
+    items.some((word) => word.index < item.index && isWord(word, 'it'))
+  );
+}
+
 /** The length beside a number before which no unit stands, but a side of the cabinet behind it. */
 function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
   const next = scene.sentence[item.index + 1];
@@ -95,7 +109,10 @@ export function settleBareNumbers(scene: Scene): undefined {
       '';
     const isLight = concept === '' || light.has(concept) || concept === 'black' || concept === 'hold';
     const besidePatch = scene.conditions.window !== undefined && number.x >= 20 && isLight;
-    const named = besidePatch ? natural.luminance : isLabelled(scene, item) ? natural[concept] : undefined;
+    // "It reaches 468 nits, and it clears 465": light again.
+    const again = (concept === '' || light.has(concept)) && isLightAgain(scene, item);
+    const named =
+      again || besidePatch ? natural.luminance : isLabelled(scene, item) ? natural[concept] : undefined;
     // Small numbers are errors or counts, not light; a white of 4 is no temperature.
     const least = { luminance: 20, temperature: 1500 }[named?.[0] ?? ''] ?? 0;
     if (!named || number.x < least) continue;

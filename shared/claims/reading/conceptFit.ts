@@ -5,7 +5,7 @@ const conceptsByDimension: Readonly<Record<string, readonly string[]>> = {
   luminance: ['peak', 'sustained', 'luminance', 'sdrWhite', 'black', 'whitePoint'],
   de: ['greyError', 'error', 'chartError', 'deItp', 'angle', 'cct'],
   ratio: ['contrast', 'contrastChequer', 'contrastSequential'],
-  temperature: ['cct', 'whitePoint'],
+  temperature: ['cct', 'whitePoint', 'sdrWhite'],
   time: ['lag', 'response'],
   power: ['power', 'standby'],
   noise: ['noise'],

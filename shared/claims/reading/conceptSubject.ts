@@ -43,9 +43,13 @@ export function byConcept(
 ): Subject {
   const hue = hueOf(scene);
   switch (concept) {
+    case 'chartError':
+      // "A patch of 2 % of the screen reaches 705": no error is so large; its light is meant.
+      if ((dimension === '' || dimension === 'luminance') && (scene.focus?.number?.x ?? 0) >= 100)
+        return luminanceSubject(scene, 'luminance', item, 'luminance');
+      return errorSubject(scene, concept, item);
     case 'greyError':
     case 'error':
-    case 'chartError':
     case 'deItp':
       return errorSubject(scene, concept, item);
     case 'angle':
@@ -91,6 +95,8 @@ export function byConcept(
     case 'sustained':
     case 'luminance':
     case 'sdrWhite':
+      // "Full white comes out at 6,000 K"
+      if (dimension === 'temperature') return settled('white.cct', 'cct', [item]);
       return luminanceSubject(scene, concept, item, dimension);
     case 'hold':
       return settled('peak.hold', concept, [item]);

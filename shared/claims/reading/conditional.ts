@@ -159,6 +159,25 @@ function trailsStatement(sentence: readonly Item[], clause: readonly Item[], gue
   );
 }
 
+/** "In the mode that we would recommend, the error is 2.7": the guess stands in a relative clause, and nothing claimed does. */
+function isInRelative(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  let start = guess.index - 1;
+  while (sentence[start] && !isWord(sentence[start], 'that', 'which', 'who', 'whom')) {
+    if (sentence[start]!.type === 'mark' || isAnchor(sentence[start]!)) return false;
+    start -= 1;
+  }
+  const end = sentence.findIndex((item) => item.index > guess.index && item.type === 'mark');
+  // "Not that I would …", and a clause that goes on with "and" is under the guess still.
+  if (start <= 0 || end < 0 || isWord(sentence[end + 1], 'and', 'or', 'but', 'nor')) return false;
+  const inside = (item: Item) => item.index > start && item.index < end;
+  return (
+    isWord(sentence[end], ',') &&
+    !isWord(sentence[start - 1], 'not', 'so', 'say', 'think', 'hope', 'sure', 'believe', 'expect') &&
+    !sentence.some((item) => inside(item) && isAnchor(item)) &&
+    clause.some((item) => item.index > end && isAnchor(item))
+  );
+}
+
 /** Does a condition or a guess govern the clause, so that it says nothing of what was measured? */
 export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
   return clause.some((item) => {
@@ -172,6 +191,7 @@ export function isConditional(sentence: readonly Item[], clause: readonly Item[]
       !(item.text === 'should' && clause.some((other) => keyOf(other, 'house'))) &&
       !isEndedByColon(sentence, clause, item) &&
       !followsStatement(clause, item) &&
+      !isInRelative(sentence, clause, item) &&
       !trailsStatement(sentence, clause, item)
     );
   });

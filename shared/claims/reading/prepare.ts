@@ -96,7 +96,7 @@ function isCrowning(items: readonly Item[], at: number): boolean {
 }
 
 /** Words without a meaning of their own that place, number or name a condition. */
-const placing = new Set(['axis', 'on', 'sample', 'firmware']);
+const placing = new Set(['axis', 'on', 'sample', 'firmware', 'angle', 'ahead']);
 
 /** Nothing that {@link settleConditions} looks for begins here; most words of a sentence are passed over by this. */
 function isSilent(items: readonly Item[], at: number): boolean {
@@ -215,8 +215,18 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (item.number?.role === 'window') set('window', item.number.x, item);
     const patch = patchOf(item);
     if (patch !== undefined) set('window', patch, item);
+    // "… becomes distracting at that angle"
+    const spoken =
+      scene.previous?.conditions.angle ??
+      scene.previous?.axes.find((axis) => axis.kind === 'angle')?.from ??
+      scene.carry.said?.angle;
+    if (isWord(item, 'angle') && isWord(scene.items[at - 1], 'that', 'this') && spoken !== undefined)
+      set('angle', spoken, item);
     if (isWord(item, 'axis') && isWord(scene.items[at - 1], 'on')) set('angle', 0, item);
-    if (isWord(item, 'on') && isWord(scene.items[at - 1], 'head', 'straight', 'square'))
+    if (
+      (isWord(item, 'on') && isWord(scene.items[at - 1], 'head', 'straight', 'square')) ||
+      (isWord(item, 'ahead') && isWord(scene.items[at - 1], 'straight'))
+    )
       set('angle', 0, item);
     const issue = issueAt(scene.items, at);
     if (issue) {

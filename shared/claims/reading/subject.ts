@@ -1,3 +1,4 @@
+import type { Check } from '../../contract/check.ts';
 import { countsNothing, isAtFullSaturation, isOutBy, leadOf, seesSteps } from './besideNumber.ts';
 import { carriedConcept, earlierConcepts } from './carry.ts';
 import { cellOf, spreadOf } from './cell.ts';
@@ -222,6 +223,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     scene.items.some((item) => /satur/.test(item.text))
   )
     return byConcept(scene, 'saturation', undefined, dimension);
+  // "13.8 % down in the top right corner, and at mid-grey the loss grows to 23 %"
+  const ofField = scene.conditions.level;
+  if (dimension === 'percent' && !own && ofField && scene.previous?.said?.some(isOfUniformity))
+    return settled(`uniformity.${ofField}`, 'uniformity', [firstWith(scene, 'level')]);
   if (dimension === 'angle' && firstWith(scene, 'hue'))
     return byConcept(scene, 'hueError', undefined, dimension);
   if (
@@ -262,4 +267,10 @@ function comparedConcept(item: Item): string | undefined {
   const meaning =
     meaningOf(item, 'superlative') ?? meaningOf(item, 'comparative') ?? meaningOf(item, 'equative');
   return (meaning?.data as { concept: string } | undefined)?.concept;
+}
+
+function isOfUniformity(check: Check): boolean {
+  return (
+    check.kind === 'value' && check.operand.type === 'quantity' && check.operand.id.startsWith('uniformity.')
+  );
 }

@@ -206,6 +206,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const possessive = isWord(next, "'s") || next?.text === "'";
     const twoBefore = items[before(items, at) - 1];
     let role: UnitMention['role'];
+    // "With the Umbra you get four inputs"
+    const had = isWord(left, 'with') && before(items, at) === 0 && isWord(next, 'you', 'we', 'buyers', 'one');
     // "7.7 ms for the Kasulind"
     const given =
       isWord(left, 'for') &&
@@ -213,7 +215,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       !items.slice(0, at).some((item) => isWord(item, 'against', 'versus')) &&
       (next === undefined || next.type === 'mark') &&
       !mentions.some((mention) => mention.role === 'subject');
-    if (given || isHolder(items, at, left, twoBefore)) role = 'subject';
+    // "We gave the Plain 8 out of 10"
+    const scored = isWord(left, 'gave', 'give', 'awarded', 'award') && next?.number !== undefined;
+    if (had || scored || given || isHolder(items, at, left, twoBefore)) role = 'subject';
     else if (
       left &&
       (barring.has(left.text) ||

@@ -15,6 +15,12 @@ export function takesUpSet({ items, previous, carry }: Scene): boolean {
     isWord(items[1], 'is', 'was', "'s")
   )
     return true;
+  const thatSet = items.some(
+    (item, at) =>
+      isWord(item, 'that') && at <= 2 && isWord(items[at + 1], 'set', 'one', 'screen', 'model', 'television'),
+  );
+  // "On that set the error is visible": the one that the sentence before named.
+  if (thatSet && !previous && carry.sets === undefined) return true;
   return (
     previous !== null &&
     items.some(

@@ -23,6 +23,7 @@ import { ranked } from './sentences/ranked.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { silent } from './sentences/silent.ts';
 import { states } from './sentences/states.ts';
+import { takenUp } from './sentences/takenUp.ts';
 import { unproven } from './sentences/unproven.ts';
 import { valuesOfColour } from './sentences/valuesOfColour.ts';
 import { valuesOfLight } from './sentences/valuesOfLight.ts';
@@ -40,6 +41,7 @@ export const sentences: readonly SentenceRow[] = [
   ...conversation,
   ...directions,
   ...distances,
+  ...takenUp,
   ...echoes,
   ...facts,
   ...groups,

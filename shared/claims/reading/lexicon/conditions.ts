@@ -9,7 +9,7 @@ export const stageWords: Readonly<Record<string, string>> = {
 };
 
 export const signalWords: Readonly<Record<string, string>> = {
-  SDR: `sdr; standard dynamic range; in sdr; with sdr; sdr content; sdr mode; sdr signal(s); sdr material; sdr measurements`,
+  SDR: `sdr; standard dynamic range; in sdr; with sdr; sdr content; sdr mode; sdr signal(s); sdr material; sdr measurements; in ordinary/everyday/standard/conventional television/tv/broadcasts; with ordinary/everyday/standard television/tv/broadcasts; ordinary/everyday television; ordinary broadcasts; ordinary programmes; in standard range`,
   HDR: `hdr; high dynamic range; in hdr; with hdr; hdr content; hdr mode; hdr signal(s); hdr material; hdr video; hdr measurements; hdr pictures; hdr films`,
   HDR10: `in hdr10; with hdr10; hdr10 content; hdr10 signal(s); hdr10 mode`,
   HLG: `in hlg; with hlg; hlg content; hlg signal(s); hlg mode; hlg broadcasts`,

@@ -275,7 +275,7 @@ export const reactionWords: ReadonlySet<string> = new Set(
 
 /** How strictly a writer means to speak: "if you want to be picky", "if we are honest". */
 export const mannerWords: ReadonlySet<string> = new Set(
-  'picky;strict;pedantic;honest;fair;fussy;precise;exact;generous;charitable;blunt;frank;unkind;kind;harsh;critical;curious'.split(
+  'tempted;keen;picky;strict;pedantic;honest;fair;fussy;precise;exact;generous;charitable;blunt;frank;unkind;kind;harsh;critical;curious'.split(
     ';',
   ),
 );

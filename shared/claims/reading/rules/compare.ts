@@ -24,6 +24,7 @@ import {
   plainEquative,
   setBefore,
   takeMoney,
+  takeUnitBy,
 } from './comparedWords.ts';
 import {
   denialOf,
@@ -145,6 +146,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     scene.items.find(
       (item, at) => keyOf(item, 'comparative') && !scene.used.has(item) && !isAttribute(scene.items, at),
     );
+  takeUnitBy(scene, comparative);
   const multiple = multipleAt(scene);
   const equative =
     scene.items.find((item) => keyOf(item, 'equative') && !scene.conditionItems.has(item)) ??

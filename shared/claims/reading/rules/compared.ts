@@ -17,6 +17,10 @@ export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantit
     concept === 'fact:width' ||
     scene.items.some((item, at) => isWord(item, 'high', 'wide') && isWord(scene.items[at - 1], 'as'));
   if (asHigh && before && /^(?!fact:|$)/.test(before.id)) return quantityById(before.id);
+  // "The foot is 410 mm wide, less than half as wide as the Kasulind's"
+  const ofFoot = scene.previous?.said?.some((check) => check.kind === 'fact' && check.key === 'stand.width');
+  if (concept === 'fact:width' && ofFoot && !scene.units.some(({ role }) => role === 'subject'))
+    return quantityById('fact:stand.width');
   // "A foot half as wide as the Kasulind's"
   if (concept === 'fact:width' && hasKey(scene, 'fact', 'stand.width'))
     return quantityById('fact:stand.width');

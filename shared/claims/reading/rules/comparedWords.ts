@@ -63,6 +63,16 @@ export function takeMoney(scene: Scene): undefined {
     Object.assign(number, { dimension: 'money', role: 'money' });
 }
 
+/** "The Plain is thicker by 12": of what the clause before measured in its unit; the number takes that unit. */
+export function takeUnitBy(scene: Scene, comparative: Item | undefined): undefined {
+  const { previous } = scene;
+  const number = scene.items.find((item) => item.number?.dimension === '' && isLedByBy(scene, item));
+  const before = previous?.items.find((item) => item.number && isLedByBy(previous, item))?.number;
+  if (!number || !comparative || !before || before.dimension === '') return;
+  const { dimension, unit, factor, role } = before;
+  Object.assign(number.number!, { dimension, unit, factor, ...(role === 'money' && { role }) });
+}
+
 /** "The Kasulind has four times the lag": of this review's own set. */
 export function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   if (scene.unit === undefined && setBefore(scene) === undefined) return false;

@@ -92,6 +92,30 @@ function isNoun(scene: Scene, item: Item): boolean {
   );
 }
 
+/** "Who has never seen the film", "will show you the figures": what is seen or shown is a thing, and no error. */
+function hasObject({ items }: Scene, word: Item): boolean {
+  let at = items.indexOf(word) + 1;
+  if (isWord(items[at], 'you', 'us', 'me', 'them', 'him', 'her')) at += 1;
+  if (!isWord(items[at], 'the', 'a', 'an', 'his', 'their', 'your', 'my', 'our')) return false;
+  const noun = items[at + 1];
+  return (
+    noun?.type === 'word' &&
+    noun.meanings.length === 0 &&
+    !isWord(
+      noun,
+      'thing',
+      'difference',
+      'differences',
+      'deviation',
+      'least',
+      'slightest',
+      'single',
+      'trace',
+      'hint',
+    )
+  );
+}
+
 /** House words that stand for a limit: visible, invisible, imperceptible, reference, accurate. */
 export function readHouseWords(scene: Scene, findings: Findings): undefined {
   readAdjectives(scene, findings);
@@ -107,6 +131,7 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       weak.test(item.text)
     )
       continue;
+    if (weak.test(item.text) && hasObject(scene, item)) continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene) ?? plainReference(scene, word);

@@ -91,7 +91,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     needs: [
       { kinds: ['number', 'multiple'] },
       { kinds: ['number'], words: ['money'] },
-      { words: ['another', 'extra', 'further', 'additional', 'more', 'less'] },
+      { words: ['another', 'extra', 'further', 'additional', 'more', 'less', 'saves', 'save'] },
     ],
   },
   { read: readPrice, needs: [{ kinds: ['number'] }] },
@@ -176,7 +176,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readRanks,
     needs: [
       { kinds: ['ordinal'] },
-      { words: ['ranks', 'rank', 'ranked', 'finishes', 'places', 'placed', 'comes', 'came'] },
+      { words: ['ranks', 'rank', 'ranked', 'finishes', 'places', 'placed', 'comes', 'came', 'is', 'was'] },
     ],
   },
   {

@@ -55,6 +55,11 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     if (
       keyOf(item, 'gamut') &&
       !scene.items.some((other) => other.number) &&
+      // "Known as P3, and a set that cannot cover it": a saying of sets at large.
+      !scene.items.some(
+        (other, at) =>
+          isWord(other, 'a', 'any') && isWord(scene.items[at + 1], 'set', 'television', 'screen'),
+      ) &&
       (firstWith(scene, 'verb', 'cover') || firstWith(scene, 'concept', 'coverage')) &&
       !firstWith(scene, 'comparative') &&
       !firstWith(scene, 'superlative')
@@ -128,6 +133,9 @@ function isGroupOnly({ items }: Scene, item: Item): boolean {
   if (!spelled || dimension !== '' || outOf !== undefined || x > 12 || at < 3) return false;
   return (
     isWord(items[at - 1], 'those', 'these', 'all', 'the other', 'other') ||
+    // "When the two stand together"
+    (isWord(items[at - 1], 'the') &&
+      isWord(items[at + 1], 'stand', 'sit', 'hang', 'are', 'were', 'together', 'differ')) ||
     (isWord(items[at - 1], 'the') && isWord(items[at - 2], 'of'))
   );
 }

@@ -11,7 +11,7 @@ import { statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { splitVariant } from '../variant.ts';
 import { factConditions, opOf } from './factCheck.ts';
-import { readNearMiss, readShortfall, shortBy } from './promise.ts';
+import { readNearMiss, readShareOfPromise, readShortfall, shortBy } from './promise.ts';
 import { saidBefore } from './saidBefore.ts';
 
 /** "Orrinvale claims 1,000 nits", "and we got there". */
@@ -137,7 +137,12 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         );
     }
   }
-  if (readWhatIsClaimed(scene, findings, makerItem, saying) || readNearMiss(scene, findings)) return;
+  if (
+    readWhatIsClaimed(scene, findings, makerItem, saying) ||
+    readNearMiss(scene, findings) ||
+    readShareOfPromise(scene, findings)
+  )
+    return;
   const claimedBefore = scene.carry.claimed;
   const refersBack = scene.items.some((item) =>
     isWord(item, 'promise', 'claim', 'that', 'it', 'figure', 'target', 'promised', 'claimed'),

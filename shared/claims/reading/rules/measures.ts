@@ -143,7 +143,15 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       (a, b) => Math.abs(a.index - item.index) - Math.abs(b.index - item.index),
     )[0];
     const stand = scene.items.find(
-      (entry) => keyOf(entry, 'fact') === 'stand.width' || isWord(entry, 'stand', 'feet', 'foot'),
+      (entry, at) =>
+        keyOf(entry, 'fact') === 'stand.width' ||
+        isWord(entry, 'stand', 'feet', 'foot') ||
+        // "It rests on a single plate, 880 mm wide"
+        (isWord(entry, 'plate', 'base', 'plinth', 'pedestal') &&
+          scene.sentence
+            .slice(Math.max(0, entry.index - 5), entry.index)
+            .some((word) => isWord(word, 'rests', 'stands', 'sits', 'stand', 'its', 'rest', 'sit')) &&
+          at >= 0),
     );
     let key = noun
       ? keyOf(noun, 'fact')!

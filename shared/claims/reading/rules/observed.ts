@@ -182,6 +182,15 @@ function unknownDegree(
     : undefined;
 }
 
+/** Is it a thing that a set could own, "the Plain's stand"? */
+function isNoun(item: Item | undefined): boolean {
+  return (
+    item?.type === 'word' &&
+    item.meanings.length === 0 &&
+    !isWord(item, 'becomes', 'gets', 'stays', 'remains')
+  );
+}
+
 /** "Banding? None." and "blooming is visible, and from 45 degrees it is unwatchable": the topic stands before. */
 function readTopicBefore(scene: Scene, findings: Findings): undefined {
   const { asked } = scene.carry;
@@ -208,7 +217,14 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
     };
     return propose(findings, scene, 'observed', check, [...scene.units.map(({ item }) => item), ...none]);
   }
-  const pronoun = scene.items.find((item) => isWord(item, 'it'));
+  // "but the Plain's becomes distracting": the possessive stands for the topic.
+  const pronoun = scene.items.find(
+    (item, at) =>
+      isWord(item, 'it', 'they') ||
+      (isWord(item, "'s") &&
+        keyOf(scene.items[at - 1], 'unit') !== undefined &&
+        !isNoun(scene.items[at + 1])),
+  );
   const severity = scene.items.find((item) => keyOf(item, 'severity') !== undefined && !scene.used.has(item));
   // "Blooming: visible on axis, distracting at 45°": the severity opens the clause and needs no pronoun.
   const opens =
@@ -235,9 +251,12 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
 /** "… and the Hearth shows none": of what the clause before spoke of. */
 function showsNone({ items }: Scene): Item[] | undefined {
   const words = items.filter((item) => item.type !== 'mark');
-  const [verb, none] = words.slice(-2);
-  const thereIs = isWord(verb, 'is', 'was') && isWord(words.at(-3), 'there');
-  return isWord(none, 'none') &&
+  const at = words.findIndex((item) => isWord(item, 'none'));
+  const [verb, none, next] = words.slice(Math.max(0, at - 1));
+  const thereIs = isWord(verb, 'is', 'was') && isWord(words[at - 2], 'there');
+  const ends = next === undefined || isWord(next, 'for', 'on', 'at', 'in', 'from', 'at all', 'whatever');
+  return at > 0 &&
+    ends &&
     (thereIs || isWord(verb, 'shows', 'show', 'has', 'had', 'showed', 'saw', 'found', 'noticed'))
     ? [verb!, none!]
     : undefined;
@@ -279,7 +298,7 @@ function observedConditions(scene: Scene): StatedConditions {
   const origin = { ...conditions.origin };
   delete origin.window;
   const angleSpan = scene.axes.find((axis) => axis.kind === 'angle');
-  if (angleSpan?.from !== undefined && conditions.angle === undefined) {
+  if (angleSpan?.from !== undefined && (conditions.angle === undefined || origin.angle === 'carried')) {
     conditions.angle = angleSpan.from;
     origin.angle = 'named';
   }

@@ -140,7 +140,7 @@ function readComparative(
         isWord(word, 'yet', "haven't", 'not'),
     ) &&
     scene.items.some((word) => isWord(word, 'measured', 'tested', 'seen', 'reviewed', 'had'));
-  if (nobody && scene.items.some((word) => word.number && isLedByBy(scene, word) && !scene.used.has(word)))
+  if (scene.items.some((word) => word.number && isLedByBy(scene, word) && !scene.used.has(word)))
     return refuse(findings, scene, 'order', 'the words do not say which set is meant by so much', [
       item,
       nobody,

@@ -41,6 +41,7 @@ function extraBeside(scene: Scene, at: number): { item: Item; less: boolean } | 
  */
 export function readPaidMore(scene: Scene, findings: Findings): undefined {
   readShareMore(scene, findings);
+  readSaved(scene, findings);
   for (const [at, item] of scene.items.entries()) {
     const number = item.number;
     if (number?.role !== 'money' || scene.used.has(item)) continue;
@@ -75,6 +76,44 @@ export function readPaidMore(scene: Scene, findings: Findings): undefined {
       mention?.item,
     ]);
   }
+}
+
+/** "It is £579, which saves you £250 against the Plain": how much less it costs. */
+function readSaved(scene: Scene, findings: Findings): undefined {
+  const verb = scene.items.findIndex((item) => isWord(item, 'saves', 'save'));
+  const item = scene.items.find(
+    ({ number, index }, at) => number?.role === 'money' && at > verb && index > 0,
+  );
+  if (verb < 0 || !item || scene.used.has(item) || item.index - scene.items[verb]!.index > 4) return;
+  const number = item.number!;
+  const words = [scene.items[verb], item];
+  const beside = scene.items.findIndex(
+    (word) =>
+      word.index > item.index && isWord(word, 'against', 'over', 'compared with', 'compared to', 'on'),
+  );
+  const mention = scene.units.find((entry) => beside >= 0 && entry.item.index > scene.items[beside]!.index);
+  const { own } = scene.context;
+  const saver = scene.unit ?? own;
+  const dearer = mention
+    ? resolveMention(mention, scene.carry, scene.context)
+    : saver === own
+      ? undefined
+      : own;
+  if (dearer === undefined || dearer === saver || scene.unitProblem !== undefined) return;
+  const price = quantityById('fact:price');
+  const operand = (of: string) => operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, own));
+  const stated = statedNumber(
+    {
+      x: number.x,
+      place: number.place,
+      unit: number.unit,
+      ...(number.hedge && { hedge: number.hedge }),
+      ...(number.hedgeText && { hedgeText: number.hedgeText }),
+    },
+    'price',
+  );
+  const check = { kind: 'difference' as const, a: operand(dearer), b: operand(saver), stated };
+  propose(findings, scene, 'difference', check, [...words, mention?.item]);
 }
 
 /** "For a quarter more money the Umbra …", "for 24 % more": the ratio of the two prices. */

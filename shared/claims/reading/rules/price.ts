@@ -111,6 +111,14 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
     )
       continue;
     const after = scene.items[scene.items.indexOf(item) + 1];
+    // "It will cost you about £40 a year": what it costs to run.
+    if (
+      isWord(after, 'a', 'per', 'each', 'every') &&
+      isWord(scene.items[scene.items.indexOf(item) + 2], 'year', 'month', 'week', 'day', 'hour')
+    ) {
+      refuse(findings, scene, 'fact', 'what a set costs to run is not kept', [item, after]);
+      continue;
+    }
     if (number.comparator && keyOf(after, 'comparative')) continue;
     const stated = statedNumber(
       {

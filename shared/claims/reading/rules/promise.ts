@@ -70,6 +70,38 @@ export function readShortfall(scene: Scene, findings: Findings, claimed: Claimed
   propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [...words, hedge]);
 }
 
+/** "We measured 836 nits, or 93 % of the promise": what was measured over what the maker claims. */
+export function readShareOfPromise(scene: Scene, findings: Findings): boolean {
+  const { claimed } = scene.carry;
+  const at = scene.items.findIndex(
+    ({ number }) => number?.dimension === 'percent' && number.role === undefined,
+  );
+  const anchor = scene.items[at];
+  const noun = scene.items[at + 3];
+  if (
+    !claimed ||
+    !anchor ||
+    scene.used.has(anchor) ||
+    !isWord(scene.items[at + 1], 'of') ||
+    !isWord(scene.items[at + 2], 'the', 'that', 'its', 'this') ||
+    !isWord(noun, 'promise', 'claim', 'pledge', 'advertised', 'claimed', 'promised')
+  )
+    return false;
+  const quantity = quantityById(claimed.key);
+  const stated = ratioStated(anchor, undefined, undefined, false, false);
+  const isOfAnother = claimed.of !== undefined && claimed.of !== scene.unit;
+  if (!stated || isOfAnother || claimed.key.startsWith('fact:')) return false;
+  const measured = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
+  const promised = {
+    type: 'fact' as const,
+    key: claimed.factKey ?? claimed.key,
+    by: 'maker',
+    conditions: factConditions(scene),
+  };
+  propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [anchor, noun]);
+  return true;
+}
+
 /** "We got within 20 nits of that": at most so far from the maker's number, on either side. */
 export function readNearMiss(scene: Scene, findings: Findings): boolean {
   const { claimed } = scene.carry;

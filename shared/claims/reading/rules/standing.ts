@@ -25,7 +25,7 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
     return readSamePrice(scene, findings, other, same);
   const at = scene.items.findIndex(
     (item) =>
-      isWord(item, 'matches', 'match', 'matching', 'equals') ||
+      (isWord(item, 'matches', 'match', 'matching', 'equals') && !isGame(scene, item)) ||
       (isWord(item, 'rivals') && other.item.index > item.index) ||
       (isWord(item, 'same', 'identical') &&
         scene.items.some(
@@ -85,6 +85,14 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
     'order',
     orderCheck(scene, quantity, direction, { type: 'matches' }, { units: [id] }, negated(scene, verb)),
     [verb, other.item, ...concepts(scene)],
+  );
+}
+
+/** "During a match the Plain shows …": football. */
+function isGame({ items }: Scene, item: Item): boolean {
+  return (
+    isWord(item, 'match') &&
+    isWord(items[items.indexOf(item) - 1], 'a', 'the', 'football', 'cricket', 'every')
   );
 }
 
@@ -148,9 +156,10 @@ function equativeEntry(scene: Scene, equative: Item | undefined): ComparativeEnt
 
 /** "It ranks third for peak luminance." */
 export function readRanks(scene: Scene, findings: Findings): undefined {
-  const verb = scene.items.find((item) =>
-    isWord(item, 'ranks', 'rank', 'ranked', 'finishes', 'places', 'placed', 'comes', 'came'),
-  );
+  const verb =
+    scene.items.find((item) =>
+      isWord(item, 'ranks', 'rank', 'ranked', 'finishes', 'places', 'placed', 'comes', 'came'),
+    ) ?? placeGiver(scene);
   const ordinal = scene.items.find((item) => keyOf(item, 'ordinal') !== undefined && !scene.used.has(item));
   if (
     !verb ||
@@ -184,6 +193,17 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
       cohort,
     ),
     [verb, ordinal, ...items, ...concepts(scene)],
+  );
+}
+
+/** "It is second of the three in peak luminance": the verb right before a place among so many. */
+function placeGiver({ items }: Scene): Item | undefined {
+  return items.find(
+    (item, at) =>
+      isWord(item, 'is', 'was') &&
+      keyOf(items[at + 1], 'ordinal') !== undefined &&
+      isWord(items[at + 2], 'of') &&
+      isWord(items[at + 3], 'the', 'our', 'all'),
   );
 }
 

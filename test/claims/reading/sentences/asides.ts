@@ -94,4 +94,15 @@ export const asides: readonly SentenceRow[] = [
     'score award = Recommended',
   ],
   ['Formats: HDR10 and HLG.', 'fact hdr.formats includes HDR10+HLG'],
+  // A guess in a relative clause says nothing of what stands outside it.
+  [
+    'In the Theatre mode that we would tell anyone to choose, the Plain has an average error of 2.7.',
+    'value grey.de2000 average {unmatched, veltrane} = 2.7 [2.65, 2.75]',
+  ],
+  ['We would expect a set that would suit anyone, and the error is 2.7.', 'unproven'],
+  [
+    'If you are tempted by a grander screen, the 65-inch Hearth weighs 23.4 kg.',
+    'fact weight = 23.4 {variantInches 65}',
+  ],
+  ['It will cost you about £40 a year.', 'unproven'],
 ];

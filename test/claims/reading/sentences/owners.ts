@@ -68,4 +68,15 @@ export const owners: readonly SentenceRow[] = [
     'fact price = 1299 {variantInches 65}',
     'fact weight = 21 {variantInches 65}',
   ],
+  [
+    'With the Umbra you get four HDMI inputs altogether and a refresh rate of 60 Hz.',
+    'fact hdmi.count = 4 {nocthale}',
+    'fact refresh = 60 {nocthale}',
+  ],
+  ['It rests on a single plate, 880 mm wide.', 'fact stand.width = 880'],
+  ['The Plain answers a button in 12.8 ms.', 'value lag {veltrane} = 12.8 [12.75, 12.85]'],
+  [
+    'In ordinary television full white comes out at about 6,000 K.',
+    'value white.cct {signal SDR} = 6000 [5880, 6120]',
+  ],
 ];

@@ -10,4 +10,8 @@ export const silent: readonly SentenceRow[] = [
   ['The picture editor came with a cold.'],
   ['Skin looks alive, and the tint hides behind both.'],
   ['The stand leads the cable through a hole.'],
+  ['The effect shows when the two stand together, which is not how anybody lives.'],
+  ['The palette of the cinema is known as P3, and a set that cannot cover it paints with too few pots.'],
+  ['The greys are off, and an honest installer will show you the figures before and after.'],
+  ['A viewer who has never seen the film before will accept it as weather.'],
 ];

@@ -1,0 +1,70 @@
+import type { SentenceRow } from './row.ts';
+
+/** Words that take up what stands before: that set, that angle, the promise, a unit or a topic that is not said again. */
+export const takenUp: readonly SentenceRow[] = [
+  [
+    'The Umbra averages 2.1. On that set the error is visible from 80 % upwards.',
+    'value grey.de2000 average {nocthale} = 2.1 [2.05, 2.15]',
+    'onset grey.de2000 {nocthale} over 3 from 80 included',
+  ],
+  [
+    'The Umbra is slimmer by 14 mm, while the Plain is thicker by 12.',
+    'difference fact.depth : fact.depth {nocthale} = 14 [13.5, 14.5]',
+    'difference fact.depth {veltrane} : fact.depth = 12 [11.5, 12.5]',
+  ],
+  // No unit was spoken of: 12 of what, nobody knows, and plain "thicker" would say less than the text does.
+  ['The Umbra is thicker by 12 than the Plain.', 'unproven', 'unproven'],
+  [
+    'Orrinvale promises 900 nits, and we measured 836, or 93 % of the promise.',
+    'fact peak = 900 by maker',
+    'value peak max = 836 [835.5, 836.5]',
+    'ratio peak max : fact.peak = 0.93 [0.925, 0.935]',
+  ],
+  [
+    'In HDR the Umbra reaches 468 nits, where Nocthale claims 480, and it clears 465 with a hair to spare.',
+    'value peak max {nocthale, signal HDR} = 468 [467.5, 468.5]',
+    'fact peak = 480 by maker {nocthale}',
+    'bound peak max {nocthale, signal HDR} > 465',
+  ],
+  [
+    'Blooming is visible on the Plain, and the Umbra has none for a viewer straight ahead.',
+    'observed blooming 1–3 {veltrane}',
+    'observed blooming 0–0 {angle 0, nocthale}',
+  ],
+  [
+    "From 45 degrees the Umbra's blooming stays invisible, but the Plain's becomes distracting at that angle.",
+    'observed blooming 0–0 {angle 45, nocthale}',
+    'observed blooming 3–4 {angle 45, veltrane}',
+  ],
+  [
+    'Reflections are visible on the Plain by day, and on the Umbra they are faint.',
+    'observed reflections 1–3 {room lit, veltrane}',
+    'observed reflections 1–1 {nocthale, room lit}',
+  ],
+  [
+    'A white field on the Plain is 13.8 % down in the top right corner, and at mid-grey the loss grows to 23 %.',
+    'value uniformity.white.cell at top right {level white, veltrane} = -13.8 [-13.85, -13.75]',
+    'value uniformity.grey50 {level grey50, veltrane} = 23 [22.5, 23.5]',
+  ],
+  [
+    'Its lag is 8.7 ms, and Orrinvale says 8. The Umbra’s is nearly twice the Plain’s, and we like it.',
+    'value lag = 8.7 [8.65, 8.75]',
+    'fact lag = 8 by maker',
+    'ratio lag {nocthale} : lag {veltrane} = 2 [1.8, 2)',
+  ],
+  [
+    'The foot of the Plain is 410 mm wide, less than half as wide as the Umbra’s.',
+    'fact stand.width = 410 {veltrane}',
+    'ratio fact.stand.width {veltrane} : fact.stand.width {nocthale} < 0.5',
+  ],
+  [
+    'A patch of the size of a street lamp, 2 % of its area, reaches 705, and a 5 % window stays under 800.',
+    'value peak at 2 {window 2} = 705 [704.5, 705.5]',
+    'bound peak at 5 {window 5} < 800',
+  ],
+  [
+    'The Umbra is yours for £579, which saves you £250 against the Plain.',
+    'fact price = 579 {nocthale}',
+    'difference fact.price {veltrane} : fact.price {nocthale} = 250 [250, 250]',
+  ],
+];
