@@ -12,7 +12,8 @@ function firstFractionBits(root: number): number {
 const primes: number[] = [];
 for (let n = 2; primes.length < 64; n++) if (primes.every((prime) => n % prime !== 0)) primes.push(n);
 const roundConstants = Int32Array.from(primes, (prime) => firstFractionBits(Math.cbrt(prime)));
-const initialState = primes.slice(0, 8).map((prime) => firstFractionBits(Math.sqrt(prime)));
+const initialState = Int32Array.from(primes.slice(0, 8), (prime) => firstFractionBits(Math.sqrt(prime)));
+const twoDigits = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(2, '0'));
 
 const encoder = new TextEncoder();
 
@@ -30,7 +31,7 @@ export function sha256(text: string): string {
   const view = new DataView(padded.buffer);
   view.setUint32(padded.length - 8, Math.floor(bytes.length / 2 ** 29));
   view.setUint32(padded.length - 4, (bytes.length << 3) >>> 0);
-  const state = Int32Array.from(initialState);
+  const state = initialState.slice();
   const schedule = new Int32Array(64);
   for (let block = 0; block < blocks; block++) {
     for (let t = 0; t < 16; t++) schedule[t] = view.getInt32(block * 64 + t * 4);
@@ -72,5 +73,8 @@ export function sha256(text: string): string {
     state[6]! += g;
     state[7]! += h;
   }
-  return Array.from(state, (word) => (word >>> 0).toString(16).padStart(8, '0')).join('');
+  let digest = '';
+  for (const word of state)
+    for (let shift = 24; shift >= 0; shift -= 8) digest += twoDigits[(word >>> shift) & 0xff]!;
+  return digest;
 }
