@@ -170,7 +170,10 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     )
       verbSeen = true;
     const unit = keyOf(item, 'unit');
-    const maker = keyOf(item, 'maker');
+    // "Its rival from Veltrane" is that maker's set, under one name.
+    const isFrom = isWord(items[at + 1], 'from', 'by') && keyOf(item, 'pronoun') === 'rival';
+    if (isWord(items[at - 1], 'from', 'by') && keyOf(items[at - 2], 'pronoun') === 'rival') continue;
+    const maker = keyOf(isFrom ? items[at + 2] : item, 'maker');
     const rival = keyOf(item, 'pronoun') === 'rival';
     if (!unit && !maker && !rival) continue;
     // "Nocthale's Gloam 48" is one name.

@@ -9,6 +9,7 @@ import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { statOf } from '../selector.ts';
 import { emit, emitEvery, negationBefore, region } from './directionCheck.ts';
 import { readPrimaries } from './primaries.ts';
+import { rolloffAt } from './rolloff.ts';
 
 /** A word of direction in its clause. */
 interface Said {
@@ -88,23 +89,7 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
     return true;
   }
   if (level !== undefined && axis && key !== 'neither') {
-    const { id } = quantityById('eotf.rolloff');
-    propose(
-      findings,
-      scene,
-      'direction',
-      {
-        kind: 'value',
-        operand: {
-          type: 'quantity',
-          id,
-          selector: { stat: 'scalar' },
-          conditions: conditionsFor(scene, quantityById(id)),
-        },
-        stated: { x: level, low: level - 0.5, high: level + 0.5, unit: '%', place: 1 },
-      },
-      axis.items,
-    );
+    propose(findings, scene, 'direction', rolloffAt(scene, level), axis.items);
   }
   emit(scene, findings, 'eotf.rolloff', key, { stat: 'scalar' }, item, []);
   return true;

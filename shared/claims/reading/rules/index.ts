@@ -28,6 +28,7 @@ import { readParallel } from './parallel.ts';
 import { readPartOfPorts } from './partOfPorts.ts';
 import { readPrice } from './price.ts';
 import { readRankList } from './rankList.ts';
+import { readRolloffAgain } from './rolloff.ts';
 import { readSameCount } from './sameCount.ts';
 import { readScores } from './score.ts';
 import { readCounts } from './socket.ts';
@@ -138,7 +139,17 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       { kinds: ['set', 'equative'] },
       {
         kinds: ['equative'],
-        words: ['matches', 'match', 'matching', 'equals', 'rivals', 'same', 'identical', 'unchanged'],
+        words: [
+          'matches',
+          'match',
+          'matching',
+          'equals',
+          'rivals',
+          'same',
+          'identical',
+          'unchanged',
+          'as much as',
+        ],
       },
     ],
   },
@@ -223,6 +234,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       { kinds: ['topic', 'asked', 'topicBefore'] },
     ],
   },
+  { read: readRolloffAgain, needs: [{ kinds: ['set'] }, { kinds: ['number'] }, { kinds: ['saidBefore'] }] },
   { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['saidBefore'] }] },
   {
     read: readEcho,

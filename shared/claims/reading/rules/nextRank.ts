@@ -1,7 +1,8 @@
+import type { OrderCheck } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { othersThan } from '../knownGroup.ts';
-import type { Scene } from '../scene.ts';
+import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 
@@ -17,6 +18,17 @@ export function readNextRank(scene: Scene, findings: Findings): undefined {
   const says = (item: Item) =>
     item === place || item === mention?.item || item.type === 'mark' || fillers.test(item.text);
   if (!place || !mention || other || !scene.items.every(says)) return;
+  placeNext(scene, findings, before, mention, place);
+}
+
+/** Gives a set its place in a ranking that was spoken of for another set. */
+export function placeNext(
+  scene: Scene,
+  findings: Findings,
+  before: OrderCheck,
+  mention: UnitMention,
+  place: Item,
+): undefined {
   const { own } = scene.context;
   const id = resolveMention(mention, scene.carry, scene.context);
   const units = id === undefined ? undefined : othersThan(scene, id);

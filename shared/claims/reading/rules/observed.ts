@@ -125,6 +125,15 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'observed', 'no house word says how much that is', [item, ...vague]);
       continue;
     }
+    // "Blooming is worst on the Umbra": how sets stand to each other.
+    const worst = scene.items.find((word) => isWord(word, 'worst') && word.index > item.index);
+    if (worst && scene.items.indexOf(worst) - scene.items.indexOf(item) <= 2) {
+      refuse(findings, scene, 'observed', 'what was seen on two sets is not compared by a check', [
+        item,
+        worst,
+      ]);
+      continue;
+    }
     const severity = severityOf(scene, item, usedBefore);
     const unknown = severity && unknownDegree(scene, item, severity);
     if (unknown) {

@@ -11,6 +11,7 @@ import type { ComparativeEntry } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
 import { groupOf, pairAfter } from './group.ts';
+import { placeNext } from './nextRank.ts';
 import { concepts, negated } from './orderWords.ts';
 
 /** "matches the Kasulind", "as bright as the Veltrane". */
@@ -181,19 +182,15 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
         );
   const { cohort, items } = cohortOf(scene);
   const n = Number(keyOf(ordinal, 'ordinal'));
-  propose(
-    findings,
-    scene,
-    'order',
-    orderCheck(
-      scene,
-      quantity,
-      quantity.better,
-      n === 1 ? { type: 'best' } : { type: 'position', n },
-      cohort,
-    ),
-    [verb, ordinal, ...items, ...concepts(scene)],
-  );
+  const rank = n === 1 ? ({ type: 'best' } as const) : ({ type: 'position', n } as const);
+  const check = orderCheck(scene, quantity, quantity.better, rank, cohort);
+  propose(findings, scene, 'order', check, [verb, ordinal, ...items, ...concepts(scene)]);
+  // "… comes first, the Plain second and the Umbra last"
+  for (const mention of scene.units) {
+    const place = scene.items[scene.items.indexOf(mention.item) + 1];
+    const isPlace = place && (keyOf(place, 'ordinal') !== undefined || isWord(place, 'last'));
+    if (isPlace && place.index > ordinal.index) placeNext(scene, findings, check, mention, place);
+  }
 }
 
 /** "It is second of the three in peak luminance": the verb right before a place among so many. */
@@ -238,7 +235,9 @@ export function readWindowLost(scene: Scene, findings: Findings): undefined {
 /** "At £389 it sits between the Pith and the Sedge": second of three, whichever of the two is the dearer. */
 export function readBetween(scene: Scene, findings: Findings): undefined {
   const word = scene.items.find((item) => isWord(item, 'between'));
-  if (!word) return;
+  // "The gap between the Plain and the Umbra is £250" ranks nobody.
+  const lead = word && scene.items[scene.items.indexOf(word) - 1];
+  if (!word || isWord(lead, 'gap', 'difference', 'distance', 'step', 'choice', 'choose', 'choosing')) return;
   const pair = pairAfter(scene.items, scene.items.indexOf(word));
   const mentions = scene.units.filter(({ item }) => item.index > word.index && item.index <= word.index + 6);
   const ids = mentions.map((mention) => resolveMention(mention, scene.carry, scene.context));

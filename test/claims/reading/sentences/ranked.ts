@@ -39,4 +39,13 @@ export const ranked: readonly SentenceRow[] = [
   ['VRR works between 48 and 120 Hz.', 'unproven'],
   ['At launch it cost £1,299.', 'unproven'],
   ['At its thinnest it is 12 mm, at its thickest 52 mm.', 'unproven', 'fact depth = 52'],
+  [
+    'In native contrast the Umbra comes first, the Plain second.',
+    'order contrast.native {nocthale} higher best',
+    'order contrast.native {veltrane} higher position 2',
+  ],
+  // A gap between two sets ranks neither.
+  ['The gap between the Plain and the Umbra is £250.', 'unproven'],
+  ['It costs as much as the Plain.', 'order fact.price higher matches of veltrane-plain-50'],
+  ['Blooming is worst on the Umbra and its rival from Veltrane shows it only to a trained eye.', 'unproven'],
 ];

@@ -67,4 +67,15 @@ export const takenUp: readonly SentenceRow[] = [
     'fact price = 579 {nocthale}',
     'difference fact.price {veltrane} : fact.price {nocthale} = 250 [250, 250]',
   ],
+  [
+    'In HDR the Umbra clips from 70 %, and the Plain from 80 %.',
+    'direction eotf.rolloff {nocthale, signal HDR} clips',
+    'value eotf.rolloff {nocthale, signal HDR} = 70 [69.5, 70.5]',
+    'value eotf.rolloff {signal HDR, veltrane} = 80 [79.5, 80.5]',
+  ],
+  [
+    'The contrast of the Umbra is 5,240:1, and its rival from Veltrane reaches 2,000:1.',
+    'value contrast.native {nocthale} = 5240 [5235, 5245]',
+    'value contrast.native {veltrane} = 2000 [1950, 2050]',
+  ],
 ];
