@@ -64,6 +64,10 @@ function takeLabelledUnit(number: NumberPhrase, { dimension, unit, factor = 1 }:
 /** Does the clause before state an amount of light that "it", which is its subject too, is said to reach or pass here? */
 function isLightAgain({ items, previous, sentence }: Scene, item: Item): boolean {
   const verb = sentence[item.index - 1];
+  // "The maker says 1,000 nits; the meter says 742"
+  const isMeter =
+    isWord(verb, 'says', 'said', 'reads', 'read', 'shows') && isWord(sentence[item.index - 2], 'meter');
+  if (isMeter && previous?.items.some(({ number }) => number?.dimension === 'luminance')) return true;
   return (
     [previous, previous?.previous].some((clause) =>
       clause?.items.some(({ number }) => number?.dimension === 'luminance'),

@@ -11,6 +11,10 @@ import { splitVariant } from './variant.ts';
 /** The colour error that the clause speaks of: of the greyscale, a hue, the chart or to the side. */
 export function errorSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
   const hue = hueOf(scene) ?? (scene.hue && concept === 'error' ? { hue: scene.hue } : undefined);
+  // "The worst hue is blue; the best, yellow, stays under 1": of a hue, and no word says in what.
+  const ofHue = item === undefined && scene.previous?.items.slice(-2).some((word) => keyOf(word, 'hue'));
+  if (ofHue && (!hue || concept === 'greyError'))
+    return { problem: 'the words do not say which quantity is meant' };
   const total = firstWith(scene, 'concept', 'totalWord');
   // "The colour error at 45 degrees": of the view from the side, where no chart is named.
   if (concept === 'chartError' && isOffAxis(scene) && !/chart|patch|checker/.test(item?.text ?? ''))
@@ -58,7 +62,11 @@ export function byConcept(
     case 'tint':
       return settled('grey.tint', concept, [item]);
     case 'gamma':
-      return settled(isOfEachLevel(scene) ? 'gamma' : 'gamma.average', concept, [item]);
+      return settled(
+        isOfEachLevel(scene) || scene.axes.some(({ tone }) => tone) ? 'gamma' : 'gamma.average',
+        concept,
+        [item],
+      );
     case 'gammaSlope':
       return settled('gamma.slope', concept, [item]);
     case 'eotf':

@@ -116,7 +116,8 @@ export function groupNamed({
     (isWord(first, 'both', 'all', 'neither') &&
       [second, third].some((item) =>
         isWord(item, 'sets', 'televisions', 'tvs', 'rivals', 'rival', 'models'),
-      ));
+      )) ||
+    (isWord(first, 'neither') && isWord(second, 'set', 'television', 'tv', 'model'));
   const oneOther = context.units.length === 2 && !isWord(first, 'both', 'neither', 'all');
   if (!((alone && (index === 0 || previous?.unitProblem !== undefined)) || (counted && !oneOther)))
     return undefined;

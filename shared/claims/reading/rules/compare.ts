@@ -177,9 +177,18 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
         (comparative &&
           !isValueAfter(scene, comparative, item) &&
           !isValueBefore(scene, comparative, item) &&
-          ['luminance', 'money', 'de', 'temperature', 'time', 'power', 'noise', 'length', 'mass'].includes(
-            item.number.dimension,
-          ))) &&
+          [
+            'luminance',
+            'money',
+            'de',
+            'temperature',
+            'time',
+            'power',
+            'noise',
+            'length',
+            'mass',
+            'months',
+          ].includes(item.number.dimension))) &&
       !['axis', 'window', 'angle', 'ignored'].includes(item.number.role ?? ''),
   );
   // Of several numbers the one beside the comparing word is the difference.

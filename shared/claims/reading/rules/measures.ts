@@ -117,10 +117,16 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'fact', 'no fact says which refresh rates vary', [item]);
       continue;
     }
-    if (dimension === 'frequency' && (lagBefore || hasKey(scene, 'concept', 'lag', 'response'))) {
+    // "13.2 ms at 60 Hz"
+    const ofTime =
+      isWord(scene.items[scene.items.indexOf(item) - 1], 'at') &&
+      scene.items.some((entry) => entry.index < item.index && entry.number?.unit === 'ms');
+    if (dimension === 'frequency' && (ofTime || lagBefore || hasKey(scene, 'concept', 'lag', 'response'))) {
       number.role = 'ignored';
       continue;
     }
+    // "One year more than Veltrane gives" is a difference, which `compare.ts` reads.
+    if (dimension === 'months' && keyOf(scene.items[scene.items.indexOf(item) + 1], 'comparative')) continue;
     if (dimension === 'months' && !hasKey(scene, 'fact', 'warranty')) {
       number.role = 'ignored';
       continue;

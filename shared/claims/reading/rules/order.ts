@@ -99,6 +99,10 @@ function readComparative(
   )
     return refuse(findings, scene, 'order', 'the words do not say which set that is', [item]);
   const than = scene.items.findIndex((other, index) => index > at && isWord(other, 'than'));
+  // "Two years, one more than Veltrane gives": by so much, and a mere order would say less.
+  const lead = scene.items[at - 1];
+  if (lead?.number?.spelled && lead.number.dimension === '' && than > at && !scene.used.has(lead))
+    return refuse(findings, scene, 'order', 'the words do not say what so many are of', [lead, item]);
   const nobody = scene.items.find(
     (other, index) =>
       index < at && (keyOf(other, 'stat') === 'none' || keyOf(other, 'negation') !== undefined),

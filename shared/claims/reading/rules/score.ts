@@ -183,6 +183,10 @@ function isCriterionsNumber(scene: Scene, item: Item): boolean {
   if (dimension === '' && outOf === undefined && x <= 20 && labelled) return true;
   if (dimension !== '' || outOf !== undefined || x > 20 || !isWord(scene.items[at - 1], 'a', 'an'))
     return false;
+  // "It earns an 8 for picture, a 7 for sound"
+  const behind = scene.items[at + 2];
+  if (isWord(next, 'for') && behind && (keyOf(behind, 'criterion') !== undefined || parts.test(behind.text)))
+    return scene.sentence.some((item) => item.index <= 4 && isOneOf(item, verbs));
   if (next !== undefined && next.type !== 'mark' && !isWord(next, 'and', 'from', 'for')) return false;
   const giver = scene.items[at - 2];
   const criterion = firstWith(scene, 'criterion');

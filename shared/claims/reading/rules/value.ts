@@ -5,6 +5,7 @@ import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
+import { patchOf } from '../screenShare.ts';
 import { selectorOf, statOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { statedNumber, statedOf } from '../stated.ts';
@@ -133,7 +134,8 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     }
     const at = scene.items.indexOf(item);
     if (number.comparator === 'upTo' && quantity.dimension === 'luminance') words.push(scene.items[at - 1]);
-    const selector = selectorOf(scene, quantity, 'value');
+    const placed = atOwnWindow(scene, item);
+    const selector = selectorOf(placed, quantity, 'value');
     if (number.comparator === 'upTo' && selector.stat === 'average') selector.stat = 'max';
     const stat = scene.items.find((entry) => ['average', 'max', 'min'].includes(keyOf(entry, 'stat') ?? ''));
     if (number.to && number.rangeWord === 'from' && stat && quantity.axis !== null) {
@@ -151,7 +153,9 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         entry.index < item.index &&
         keyOf(entry, 'negation') === 'not' &&
         !scene.used.has(entry) &&
-        !keyOf(entry, 'hedge'),
+        !keyOf(entry, 'hedge') &&
+        // "It misses BT.2020 by a wide margin, covering only 71 %": what is missed is not the number.
+        !(isWord(entry, 'misses', 'lacks') && keyOf(scene.items[scene.items.indexOf(entry) + 1], 'gamut')),
     );
     // "anything but low at 12" denies the adjective, "far from perfect at 4" too.
     const loose =
@@ -197,7 +201,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       'value',
       {
         kind: 'value',
-        operand: operandOf(scene, quantity, selector, conditionsOfOwner(scene, item, quantity)),
+        operand: operandOf(placed, quantity, selector, conditionsOfOwner(placed, item, quantity)),
         stated,
         ...(toStated && {
           range: {
@@ -216,6 +220,21 @@ export function readValues(scene: Scene, findings: Findings): undefined {
   }
   readShares(scene, findings);
   refuseLongTimes(scene, findings);
+}
+
+/** "From 412 nits full screen to 1,190 in a 10 % window": each number in the patch that stands right behind it. */
+function atOwnWindow(scene: Scene, number: Item): Scene {
+  const windows = scene.items.filter((item) => item.number?.role === 'window' || patchOf(item) !== undefined);
+  const numbers = valueNumbers(scene).filter((item) => item.number?.dimension === 'luminance');
+  if (windows.length < 2 || numbers.length < 2) return scene;
+  const following = numbers.find((item) => item.index > number.index);
+  const own = windows.find(
+    (item) => item.index > number.index && (following === undefined || item.index < following.index),
+  );
+  const window = own && (own.number?.x ?? patchOf(own));
+  if (window === undefined) return scene;
+  const origin = { ...scene.conditions.origin, window: 'named' as const };
+  return { ...scene, conditions: { ...scene.conditions, window, origin } };
 }
 
 /** "With the whole screen white the figures are 548 nits": the span of the number begins behind its own subject. */

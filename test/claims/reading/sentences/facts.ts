@@ -178,4 +178,18 @@ export const facts: readonly SentenceRow[] = [
   ['Its IPS panel is split into 32 zones.', 'fact panel includes IPS', 'fact zones = 32'],
   ['Blacks look like those of an OLED.'],
   ['OLED panels are better in the dark.'],
+  ['A lag of 9.6 ms at 120 Hz and 13.2 ms at 60 Hz.', 'value lag = 9.6 [9.55, 9.65]', 'unproven'],
+  ['It takes 9.6 ms from controller to picture.', 'value lag = 9.6 [9.55, 9.65]'],
+  [
+    'The warranty runs for two years, one year more than Veltrane gives.',
+    'fact warranty = 24',
+    'difference fact.warranty : fact.warranty {veltrane} = 12 [6, 18]',
+  ],
+  ['The warranty runs for two years, one more than Veltrane gives.', 'fact warranty = 24', 'unproven'],
+  [
+    'It earns an 8 for picture, a 7 for sound and 8.4 overall.',
+    'score picture = 8',
+    'score sound = 7',
+    'score total = 8.4',
+  ],
 ];

@@ -162,4 +162,8 @@ export const limits: readonly SentenceRow[] = [
     'value grey.de2000 average = 2.4 [2.35, 2.45]',
     'bound grey.de2000 max <= 3',
   ],
+  ['The Umbra is dimmer than 500 nits full screen.', 'bound peak at 100 {nocthale, window 100} < 500'],
+  // The hue of the first half is no greyscale.
+  ['The worst hue is blue at 4.2; the best, yellow, stays under 1.', 'unproven', 'unproven', 'unproven'],
+  ['Neither set exceeds 1,000 nits in a 10 % window.', 'unproven'],
 ];

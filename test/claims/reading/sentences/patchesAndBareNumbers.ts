@@ -45,4 +45,9 @@ export const patchesAndBareNumbers: readonly SentenceRow[] = [
     'difference uniformity.white.cell at bottom right : uniformity.white.cell max = 0 [0, 0]',
   ],
   ['The darkest spot on white is a corner.', 'unproven'],
+  [
+    'Peak luminance rises from 412 nits full screen to 1,190 in a 10 % window.',
+    'value peak at 100 {window 100} = 412 [411.5, 412.5]',
+    'value peak at 10 {window 10} = 1190 [1185, 1195]',
+  ],
 ];

@@ -188,4 +188,11 @@ export const valuesOfColour: readonly SentenceRow[] = [
     'value coverage.p3.xy = 99 [98.5, 99.5]',
     'value sweep.blue.saturation average = -13 [-13.5, -12.5]',
   ],
+  [
+    'Gamma sags from 2.3 in the shadows to 2.1 near white.',
+    'value gamma average ≥5 ≤30 = 2.3 [2.25, 2.35]',
+    'value gamma average ≥70 ≤100 = 2.1 [2.05, 2.15]',
+  ],
+  // What is missed is the gamut, not the number.
+  ['It misses BT.2020 by a wide margin, covering only 71 %.', 'value coverage.bt2020.xy = 71 [70.5, 71.5]'],
 ];
