@@ -243,6 +243,8 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   const comparator = keyOf(before, 'comparator');
   // "Never misses its target by more than 3 %": how far, not where.
   if (comparator !== undefined && percent && !noun && isWord(items[left - 1], 'by')) return null;
+  // "Without losing more than 2 %"
+  if (comparator !== undefined && isWord(items[left - 1], 'losing', 'lose')) return null;
   const bothWays = !noun && !degreesWord && !degrees;
   if (comparator === '>' || comparator === '>>' || isWord(before, 'past', 'after')) {
     if (bare && !noun) return null;

@@ -124,7 +124,10 @@ function deniesStatistic({
 /** "It leans to blue": a lean with its hue. */
 function leans(items: readonly Item[]): boolean {
   return items.some(
-    (item, at) => keyOf(item, 'lean') !== undefined && keyOf(items[at + 1], 'hue') !== undefined,
+    (item, at) =>
+      keyOf(item, 'lean') !== undefined &&
+      // "Leans slightly to blue"
+      items.slice(at + 1, at + 4).some((next) => keyOf(next, 'hue') !== undefined),
   );
 }
 

@@ -75,7 +75,9 @@ function isHoursWork(items: readonly Item[]): boolean {
     (item, at) =>
       labours.has(item.text) &&
       items.slice(Math.max(0, at - 4), at).some(isSpan) &&
-      items.slice(at + 1).some((word, index, rest) => isOutcome(word, rest[index + 1])),
+      (items.slice(at + 1).some((word, index, rest) => isOutcome(word, rest[index + 1])) ||
+        // "After an hour of work the average is 0.8"
+        (isWord(items[0], 'after', 'following') && at <= 5)),
   );
 }
 

@@ -54,6 +54,13 @@ export function countOfLevels(scene: Scene): LevelCount | null | undefined {
   for (const [at, item] of scene.items.entries()) {
     const { number } = item;
     if (isWord(item, 'no two') && countAt(scene, at)) return null;
+    // "All levels bar the last two": which ones they are, a count does not ask.
+    const isEnd =
+      isWord(scene.items[at - 1], 'last', 'first', 'top', 'bottom') || isPlaced(scene.items[at - 1]);
+    const spared = scene.items
+      .slice(Math.max(0, at - 4), at)
+      .some((entry) => plays(entry, 'excepting') || isWord(entry, 'but'));
+    if (number && isEnd && spared) return null;
     if (plays(scene.items[at - 1], 'excepting') && !isWord(scene.items[at - 1], 'all but')) continue;
     // "Only one of the levels": alone it says that there is such a level.
     const single =

@@ -55,6 +55,18 @@ function readHigher(
   propose(findings, scene, 'order', check, words);
 }
 
+/** "Not as bright as the Umbra, but brighter than the Plain": what stands before "but" is compared apart. */
+function behindBut(scene: Scene, comparative: Item): Scene {
+  const { items, units } = scene;
+  const but = items.findLastIndex((item) => isWord(item, 'but') && item.index < comparative.index);
+  const apart = items
+    .slice(0, Math.max(0, but))
+    .some((item) => keyOf(item, 'equative') ?? keyOf(item, 'comparative'));
+  if (!apart) return scene;
+  const start = items[but]!.index;
+  return { ...scene, items: items.slice(but), units: units.filter(({ item }) => item.index > start) };
+}
+
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
@@ -70,14 +82,17 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
         superlative.key,
         entryOf(scene, item, superlative.data as ComparativeEntry),
       );
-    else if (comparative)
+    else if (comparative) {
+      const part = behindBut(scene, item);
       readComparative(
-        scene,
+        part,
         findings,
         item,
         comparative.key,
-        entryOf(scene, item, comparative.data as ComparativeEntry),
+        entryOf(part, item, comparative.data as ComparativeEntry),
       );
+      if (part.said) scene.said = part.said;
+    }
   }
 }
 

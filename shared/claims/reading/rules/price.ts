@@ -2,7 +2,8 @@ import type { FactCheck } from '../../../contract/check.ts';
 import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { pricedThing } from '../foreign.ts';
-import { isWord, keyOf } from '../items.ts';
+import { isOneOf, isWord, keyOf } from '../items.ts';
+import { changeWords } from '../lexicon/grammar.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
 import { denialBefore, opOf } from './factCheck.ts';
@@ -120,10 +121,16 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       continue;
     }
     if (number.comparator && keyOf(after, 'comparative')) continue;
+    // "Has fallen from £1,349 to £1,149": what it costs is the second of the two.
+    const moved =
+      number.to !== undefined &&
+      number.rangeWord === 'from' &&
+      (hasKey(scene, 'verb', 'fall', 'rise', 'cut') ||
+        scene.items.some((entry) => isWord(entry, 'fallen', 'risen') || isOneOf(entry, changeWords)));
     const stated = statedNumber(
       {
-        x: number.x,
-        place: number.place,
+        x: moved ? number.to!.x : number.x,
+        place: moved ? number.to!.place : number.place,
         unit: number.unit,
         ...(number.hedge && { hedge: number.hedge }),
         ...(number.hedgeText && { hedgeText: number.hedgeText }),

@@ -41,7 +41,12 @@ export function readTints(scene: Scene, findings: Findings): undefined {
     const at = scene.items.indexOf(item);
     if (!name && lean) {
       let next = at + 1;
-      while (plays(scene.items[next], 'leading') || keyOf(scene.items[next], 'intensity')) next += 1;
+      while (
+        plays(scene.items[next], 'leading') ||
+        keyOf(scene.items[next], 'intensity') ||
+        isWord(scene.items[next], 'to', 'towards', 'toward')
+      )
+        next += 1;
       const target = scene.items[next];
       name =
         keyOf(target, 'hue') ??

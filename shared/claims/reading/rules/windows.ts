@@ -40,8 +40,12 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
   if (!share || !speaksOfLight(scene)) return;
   const whole = wholeOf(scene, share);
   const dimmer = scene.items.find((item) => isWord(item, 'dimmer', 'darker', 'less bright', 'lower', 'down'));
+  // "12 % brighter than the Plain in a 10 % window but 8 % dimmer full screen": than that set still.
+  const besideOther = scene.previous?.units.some(({ role }) => role === 'compared') === true;
   const lessBy =
-    !whole && dimmer && share.number?.dimension === 'percent' && own === 100 ? dimmer : undefined;
+    !whole && !besideOther && dimmer && share.number?.dimension === 'percent' && own === 100
+      ? dimmer
+      : undefined;
   if (!whole && !lessBy) return;
   if (whole?.window !== undefined && scene.conditionItems.has(whole.items[0]!) && whole.window === own) {
     // Two windows in one clause: the first is the one that is spoken of.

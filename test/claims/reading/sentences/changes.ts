@@ -25,4 +25,10 @@ export const changes: readonly SentenceRow[] = [
     'value peak at 25 {window 25} = 640 [635, 645]',
     'value peak at 100 {window 100} = 398 [397.5, 398.5]',
   ],
+  ['The price has fallen from £1,349 to £1,149.', 'fact price = 1149'],
+  [
+    'After an hour of work the average is 0.8 and no level exceeds 1.5.',
+    'value grey.de2000 average {stage adjusted} = 0.8 [0.75, 0.85]',
+    'bound grey.de2000 max {stage adjusted} <= 1.5',
+  ],
 ];

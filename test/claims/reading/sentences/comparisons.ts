@@ -208,4 +208,14 @@ export const comparisons: readonly SentenceRow[] = [
     "Its contrast is little more than a third of the Kasulind's.",
     'ratio contrast.native : contrast.native {kasulind} = 0.333333 (0.333333, 0.35]',
   ],
+  [
+    'It is 12 % brighter than the Plain in a 10 % window but 8 % dimmer full screen.',
+    'ratio peak at 10 {window 10} : peak at 10 {veltrane, window 10} = 1.12 [1.115, 1.125]',
+    'ratio peak at 100 {window 100} : peak at 100 {veltrane, window 100} = 0.92 [0.915, 0.925]',
+  ],
+  [
+    'The Hearth is not as bright as the Umbra, but brighter than the Plain.',
+    'order peak max higher behind of nocthale-umbra-55',
+    'order peak max higher ahead of veltrane-plain-50',
+  ],
 ];

@@ -124,4 +124,5 @@ export const directions: readonly SentenceRow[] = [
   ],
   ['Gamma is a little higher than it should be.', 'direction gamma.average over mild'],
   ['Colour temperature is lower than it should be.', 'direction white.cct warm'],
+  ['Greys lean slightly to green below 40 %.', 'direction grey.tint average <40 green slight'],
 ];
