@@ -170,6 +170,8 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     const isAxisRange =
       isWord(before, 'between', 'from', 'in', 'at', 'over', 'across', 'for', 'within') || noun;
     if (!isAxisRange) return null;
+    // "Between 2.1 and 2.3": no level has a fraction and no unit.
+    if (bare && !noun && !(Number.isInteger(x) && Number.isInteger(number.to.x))) return null;
     const doubtful = !noun && !isWord(before, 'at', 'in') && !degrees;
     return span({ from: Math.min(x, number.to.x), to: Math.max(x, number.to.x) }, left, right, doubtful);
   }

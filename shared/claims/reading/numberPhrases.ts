@@ -346,7 +346,14 @@ export function readNumberPhrase(
     // "1,405 cd/m² to 1,186 fL": two numbers, each in a unit of its own.
     const isOther =
       own && number.dimension !== '' && (own.unit !== number.unit || (own.factor ?? 1) !== number.factor);
-    if (second && !isOther) {
+    // "From 1.2 at 10 % to 5.1 at 100 %": the second is a value, not the end of a stretch.
+    const isNext =
+      link === 'to' &&
+      !own &&
+      second !== null &&
+      ['percent', 'angle'].includes(number.dimension) &&
+      tokens[second.next]?.text === 'at';
+    if (second && !isOther && !isNext) {
       const [opens, closes] = [tokens[secondCurrency ? at + 2 : at + 1]!, tokens[second.next - 1]!];
       number.to = { x: second.x, place: second.place, start: opens.start, end: closes.end };
       number.firstEnd = tokens[at - 1]!.end;

@@ -54,6 +54,17 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
   const takenUp = isTakenUp(scene, item);
   const ids = both ?? (others.length > 0 ? others.map((other) => idOf(scene, other)) : [ownBeside(scene)]);
   const named = others.map((other) => other.item);
+  // "The Umbra wins on contrast, the Hearth on price": each set in a quantity of its own.
+  const apart = others.find(({ item: set }) => {
+    const at = scene.items.indexOf(set);
+    const before = scene.items.slice(scene.items.indexOf(item), at);
+    return isWord(scene.items[at + 1], 'on', 'for', 'in') && before.some((word) => keyOf(word, 'concept'));
+  });
+  if (apart)
+    return refuse(findings, scene, 'order', 'each set is ahead in something else: say it of each', [
+      item,
+      apart.item,
+    ]);
   const quantity = quantityNamed(scene);
   if (!quantity || (others.length === 0 && !both && !takenUp && concepts(scene).length === 0)) return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, ...named]);

@@ -146,6 +146,9 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     scene.items.find(
       (item, at) => keyOf(item, 'comparative') && !scene.used.has(item) && !isAttribute(scene.items, at),
     );
+  // "Two thirds of P3 is all that the Plain can show": a share of a gamut.
+  const share = multipleAt(scene)?.item;
+  if (share && keyOf(scene.items[scene.items.indexOf(share) + 1], 'gamut') && !comparative) return;
   takeUnitBy(scene, comparative);
   const multiple = multipleAt(scene);
   const equative =

@@ -264,6 +264,19 @@ export function limitWords(scene: Scene, quantity: Quantity): (Item | undefined)
   return words;
 }
 
+/** "Comes within 1,000 of its contrast", "under 1 ms separates the sets": how far apart, and not the value. */
+function isDistance({ items, units }: Scene, number: Item): boolean {
+  const at = items.indexOf(number);
+  const whose = items[at + 2];
+  const ofSet =
+    isWord(items[at - 1], 'within') &&
+    isWord(items[at + 1], 'of') &&
+    (isWord(whose, 'its') || units.some(({ item }) => item === whose || item === items[at + 3]));
+  return (
+    ofSet || items.slice(at + 1).some((item) => isWord(item, 'separates', 'separate', 'divides', 'parts'))
+  );
+}
+
 /** Numbers with a limit: "the average stays under 3", "errors exceed 3 from 60 % upwards". */
 export function readLimits(scene: Scene, findings: Findings): undefined {
   for (const item of valueNumbers(scene)) {
@@ -278,6 +291,16 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     scene.focus = item;
     const subject = subjectOf(scene, number.dimension, item);
     const words = [item, ...found.items];
+    if (isDistance(scene, item)) {
+      refuse(
+        findings,
+        scene,
+        'limit',
+        'the number says how far two sets lie apart, not what was measured',
+        words,
+      );
+      continue;
+    }
     const count = countOfLevels(scene);
     if (count?.items.includes(item)) continue;
     if (count === null) {
@@ -348,7 +371,7 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
   const at = scene.items.indexOf(item);
   const towards = scene.items
     .slice(Math.max(0, at - 3), at)
-    .some((entry) => isWord(entry, 'to', 'below', 'under'));
+    .some((entry) => isWord(entry, 'to', 'below', 'under', 'from'));
   const by = scene.items.slice(Math.max(0, at - 3), at).some((entry) => isWord(entry, 'by'));
   if (fall && (by || !towards)) return fall;
   return scene.items.find((entry) => isWord(entry, 'dimmer', 'darker'));

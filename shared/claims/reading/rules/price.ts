@@ -4,6 +4,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { pricedThing } from '../foreign.ts';
 import { isOneOf, isWord, keyOf } from '../items.ts';
 import { changeWords } from '../lexicon/grammar.ts';
+import { speaksOfThePast } from '../past.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
 import { denialBefore, opOf } from './factCheck.ts';
@@ -111,6 +112,10 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
+    if (speaksOfThePast(scene.items)) {
+      refuse(findings, scene, 'fact', 'what it cost before is not kept', [item]);
+      continue;
+    }
     const after = scene.items[scene.items.indexOf(item) + 1];
     // "It will cost you about £40 a year": what it costs to run.
     if (

@@ -260,6 +260,16 @@ function valueProblem(
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
   const second = scene.items[at - 2];
+  if (quantity.id.startsWith('coverage.')) {
+    const missing = scene.items.slice(at).some((word) => isWord(word, 'missing', 'lacking', 'absent'));
+    if (missing) return { why: 'the number is what is missing, and the words do not say of how much' };
+  }
+  // "Within a tenth of 2.2": a distance from the number, and not the number.
+  if (isWord(last, 'of') && keyOf(second, 'multiple'))
+    return { why: 'the words give a distance from this number' };
+  // "Within a tenth of 2.2" with the share and "of" as one phrase.
+  if (/ of$/.test(last?.text ?? '') && keyOf(last, 'multiple'))
+    return { why: 'the words give a distance from this number' };
   if (
     isWord(next, 'target', 'standard', 'ideal', 'reference') ||
     isWord(last, 'target') ||

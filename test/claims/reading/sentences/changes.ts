@@ -31,4 +31,19 @@ export const changes: readonly SentenceRow[] = [
     'value grey.de2000 average {stage adjusted} = 0.8 [0.75, 0.85]',
     'bound grey.de2000 max {stage adjusted} <= 1.5',
   ],
+  ['It used to cost £1,349.', 'unproven'],
+  [
+    'The error grows from 1.2 at 10 % to 5.1 at 100 %.',
+    'value grey.de2000 at 10 = 1.2 [1.15, 1.25]',
+    'value grey.de2000 at 100 = 5.1 [5.05, 5.15]',
+  ],
+  [
+    'Gamma climbs from 2.1 at 10 % to 2.4 at 90 %.',
+    'value gamma at 10 = 2.1 [2.05, 2.15]',
+    'value gamma at 90 = 2.4 [2.35, 2.45]',
+  ],
+  [
+    'From 10 to 90 % gamma stays between 2.1 and 2.3.',
+    'value gamma.average = 2.1 [2.05, 2.15] to 2.3 [2.25, 2.35]',
+  ],
 ];

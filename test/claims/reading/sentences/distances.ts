@@ -52,4 +52,11 @@ export const distances: readonly SentenceRow[] = [
     'fact hdmi.count = 4',
     'fact hdmi.count.2.1 = 4',
   ],
+  // How far apart two sets are, or how far from a number, is no value and no limit.
+  ['Under 1 ms of lag separates the three sets.', 'unproven'],
+  ['No rival comes within 1,000 of its contrast.', 'unproven'],
+  ['Gamma lies within a tenth of 2.2 at every level.', 'unproven', 'unproven'],
+  ['Only 3 % of P3 is missing.', 'unproven'],
+  ['Two thirds of P3 is all that the Plain can show.', 'unproven'],
+  ['The Umbra wins on contrast, the Hearth on price.', 'unproven'],
 ];
