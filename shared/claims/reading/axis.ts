@@ -245,6 +245,15 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   const comparator = keyOf(before, 'comparator');
   // "Never misses its target by more than 3 %": how far, not where.
   if (comparator !== undefined && percent && !noun && isWord(items[left - 1], 'by')) return null;
+  // "With no error above 4 %"
+  if (
+    comparator === '>' &&
+    percent &&
+    !noun &&
+    keyOf(items[left - 1], 'concept') &&
+    isWord(items[left - 2], 'no')
+  )
+    return null;
   // "Without losing more than 2 %"
   if (comparator !== undefined && isWord(items[left - 1], 'losing', 'lose')) return null;
   const bothWays = !noun && !degreesWord && !degrees;

@@ -119,6 +119,12 @@ export function modeAt(items: readonly Item[], at: number): { mode?: string; unk
   const isMode = isWord(next, 'mode', 'preset', 'setting', 'picture') || isWord(next, 'modes');
   if (known) {
     const before = items[at - 1];
+    // "Outside Game mode": in which, nobody says.
+    if (
+      isWord(before, 'outside', 'outwith', 'except', 'bar') ||
+      /^(?:other than|apart from)$/.test(before?.text ?? '')
+    )
+      return { unknown: `outside ${item.text}` };
     const led =
       isWord(before, 'in', 'to', 'using', 'with', 'from') ||
       (isWord(before, 'the', 'its') && isWord(items[at - 2], 'in', 'to', 'using', 'with'));

@@ -69,6 +69,8 @@ export function unnamedRelative(items: readonly Item[]): Item | undefined {
   return items.slice(0, verb < 0 ? items.length : verb).find(
     (item, at, before) =>
       siblingWords.has(item.text) ||
+      // "A rival at £999 reaches 800 nits"
+      (isWord(item, 'rival', 'competitor') && isWord(before[at - 1], 'a', 'one', 'another', 'some')) ||
       // "On the cheaper of its two rivals", "the dearer set"
       (keyOf(item, 'comparative') !== undefined &&
         isWord(before[at - 1], 'the') &&

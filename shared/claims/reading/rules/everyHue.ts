@@ -1,6 +1,7 @@
 import type { Bound } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { isOffAxis } from '../offAxis.ts';
 import { operandOf } from '../operand.ts';
 import { plays } from '../parts.ts';
 import { quantityById } from '../quantity.ts';
@@ -70,6 +71,15 @@ export function readEveryHue(scene: Scene, findings: Findings): undefined {
   readWithinTarget(scene, findings);
   const bound = huesBound(scene);
   if (!bound) return;
+  // "The error at 45° stays under 3 in every hue": a sweep is measured in front.
+  if (
+    isOffAxis(scene) ||
+    scene.items.some((item, at) => item.number?.dimension === 'angle' && isWord(scene.items[at - 1], 'at'))
+  )
+    return refuse(findings, scene, 'limit', 'the hues are not measured to the side', [
+      ...valueNumbers(scene),
+      ...bound.items,
+    ]);
   for (const item of valueNumbers(scene)) {
     const limit = operatorOf(scene, item);
     if (!limit || !['', 'de'].includes(item.number!.dimension)) continue;

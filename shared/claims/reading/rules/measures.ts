@@ -17,6 +17,13 @@ const unitDimension: Readonly<Record<string, string>> = {
   months: 'months',
 };
 
+/** "A 300 × 300 mm mount" */
+function isOfMount(scene: Scene, item: Item): boolean {
+  return scene.sentence
+    .slice(item.index + 1, item.index + 5)
+    .some((entry) => isWord(entry, 'mount', 'mounts', 'vesa', 'bracket', 'pattern'));
+}
+
 /** "1,228 mm by 709 mm by 63 mm": width, height and perhaps depth, as is the custom of the trade. */
 function readSides(scene: Scene, findings: Findings): undefined {
   const sides: Item[] = [];
@@ -30,7 +37,7 @@ function readSides(scene: Scene, findings: Findings): undefined {
     }
     sides.push(item);
   }
-  if (sides[0] && accessoryBefore(scene, sides[0])) {
+  if (sides[0] && (accessoryBefore(scene, sides[0]) || isOfMount(scene, sides.at(-1)!))) {
     for (const side of sides) side.number!.role = 'ignored';
     return;
   }
@@ -102,6 +109,10 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
     const dimension = number.dimension;
     if (!['length', 'mass', 'frequency', 'months'].includes(dimension)) continue;
+    if (dimension === 'length' && isOfMount(scene, item)) {
+      number.role = 'ignored';
+      continue;
+    }
     if (accessoryBefore(scene, item)) {
       number.role = 'ignored';
       continue;

@@ -134,6 +134,15 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       ]);
       continue;
     }
+    // "The blooming that we saw on the Umbra is absent here": of two sets at once.
+    const here = scene.items.find((word) => isWord(word, 'here') && word.index > item.index);
+    if (here && scene.unit !== undefined && scene.items.some((word) => isWord(word, 'that', 'which'))) {
+      refuse(findings, scene, 'observed', 'the words speak of two sets, and do not say which is which', [
+        item,
+        here,
+      ]);
+      continue;
+    }
     const severity = severityOf(scene, item, usedBefore);
     const unknown = severity && unknownDegree(scene, item, severity);
     if (unknown) {

@@ -260,6 +260,9 @@ function valueProblem(
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
   const second = scene.items[at - 2];
+  // "The set is rated for 1,000 nits": the maker's number, whoever says it.
+  if (isWord(last, 'for', 'at') && isWord(second, 'rated', 'specified', 'specced'))
+    return { why: 'the words do not say whether the maker or the review measured it' };
   if (quantity.id.startsWith('coverage.')) {
     const missing = scene.items.slice(at).some((word) => isWord(word, 'missing', 'lacking', 'absent'));
     if (missing) return { why: 'the number is what is missing, and the words do not say of how much' };

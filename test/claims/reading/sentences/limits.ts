@@ -169,4 +169,9 @@ export const limits: readonly SentenceRow[] = [
   // Which levels are spared, no check asks.
   ['All levels bar the last two stay under 3.', 'unproven', 'unproven'],
   ['It holds its peak for ten minutes without losing more than 2 %.', 'bound peak.hold max >= 98'],
+  [
+    'PQ is followed closely, with no error above 4 %.',
+    'direction eotf.error average {signal HDR10} on-target',
+    'bound eotf.error max <= 4 and eotf.error min >= -4',
+  ],
 ];

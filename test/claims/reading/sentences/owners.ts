@@ -79,4 +79,11 @@ export const owners: readonly SentenceRow[] = [
     'In ordinary television full white comes out at about 6,000 K.',
     'value white.cct {signal SDR} = 6000 [5880, 6120]',
   ],
+  // Numbers of another set, of the maker or of a mount are none of this set's.
+  ['A rival at £999 reaches 800 nits.', 'unproven', 'unproven'],
+  ['The set is rated for 1,000 nits.', 'unproven'],
+  ['You can hang it on a 300 × 300 mm mount.'],
+  ['The lag rises to 24 ms outside Game mode.', 'value lag {unmatched} = 24 [23.5, 24.5]'],
+  ['The blooming that we saw on the Umbra is absent here.', 'unproven'],
+  ['The error at 45° stays under 3 in every hue.', 'unproven'],
 ];
