@@ -228,6 +228,12 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
       (isWord(item, 'ahead') && isWord(scene.items[at - 1], 'straight'))
     )
       set('angle', 0, item);
+    // "The first sample reached 700 nits": which one, no run says.
+    if (
+      isWord(item, 'sample') &&
+      isWord(scene.items[at - 1], 'first', 'second', 'third', 'another', 'other', 'earlier')
+    )
+      conditions.unmatched = 'on a sample that the words do not name';
     const issue = issueAt(scene.items, at);
     if (issue) {
       set(issue.dimension, issue.name, item);

@@ -60,8 +60,29 @@ const siblingWords: ReadonlySet<string> = new Set([
   'successor',
 ]);
 
+const setWords = ['set', 'television', 'tv', 'screen', 'model', 'display'];
+
+/** "A good set reaches 1,000 nits", "last year's model cost …", "the 2025 model": any set, or one of another year. */
+function setAtLarge(items: readonly Item[]): Item | undefined {
+  const words = items.filter(({ type }) => type !== 'mark');
+  const at = words.slice(0, 6).findIndex((item) => isWord(item, ...setWords));
+  if (at < 0 || words.some((item) => keyOf(item, 'pronoun') === 'it')) return undefined;
+  const lead = words.slice(0, at);
+  const ofYear =
+    isWord(words[at], 'set', 'model', 'television', 'tv') &&
+    (/^20\d\d$/.test(lead.at(-1)?.text ?? '') ||
+      (isWord(lead[0], 'last') && /year/.test(lead[1]?.text ?? '')));
+  const isAny =
+    isWord(words[0], 'a', 'an', 'any') &&
+    !isWord(words[at + 1], 'of', 'that', 'with', 'for', 'to', 'which', 'at') &&
+    lead.every((item) => item.number === undefined && keyOf(item, 'comparative') === undefined);
+  return ofYear || isAny ? words[at] : undefined;
+}
+
 /** "its bigger sibling peaks at …", "the larger version weighs …": another set or size, and none is named. */
 export function unnamedRelative(items: readonly Item[]): Item | undefined {
+  const general = setAtLarge(items);
+  if (general) return general;
   const verb = items.findIndex(
     (item) =>
       keyOf(item, 'verb') !== undefined || item.number !== undefined || isWord(item, 'is', 'has', 'weighs'),

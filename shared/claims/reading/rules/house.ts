@@ -132,6 +132,14 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
     )
       continue;
     if (weak.test(item.text) && hasObject(scene, item)) continue;
+    // "3 is the threshold" says which it is.
+    const at = scene.items.indexOf(item);
+    if (
+      isWord(scene.items[at - 1], 'the', 'our') &&
+      isWord(scene.items[at - 2], 'is') &&
+      scene.items[at - 3]?.number
+    )
+      continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene) ?? plainReference(scene, word);

@@ -56,8 +56,13 @@ export function operatorOf(
     ['reach', 'cover'].includes(keyOf(before, 'verb') ?? '') &&
     /reach|hit|get|manage|achieve|top|peak|cover|fill|span/.test(before!.text)
   ) {
+    // "It does not reach 750 nits", "none of its rivals reaches 700 nits"
     const negation = scene.items.find(
-      (entry) => entry.index < before!.index && keyOf(entry, 'negation') === 'not',
+      (entry) =>
+        entry.index < before!.index &&
+        (keyOf(entry, 'negation') === 'not' ||
+          (isWord(entry, 'none') && isWord(scene.items[scene.items.indexOf(entry) + 1], 'of')) ||
+          isWord(entry, 'none of')),
     );
     if (negation && ['luminance', 'ratio', 'percent'].includes(number.dimension))
       return { op: '<', scale: 1, items: [before!, negation] };

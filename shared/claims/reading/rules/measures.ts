@@ -113,7 +113,14 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       number.role = 'ignored';
       continue;
     }
-    if (accessoryBefore(scene, item)) {
+    // "The box weighs 23 kg"
+    const boxed = scene.items.some(
+      (entry, place) =>
+        /(?:^|the )(?:box|carton|package)$/.test(entry.text) &&
+        entry.index < item.index &&
+        isWord(scene.items[place + 1], 'weighs', 'is', 'measures'),
+    );
+    if (boxed || accessoryBefore(scene, item)) {
       number.role = 'ignored';
       continue;
     }

@@ -1,5 +1,5 @@
 import type { ScoreCheck } from '../../../contract/check.ts';
-import { type Findings, propose } from '../finding.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
@@ -132,6 +132,23 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
     scene.said?.some(({ kind }) => kind === 'score') ||
     (scene.previous?.said?.at(-1)?.kind === 'score' && isWord(scene.items[0], 'and', 'plus', 'with'));
   if (!given && !negation && !labelled && !afterScore) return;
+  // "Our award goes to the Umbra"
+  const winner = scene.units.find(
+    ({ item, id }) =>
+      id !== scene.context.own &&
+      item.index > awardNoun.index &&
+      scene.items
+        .slice(0, scene.items.indexOf(item))
+        .slice(-2)
+        .some((word) => isWord(word, 'to')),
+  );
+  if (winner) {
+    refuse(findings, scene, 'score', 'the award of another set is in its own review', [
+      awardNoun,
+      winner.item,
+    ]);
+    return;
+  }
   const { name, items } = awardName(scene, awardNoun);
   propose(
     findings,

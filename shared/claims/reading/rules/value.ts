@@ -260,6 +260,17 @@ function valueProblem(
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
   const second = scene.items[at - 2];
+  // "Films are mastered at 4,000 nits", "it needs 742 nits to look good", "we set white to 120 nits"
+  const need = scene.items
+    .slice(0, at)
+    .find((word) => isWord(word, 'mastered', 'graded', 'needs', 'requires', 'wants'));
+  const setTo =
+    isWord(last, 'to') &&
+    scene.items
+      .slice(0, at)
+      .some((word, index, all) => isWord(word, 'set') && isWord(all[index - 1], 'we', 'i', 'is', 'was'));
+  if (quantity.dimension === 'luminance' && (need ?? setTo))
+    return { why: 'the number names what should be, not what was measured' };
   // "The set is rated for 1,000 nits": the maker's number, whoever says it.
   if (isWord(last, 'for', 'at') && isWord(second, 'rated', 'specified', 'specced'))
     return { why: 'the words do not say whether the maker or the review measured it' };

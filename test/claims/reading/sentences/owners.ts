@@ -86,4 +86,16 @@ export const owners: readonly SentenceRow[] = [
   ['The lag rises to 24 ms outside Game mode.', 'value lag {unmatched} = 24 [23.5, 24.5]'],
   ['The blooming that we saw on the Umbra is absent here.', 'unproven'],
   ['The error at 45° stays under 3 in every hue.', 'unproven'],
+  ['Last year’s model cost £1,299.', 'unproven'],
+  ['The 2025 model reached 600 nits.', 'unproven'],
+  ['A good set reaches 1,000 nits.', 'unproven'],
+  ['HDR films are mastered at 4,000 nits.', 'unproven'],
+  ['We set white to 120 nits for the test.', 'unproven'],
+  ['The box weighs 23 kg.'],
+  ['Our award goes to the Umbra.', 'unproven'],
+  [
+    'The first sample reached 700 nits, ours 742.',
+    'value peak max {unmatched} = 700 [682.5, 717.5]',
+    'value peak max = 742 [741.5, 742.5]',
+  ],
 ];
