@@ -7,13 +7,13 @@ import { type Item, keyOf } from './items.ts';
  * apart were not understood. Where the second names its quantity anew, it is left to the judge as it stands.
  */
 export function doubtClashes(findings: readonly Finding[], items: readonly Item[]): Finding[] {
-  const said: ValueCheck[] = [];
+  const said: { check: ValueCheck; end: number }[] = [];
   return findings.map((finding) => {
     const { check } = finding;
     if (!isPlainValue(check)) return finding;
-    const clashes = said.some((other) => isOfSame(other, check) && areApart(other, check));
-    said.push(check);
-    if (!clashes || namesQuantity(finding, items)) return finding;
+    const clash = said.find((other) => isOfSame(other.check, check) && areApart(other.check, check));
+    said.push({ check, end: finding.end });
+    if (!clash || namesQuantity(finding, clash.end, items)) return finding;
     return {
       ...finding,
       check: null,
@@ -42,10 +42,11 @@ function areApart({ stated: one }: ValueCheck, { stated: other }: ValueCheck): b
   return one.unit === other.unit && (one.high < other.low || other.high < one.low);
 }
 
-function namesQuantity({ start, end }: Finding, items: readonly Item[]): boolean {
+/** Does the finding name its quantity behind what was said first? "Contrast falls from 5,240:1 to 1,310:1" does not. */
+function namesQuantity({ start, end }: Finding, from: number, items: readonly Item[]): boolean {
   return items.some(
     (item) =>
-      item.start >= start &&
+      item.start >= Math.max(start, from) &&
       item.end <= end &&
       (keyOf(item, 'concept') !== undefined || keyOf(item, 'gamut') !== undefined),
   );

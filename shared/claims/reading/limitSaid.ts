@@ -59,6 +59,8 @@ export function takeUpLimit(items: readonly Item[], before: LimitSaid | undefine
       else if (item.number!.dimension === '' || isFirst) limit = undefined;
       continue;
     }
+    // "The limit is 3, and every step stays below it"
+    if (isLimitItself(items, item)) limit = { x: item.number!.x, dimension: '', unit: '' };
     if (!limit) continue;
     const taken =
       ofPronoun(items, item) ??
@@ -86,6 +88,23 @@ function comparatorOf(items: readonly Item[], { number, index }: Item): string |
   return keyOf(items[index - 1], 'verb') === 'exceed' ? '>' : undefined;
 }
 
+/** "The limit for a visible error is 3", "a threshold of 3": a number that is the limit, and nothing measured. */
+export function isLimitItself(items: readonly Item[], { number, index }: Item): boolean {
+  if (number?.dimension !== '' || number.role !== undefined || number.comparator !== undefined) return false;
+  const link = items[index - 1];
+  if (!isWord(link, 'is', 'of', 'at', 'was', 'stands at', 'lies at', 'being')) return false;
+  const lead = items.slice(Math.max(0, index - 9), index - 1);
+  const noun = lead.findLastIndex((word) =>
+    isWord(word, 'limit', 'threshold', 'the threshold', 'bar', 'yardstick', 'cut-off', 'line', 'the line'),
+  );
+  if (noun < 0) return false;
+  const between = lead.slice(noun + 1);
+  return (
+    !between.some((word) => word.type === 'mark' || word.number || keyOf(word, 'verb') !== undefined) &&
+    (between.length === 0 || isWord(between[0], 'for', 'of', 'to', 'between', 'above', 'below'))
+  );
+}
+
 /** "over it", "under that" */
 function ofPronoun(items: readonly Item[], item: Item): string | undefined {
   const comparator = keyOf(items[item.index - 1], 'comparator');
@@ -94,6 +113,7 @@ function ofPronoun(items: readonly Item[], item: Item): string | undefined {
   const ends =
     !next ||
     next.type === 'mark' ||
+    keyOf(next, 'stat') === 'all' ||
     isWord(next, 'and', 'but', 'from', 'at', 'in', 'on', 'while', 'by', 'throughout');
   return ends ? comparator : undefined;
 }

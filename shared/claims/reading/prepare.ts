@@ -59,7 +59,20 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     number.role = span.doubtful && !crowning ? 'axisOrValue' : 'axis';
     if (!crowning) spans.push(span);
   }
-  return [...spans, ...spansBeside(items, spans)];
+  return [...spans, ...spansBeside(items, spans), ...spansWhere(items, spans)];
+}
+
+/** "… up to 40 degrees, where half of it is left": what stands behind is said of the place where the stretch ends. */
+function spansWhere(items: readonly Item[], spans: readonly AxisSpan[]): AxisSpan[] {
+  if (spans.length === 0) return [];
+  return items.flatMap((item, at) => {
+    if (!isWord(item, 'where')) return [];
+    const place = items[at - 1]?.type === 'mark' ? items[at - 2] : items[at - 1];
+    const span = spans.find((entry) => !entry.tone && place !== undefined && entry.items.includes(place));
+    const x = place?.number?.x;
+    if (!span || x === undefined || ![span.at, span.from, span.to].includes(x)) return [];
+    return [{ kind: span.kind, at: x, fromIncluded: true, toIncluded: true, items: [item] }];
+  });
 }
 
 /** "It keeps more at forty-five": of light, and so from the side. */

@@ -2,7 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Check, StatedConditions } from '../../contract/check.ts';
 import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
-import { type Item, keyOf, type MeaningKind } from './items.ts';
+import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
 
 export interface UnitMention {
   item: Item;
@@ -71,7 +71,10 @@ export function nearestAxis(scene: Scene, kind: AxisSpan['kind']): AxisSpan | un
   const { focus } = scene;
   if (fitting.length < 2 || !focus) return fitting[0];
   const distance = (axis: AxisSpan) =>
-    Math.min(...axis.items.map((item) => Math.abs(item.index - focus.index))) + (axis.tone ? 0.5 : 0);
+    Math.min(...axis.items.map((item) => Math.abs(item.index - focus.index))) +
+    (axis.tone ? 0.5 : 0) -
+    // "From 60 %, where it is 3.4, to 100 %"
+    (isWord(axis.items[0], 'where') && axis.items[0]!.index < focus.index ? 3 : 0);
   return fitting.reduce((best, axis) => (distance(axis) < distance(best) ? axis : best));
 }
 

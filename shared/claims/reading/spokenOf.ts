@@ -25,6 +25,20 @@ export function addressesOwn({ items, previous, context }: Scene): boolean {
   });
 }
 
+/** "… on any of the three sets", "with all three televisions": the count of the sets that something is said of. */
+function onEach(items: readonly Item[]): Item | undefined {
+  const at = items.findIndex(
+    ({ number }, place) =>
+      number?.spelled === true &&
+      number.dimension === '' &&
+      isWord(items[place + 1], 'sets', 'televisions', 'tvs', 'models', 'screens') &&
+      ['all', 'any'].includes(keyOf(items[place - 1], 'stat') ?? '') &&
+      isWord(items[place - 2], 'on', 'in', 'with', 'across', 'for'),
+  );
+  const ranks = items.some((item) => keyOf(item, 'superlative') ?? keyOf(item, 'ordinal'));
+  return at < 0 || ranks ? undefined : items[at];
+}
+
 /** A word for something that a set has: a quantity, a fact, something seen. */
 function isAspect(item: Item | undefined): boolean {
   return (
@@ -61,6 +75,8 @@ export function groupNamed({
       ? ids
       : undefined;
   }
+  const whole = subjects.length === 0 ? onEach(items) : undefined;
+  if (whole) return knownGroup({ context, carry, previous }, whole, undefined) ?? 'unnamed';
   const words = items.filter(
     (item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'where', 'while', 'the'),
   );

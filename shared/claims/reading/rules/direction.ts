@@ -165,6 +165,11 @@ function isLight(scene: Scene, text: string): boolean {
 function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {
   const hues = scene.items.filter((entry) => keyOf(entry, 'hue') && !scene.used.has(entry));
   if (hues.length === 0) return false;
+  const spared = scene.items.find((entry) => entry.index > item.index && plays(entry, 'excepting'));
+  if (spared && spared.index < hues[0]!.index) {
+    refuse(findings, scene, 'direction', 'said of all hues but one: say it of each', [item, spared, hues[0]]);
+    return true;
+  }
   const measure = hasKey(scene, 'concept', 'hueError')
     ? 'hue'
     : isLight(scene, text) && !isSaturation(scene, text)

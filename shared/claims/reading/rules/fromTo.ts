@@ -16,13 +16,15 @@ export function readFromTo(scene: Scene, findings: Findings, numbers: readonly I
       number.rangeWord === 'from' ||
       (number.rangeWord === 'to' &&
         scene.items.some((other) => isWord(other, 'from') && other.index < item.index));
-    const range = number.to !== undefined && leads && number.dimension !== 'money';
+    // "Cuts the peak of 742 nits to 412": no range is told from its top.
+    const descends = number.rangeWord === 'to' && number.to !== undefined && number.to.x < number.x;
+    const range = number.to !== undefined && (leads || descends) && number.dimension !== 'money';
     if (!range && number.state !== 'open') continue;
     const verb =
       firstWith(scene, 'verb', 'fall', 'rise', 'cut') ??
       firstWith(scene, 'multiple') ??
       scene.items.find((entry) => isOneOf(entry, changeWords));
-    if (range && !verb && !number.moves) continue;
+    if (range && !verb && !number.moves && !descends) continue;
     const subject = subjectOf(scene, number.dimension, item);
     refuse(
       findings,

@@ -140,6 +140,12 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       scene.items[at - 3]?.number
     )
       continue;
+    // "The limit for a visible error is 3"
+    if (
+      isWord(scene.items[at - 1], 'a', 'an', 'any', 'the') &&
+      scene.items.slice(Math.max(0, at - 4), at).some((word) => isWord(word, 'limit', 'threshold', 'bar'))
+    )
+      continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene) ?? plainReference(scene, word);

@@ -21,10 +21,16 @@ export function signOf(scene: Scene): { sign: number; item?: Item } {
         'below',
         'dim',
         'lacking',
+        'fall-off',
+        'falloff',
         'shy',
       ) || isWord(item, 'short of'),
   );
   if (word) return { sign: -1, item: word };
+  const fallOff = scene.items.find(
+    (item, at) => /^(?:fall|drop)$/.test(item.text) && isWord(scene.items[at + 1], 'off'),
+  );
+  if (fallOff) return { sign: -1, item: fallOff };
   const up = scene.items.find((item) =>
     isWord(item, 'over', 'high', 'above', 'bright', 'up', 'beyond', 'too'),
   );

@@ -2,6 +2,7 @@ import { isOutBy } from '../besideNumber.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { isLimitItself } from '../limitSaid.ts';
 import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
@@ -154,6 +155,8 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         keyOf(entry, 'negation') === 'not' &&
         !scene.used.has(entry) &&
         !keyOf(entry, 'hedge') &&
+        // "I would not call black deep: 0.08 nits" denies the word before the colon.
+        !scene.sentence.slice(entry.index, item.index).some((mark) => isWord(mark, ':', ';')) &&
         // "It misses BT.2020 by a wide margin, covering only 71 %": what is missed is not the number.
         !(isWord(entry, 'misses', 'lacks') && keyOf(scene.items[scene.items.indexOf(entry) + 1], 'gamut')),
     );
@@ -260,6 +263,14 @@ function valueProblem(
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
   const second = scene.items[at - 2];
+  if (isLimitItself(scene.sentence, item))
+    return { why: 'the number is the limit, not what was measured', alone: true };
+  // "White measures x 0.3127, y 0.3290"
+  if (isWord(last, 'x', 'y', 'u', 'v', "u'", "v'"))
+    return { why: 'a chromaticity is judged by its distance from the target', alone: true };
+  // "A 10 % window holds 742 nits and then sags to 690": what it is after a while is the hold of the peak.
+  if (quantity.dimension === 'luminance' && isWord(last, 'to') && scene.items.slice(0, at).some(isFlagging))
+    return { why: 'the words do not say when it is so', alone: true };
   // "Films are mastered at 4,000 nits", "it needs 742 nits to look good", "we set white to 120 nits"
   const need = scene.items
     .slice(0, at)
@@ -320,6 +331,14 @@ function valueProblem(
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
   if (number.dimension === 'luminance' && number.state === undefined && hasKey(scene, 'verb', 'cost'))
     return { why: 'the number is what is lost, and the words do not say of what', alone: true };
+  if (number.to !== undefined && /^uniformity\..*cell$/.test(quantity.id))
+    return { why: 'the words do not say of which cells each number is' };
+  // "Detail is kept up to 1,000 nits": how bright the signal may be, not the screen.
+  const detail = scene.items
+    .slice(0, at)
+    .find((word) => isWord(word, 'detail', 'details', 'texture', 'gradation'));
+  if (number.comparator === 'upTo' && detail)
+    return { why: 'the number names a level of the signal, not what was measured', alone: true };
   if (number.hedge === 'nowhereNear' || number.hedge === 'vague')
     return { why: 'the words give no number that can be checked' };
   if (quantity.id.startsWith('contrast.') && number.to !== undefined && number.to.x * 10 < number.x)
@@ -327,6 +346,11 @@ function valueProblem(
   if (quantity.id === 'white.cct' && number.x < 1500)
     return { why: 'a distance from the target in kelvin is no check' };
   return undefined;
+}
+
+/** "… and then sags to 690" */
+function isFlagging(word: Item): boolean {
+  return /^(?:sags?|sagging|wilts?|tires?|flags?|fades?|decays?|slips?|slides?)$/.test(word.text);
 }
 
 /** "In the game mode lag is 10.6 ms": a number that is kept as a fact of the mode. */

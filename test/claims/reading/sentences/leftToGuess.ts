@@ -69,4 +69,26 @@ export const leftToGuess: readonly SentenceRow[] = [
     'After adjustment the Hearth turns the tables, with an average of 0.4.',
     'value grey.de2000 average {stage adjusted} = 0.4 [0.35, 0.45]',
   ],
+  ['Sound reaches 85 dB.', 'unproven'],
+  [
+    'Contrast collapses from 5,240:1 to 1,310:1 when you step to the side.',
+    'value contrast.native = 5240 [5235, 5245]',
+    'unproven',
+  ],
+  ['White measures x 0.3127, y 0.3290.', 'unproven', 'unproven'],
+  ['A 10 % window holds 742 nits for thirty seconds and then sags to 690.', 'unproven', 'unproven'],
+  ['HDR highlights keep their detail all the way up to 1,000 nits.', 'unproven'],
+  ['A full white screen cuts the peak of 742 nits to 412.', 'unproven'],
+  [
+    'Saturation is spot on, except for blue, which falls 6 % short.',
+    'unproven',
+    'value sweep.blue.saturation average = -6 [-6.5, -5.5]',
+  ],
+  ['The corners are 12 to 18 % dimmer.', 'unproven'],
+  ['There are no more than two HDMI 2.1 ports on any of the three sets.', 'unproven'],
+  [
+    "We would not call the black deep: 0.08 nits against the Umbra's 0.02.",
+    'value black = 0.08 [0.075, 0.085]',
+    'value black {nocthale} = 0.02 [0.015, 0.025]',
+  ],
 ];

@@ -62,4 +62,24 @@ export const levels: readonly SentenceRow[] = [
     'unproven',
     'unproven',
   ],
+  [
+    'Errors stay below 3 up to 60 %, where they reach 3.4.',
+    'bound grey.de2000 max ≤60 < 3',
+    'value grey.de2000 at 60 = 3.4 [3.35, 3.45]',
+  ],
+  [
+    'The error is visible from 60 %, where it is 3.4, to 100 %, where it is 5.1.',
+    'onset grey.de2000 over 3 from 60 included',
+    'value grey.de2000 at 60 = 3.4 [3.35, 3.45]',
+    'value grey.de2000 at 100 = 5.1 [5.05, 5.15]',
+  ],
+  [
+    'Luminance falls steadily to 50 degrees, where only 44 % remains.',
+    'value angle.luminance at 50 {angle 50} = 44 [43.5, 44.5]',
+  ],
+  [
+    'The EOTF is followed up to 70 %, where the set is 4 % too dark.',
+    'direction eotf.error average ≤70 on-target',
+    'value eotf.error at 70 = -4 [-4.5, -3.5]',
+  ],
 ];

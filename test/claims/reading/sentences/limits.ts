@@ -174,4 +174,13 @@ export const limits: readonly SentenceRow[] = [
     'direction eotf.error average {signal HDR10} on-target',
     'bound eotf.error max <= 4 and eotf.error min >= -4',
   ],
+  [
+    'The limit for a visible error is 3, and the set stays below it at every step.',
+    'unproven',
+    'bound grey.de2000 max < 3',
+  ],
+  [
+    'No corner is more than 18 % dimmer than the centre.',
+    'bound uniformity.white.cell max <= 18 and uniformity.white.cell min >= -18',
+  ],
 ];
