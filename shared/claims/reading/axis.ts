@@ -115,7 +115,7 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   const percent = number.dimension === 'percent';
   const degrees = number.dimension === 'angle';
   const bare = number.dimension === '';
-  if (!percent && !degrees && !bare) return null;
+  if ((!percent && !degrees && !bare) || number.x < 0) return null;
   let left = at - 1;
   while (
     left >= 0 &&

@@ -39,6 +39,8 @@ export interface Carry {
   rival?: string;
   /** Topic of a question just asked ("Banding? None.") */
   asked?: string;
+  /** Set of a question just asked ("The Plain? 2,000:1.") */
+  askedUnit?: string;
   /** Patch of a question just asked ("Whole screen? 266 nits."), in % of the screen */
   window?: number;
   /** A maker's claim that "we got there" answers */
@@ -75,6 +77,7 @@ const nothing: Carry = {
   sets: undefined,
   rival: undefined,
   asked: undefined,
+  askedUnit: undefined,
   window: undefined,
   claimed: undefined,
   topic: undefined,

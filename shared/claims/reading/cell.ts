@@ -65,13 +65,19 @@ export function spreadOf(scene: Scene): Subject | undefined {
 
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
 export function cellOf(scene: Scene): Subject | undefined {
-  const corner = scene.items.find((item) => isOneOf(item, placeNouns));
+  const placed = scene.items.some((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'));
+  const corner = scene.items.find(
+    (item) => isOneOf(item, placeNouns) || (placed && isWord(item, 'cell', 'zone', 'spot')),
+  );
   if (
     !corner ||
     !scene.items.some(
       (item, at) =>
         isWord(item, 'centre', 'middle') ||
         /^(?:darker|dimmer|brighter)/.test(item.text) ||
+        // "The bottom left corner loses 14 %", "the worst cell, bottom right: −14 %"
+        (placed &&
+          (keyOf(item, 'verb') === 'lose' || (item.number?.dimension === 'percent' && item.number.x < 0))) ||
         // "the top left corner is 14 % down"
         (isWord(item, 'down', 'short') && scene.items[at - 1]?.number?.dimension === 'percent'),
     )

@@ -242,6 +242,9 @@ export function readNumberPhrase(
     token?.kind === 'mark'
       ? lexicon.match([token], 0)?.[0]?.meanings.find((meaning: Meaning) => meaning.kind === 'currency')?.key
       : undefined;
+  // "Within ±5 %", "±160"
+  const eitherWay = tokens[at]?.text === '±';
+  if (eitherWay) at += 1;
   const currency = currencyOf(tokens[at]);
   if (currency) at += 1;
   const first = bareNumber(tokens, at);
@@ -255,6 +258,7 @@ export function readNumberPhrase(
     factor: 1,
     spelled: first.spelled,
   });
+  if (eitherWay) number.comparator = '<=';
   const following = tokens[at];
   if (
     !first.spelled &&
@@ -285,7 +289,7 @@ export function readNumberPhrase(
     } else number.role = number.x <= 24 && number.x !== 16 && number.x !== 4 ? 'time' : 'ignored';
     let end = at + 2;
     while (tokens[end]?.text === ':' && tokens[end]!.glued && tokens[end + 1]?.kind === 'number') end += 2;
-    return { number, next: end };
+    return { number, next: pastUncertainty(tokens, end, (unitFrom) => unitFrom) };
   }
   if (
     following?.text === 'to' &&
@@ -373,6 +377,15 @@ export function readNumberPhrase(
       }
     }
   }
+  const pastUnit = (unitFrom: number): number => {
+    const here = at;
+    at = unitFrom;
+    if (number.dimension === '') applyUnit();
+    else at += unitAt(tokens, at, lexicon, number.x)?.length ?? 0;
+    const end = at;
+    at = here;
+    return end;
+  };
   if (!number.dimension) {
     const word = tokens[at]?.text;
     if ((word === '×' || word === 'x') && tokens[at]!.glued && tokens[at + 1]?.kind !== 'number') {
@@ -383,5 +396,17 @@ export function readNumberPhrase(
       at += 1;
     }
   }
-  return { number, next: at };
+  return { number, next: pastUncertainty(tokens, at, pastUnit) };
+}
+
+/** "9.8 ± 0.3 ms", "5,240:1 (±160)": the uncertainty that is written behind a number, with the unit of both. */
+function pastUncertainty(tokens: readonly Token[], from: number, applyUnit: (at: number) => number): number {
+  const bracketed = tokens[from]?.text === '(';
+  const at = bracketed ? from + 1 : from;
+  if (tokens[at]?.text !== '±') return from;
+  const second = bareNumber(tokens, at + 1);
+  if (!second) return from;
+  const end = applyUnit(second.next);
+  if (!bracketed) return end;
+  return tokens[end]?.text === ')' ? end + 1 : from;
 }

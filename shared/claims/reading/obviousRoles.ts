@@ -110,7 +110,11 @@ export function settleObviousRoles(items: Item[]): void {
     const before = items[item.index - 1];
     const after = items[item.index + 1];
     const bare = number.dimension === '' && number.outOf === undefined;
-    if (bare && after?.glued && isWord(after, 'p', 'fps', 'point')) {
+    // "(k = 2)", "(n = 3)": of how the number was made. "1080p/60"
+    const ofMethod =
+      (isWord(before, '=') && isWord(items[item.index - 2], 'k', 'n')) ||
+      (isWord(before, '/') && before!.glued && isWord(items[item.index - 2], 'p'));
+    if (bare && (ofMethod || (after?.glued && isWord(after, 'p', 'fps', 'point')))) {
       number.role = 'ignored';
       continue;
     }

@@ -1,6 +1,5 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { settleBareNumbers } from './bareNumbers.ts';
-import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { doubtClashes } from './clashes.ts';
 import type { Finding, Findings } from './finding.ts';
@@ -11,8 +10,8 @@ import { lexiconOf } from './lexiconTrie.ts';
 import { takeUpLimit } from './limitSaid.ts';
 import { isIdle } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
+import { takeQuestion } from './questions.ts';
 import { readClause } from './rules/index.ts';
-import { patchAsked } from './screenShare.ts';
 import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
 import { tagTokens } from './tag.ts';
@@ -52,30 +51,6 @@ function maskQuotations(items: Item[]): Item[] {
   );
 }
 
-/** "Is it the brightest set this year? No, the Kasulind is": what is asked, for the answer to affirm or deny. */
-function noteAsked(
-  items: readonly Item[],
-  context: ReadingContext,
-  carry: Carry,
-  angleTalk: boolean,
-): undefined {
-  carry.statement = undefined;
-  if (carry.asked !== undefined) return;
-  const findings: Findings = { list: [] };
-  const scenes = scenesOf(items.slice(0, -1), context, copyCarry(carry), angleTalk);
-  for (const scene of scenes) readClause(scene, findings);
-  const said = scenes.flatMap((scene) => scene.said ?? []);
-  const [check] = said;
-  if (!check || said.length > 1 || findings.list.length > 1) return;
-  carry.statement = { check, no: false, asked: true };
-  // "Does the average stay under 3? Yes: 2.4."
-  const asked = scenes.find((scene) => scene.said)!;
-  noteConcept(asked, findings);
-  if (asked.concept !== undefined) carry.concept = asked.concept;
-  const stat = statOf(asked);
-  if (stat === 'average' || stat === 'max' || stat === 'min') carry.stat = stat;
-}
-
 /** Reads one sentence and moves the carried state on. Offsets of findings are the sentence's own. */
 export function readSentence(
   text: string,
@@ -108,25 +83,7 @@ export function readSentence(
     return [];
   }
   if (items[items.length - 1]?.text === '?') {
-    // "Banding? None." answers what was asked.
-    const topic = items.map((item) => keyOf(item, 'topic')).find((key) => key !== undefined);
-    if (topic !== undefined && items.length <= 4) carry.asked = topic;
-    else carry.asked = undefined;
-    // "And gamma? 2.39.", "Magenta? On target.", "What is the average error? Point three!"
-    const asksWhat = items.length <= 9 && isWord(items[0], 'what', "what's", 'how', 'so');
-    if (items.length <= 4 || asksWhat) {
-      const concept = items.map((item) => keyOf(item, 'concept')).find((key) => key !== undefined);
-      const hue = items.map((item) => keyOf(item, 'hue')).find((key) => key !== undefined);
-      const gamut = items.map((item) => keyOf(item, 'gamut')).find((key) => key !== undefined);
-      if (concept ?? gamut) carry.concept = concept ?? 'coverage';
-      const stat = items.map((item) => keyOf(item, 'stat')).find((key) => key !== undefined);
-      if (stat === 'average' || stat === 'max' || stat === 'min') carry.stat = stat;
-      if (hue !== undefined) carry.hue = hue;
-      if (gamut !== undefined) carry.gamut = gamut;
-    }
-    const window = patchAsked(items);
-    if (window !== undefined) carry.window = window;
-    noteAsked(items, context, carry, angleTalk);
+    takeQuestion(items, context, carry, angleTalk);
     return [];
   }
   if (isSecondHand(items)) return [];
@@ -152,6 +109,7 @@ export function readClauses(
   carry.hue = undefined;
   carry.window = undefined;
   carry.gamut = undefined;
+  const { askedUnit } = carry;
   for (const scene of scenes) {
     for (const mark of scene.conditionItems)
       if (
@@ -182,7 +140,10 @@ export function readClauses(
       scene.stat = 'average';
   }
   carry.asked = undefined;
+  carry.askedUnit = undefined;
   handOn(scenes, carry, context, isHeading);
+  // "The Plain? Cheaper. It costs £579."
+  if (askedUnit !== undefined && scenes.at(-1)?.unit === askedUnit) carry.unit = askedUnit;
   return settleOverlaps(doubtClashes(findings.list, items));
 }
 

@@ -189,6 +189,13 @@ function attachNeighbours(items: Item[]): void {
     }
     const comparator = keyOf(before, 'comparator') ?? motionComparator(before);
     if (comparator) number.comparator = comparator;
+    // "Higher by a factor of 2.6"
+    if (
+      number.dimension === '' &&
+      isWord(items[item.index - 1], 'of') &&
+      isWord(items[item.index - 2], 'factor')
+    )
+      number.dimension = 'times';
     let after = items[item.index + 1];
     // "60% of its luminance at most"
     if (isWord(after, 'of', 'for'))
@@ -274,7 +281,7 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     if (taken) continue;
     if (
       token.kind === 'number' ||
-      (token.kind === 'mark' && '£€$'.includes(token.text)) ||
+      (token.kind === 'mark' && '£€$±'.includes(token.text)) ||
       Object.hasOwn(numberWords, token.text) ||
       ((token.text === 'hundred' || token.text === 'thousand') && tokens[at - 1]?.text === 'a') ||
       token.text === 'point'

@@ -349,6 +349,9 @@ export function settleUnit(scene: Scene): void {
     if (id === undefined) scene.unitProblem = `“${subject.item.text}” could be more than one set`;
     else if (id !== context.own) scene.unit = id;
     else scene.unit = undefined;
+  } else if (carry.askedUnit !== undefined && scene.index === 0 && pronounKey !== 'own') {
+    scene.unitNamed = true;
+    scene.unit = carry.askedUnit === context.own ? undefined : carry.askedUnit;
   } else if (pronounKey === 'own') {
     scene.unitNamed = true;
     scene.unit = undefined;

@@ -9,6 +9,7 @@ import { distances } from './sentences/distances.ts';
 import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
 import { groups } from './sentences/groups.ts';
+import { labReport } from './sentences/labReport.ts';
 import { leftOut } from './sentences/leftOut.ts';
 import { leftToGuess } from './sentences/leftToGuess.ts';
 import { levels } from './sentences/levels.ts';
@@ -45,6 +46,7 @@ export const sentences: readonly SentenceRow[] = [
   ...echoes,
   ...facts,
   ...groups,
+  ...labReport,
   ...leftOut,
   ...leftToGuess,
   ...levels,

@@ -76,6 +76,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   const verb = scene.items.find(
     (item) =>
       isOneOf(item, tellingOfFormats) ||
+      (isWord(item, 'does', 'do') && formats.some((format) => format.index === item.index + 1)) ||
       (isWord(item, 'has', 'have', 'takes', 'includes', 'get', 'gets') &&
         formats.some((format) => format.index > item.index && format.index <= item.index + 3)),
   );

@@ -28,7 +28,9 @@ export function signOf(scene: Scene): { sign: number; item?: Item } {
   );
   if (word) return { sign: -1, item: word };
   const fallOff = scene.items.find(
-    (item, at) => /^(?:fall|drop)$/.test(item.text) && isWord(scene.items[at + 1], 'off'),
+    (item, at) =>
+      keyOf(item, 'verb') === 'lose' ||
+      (/^(?:fall|drop)$/.test(item.text) && isWord(scene.items[at + 1], 'off')),
   );
   if (fallOff) return { sign: -1, item: fallOff };
   const up = scene.items.find((item) =>

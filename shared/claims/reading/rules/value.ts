@@ -1,7 +1,8 @@
 import { isOutBy } from '../besideNumber.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { accessoryBefore } from '../foreign.ts';
-import { type Item, isWord, keyOf } from '../items.ts';
+import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
+import { changeWords } from '../lexicon/grammar.ts';
 import { isLimitItself } from '../limitSaid.ts';
 import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
@@ -323,10 +324,23 @@ function valueProblem(
   if (!quantity.signed && isWord(next, 'short', 'short of', 'shy', 'adrift'))
     return { why: 'the number says how far it lies from another, not what was measured', alone: true };
   if (
-    ['luminance', 'de', 'temperature', 'time', 'power', 'noise'].includes(number.dimension) &&
+    (['luminance', 'de', 'temperature', 'time', 'power', 'noise'].includes(number.dimension) ||
+      (quantity.dimension === 'de' && changes(scene) && !isOutBy(scene, item))) &&
     isLedByBy(scene, item)
   )
     return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
+  // "The difference in peak luminance between the two was 171 nits"
+  const apart = scene.items
+    .slice(0, at)
+    .findLastIndex((word) => isWord(word, 'difference', 'gap', 'margin', 'distance', 'disparity'));
+  if (
+    apart >= 0 &&
+    scene.items.slice(apart, at).some((word) => isWord(word, 'between', 'separating', 'over', 'to')) &&
+    scene.items
+      .slice(apart, at)
+      .some((word) => keyOf(word, 'unit') ?? keyOf(word, 'maker') ?? isWord(word, 'two'))
+  )
+    return { why: 'the number says how far two sets lie apart, not what was measured', alone: true };
   if (isWord(last, 'of') && isWord(second, 'difference', 'gap', 'gain', 'drop', 'rise', 'margin', 'lead'))
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
   if (number.dimension === 'luminance' && number.state === undefined && hasKey(scene, 'verb', 'cost'))
@@ -346,6 +360,13 @@ function valueProblem(
   if (quantity.id === 'white.cct' && number.x < 1500)
     return { why: 'a distance from the target in kelvin is no check' };
   return undefined;
+}
+
+/** "The mean error decreased by 1.8" */
+function changes(scene: Scene): boolean {
+  return (
+    hasKey(scene, 'verb', 'fall', 'rise', 'cut') || scene.items.some((word) => isOneOf(word, changeWords))
+  );
 }
 
 /** "… and then sags to 690" */

@@ -21,4 +21,18 @@ export const conversation: readonly SentenceRow[] = [
     'unproven',
   ],
   ['## Verdict\n\n- Quick: 11.2 ms', 'value lag = 11.2 [11.15, 11.25]'],
+  [
+    "Contrast is 5,240:1. The Plain? 2,000:1. The Umbra's? 12,000:1.",
+    'value contrast.native = 5240 [5235, 5245]',
+    'value contrast.native {veltrane} = 2000 [1950, 2050]',
+    'value contrast.native {nocthale} = 12000 [11700, 12300]',
+  ],
+  ['HDR10+? No. HLG? Yes.', 'not fact hdr.formats includes HDR10+', 'fact hdr.formats includes HLG'],
+  ["It does HLG, it does HDR10+, it doesn't do anything else.", 'fact hdr.formats includes HLG+HDR10+'],
+  [
+    'The Plain? Cheaper. It costs £579.',
+    'order fact.price {veltrane} lower ahead of orrinvale-hearth-55',
+    'fact price = 579 {veltrane}',
+  ],
+  ['Who needs the Plain? It weighs 15 kg.', 'fact weight = 15'],
 ];

@@ -1,0 +1,92 @@
+import type { ReadingContext } from '../../contract/articleText.ts';
+import type { Check } from '../../contract/check.ts';
+import { copyCarry } from './carriedState.ts';
+import type { Carry } from './carry.ts';
+import type { Findings } from './finding.ts';
+import { noteConcept } from './handOn.ts';
+import { type Item, isWord, keyOf } from './items.ts';
+import { scenesOf } from './prepare.ts';
+import { readClause } from './rules/index.ts';
+import { patchAsked } from './screenShare.ts';
+import { statOf } from './selector.ts';
+
+/** "Banding? None.", "And gamma? 2.39.", "The Plain? 2,000:1.": what a question leaves for its answer. */
+export function takeQuestion(
+  items: readonly Item[],
+  context: ReadingContext,
+  carry: Carry,
+  angleTalk: boolean,
+): undefined {
+  const asked = (kind: Parameters<typeof keyOf>[1]) =>
+    items.map((item) => keyOf(item, kind)).find((key) => key !== undefined);
+  const topic = asked('topic');
+  if (topic !== undefined && items.length <= 4) carry.asked = topic;
+  else carry.asked = undefined;
+  // "And gamma? 2.39.", "Magenta? On target.", "What is the average error? Point three!"
+  const asksWhat = items.length <= 9 && isWord(items[0], 'what', "what's", 'how', 'so');
+  if (items.length <= 4 || asksWhat) {
+    const concept = asked('concept');
+    const hue = asked('hue');
+    const gamut = asked('gamut');
+    if (concept ?? gamut) carry.concept = concept ?? 'coverage';
+    const stat = asked('stat');
+    if (stat === 'average' || stat === 'max' || stat === 'min') carry.stat = stat;
+    if (hue !== undefined) carry.hue = hue;
+    if (gamut !== undefined) carry.gamut = gamut;
+  }
+  carry.askedUnit = setAsked(items);
+  const window = patchAsked(items);
+  if (window !== undefined) carry.window = window;
+  noteAsked(items, context, carry, angleTalk);
+}
+
+/** "The Plain?", "And the Plain's?": the set that the answer is of. */
+function setAsked(items: readonly Item[]): string | undefined {
+  const sets = items.flatMap((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker') ?? []);
+  const short = items.filter(({ type }) => type !== 'mark').length <= 5;
+  const isOther = items.some((item) => isWord(item, 'than', 'against', 'versus', 'why', 'who', 'which'));
+  const [set] = sets;
+  return short && !isOther && sets.length === 1 && !set!.includes('|') ? set : undefined;
+}
+
+/** "HDR10+? No." asks of a format by its name alone. */
+function formatAsked(items: readonly Item[]): string | undefined {
+  const [first, ...rest] = items.filter(({ type }) => type !== 'mark' && type !== undefined);
+  return rest.length === 0 ? keyOf(first, 'format') : undefined;
+}
+
+/** "Is it the brightest set this year? No, the Kasulind is": what is asked, for the answer to affirm or deny. */
+function noteAsked(
+  items: readonly Item[],
+  context: ReadingContext,
+  carry: Carry,
+  angleTalk: boolean,
+): undefined {
+  carry.statement = undefined;
+  if (carry.asked !== undefined) return;
+  const format = formatAsked(items);
+  if (format !== undefined) {
+    const check: Check = {
+      kind: 'fact',
+      key: 'hdr.formats',
+      op: 'includes',
+      x: [format],
+      conditions: { origin: {} },
+    };
+    carry.statement = { check, no: false, asked: true };
+    return;
+  }
+  const findings: Findings = { list: [] };
+  const scenes = scenesOf(items.slice(0, -1), context, copyCarry(carry), angleTalk);
+  for (const scene of scenes) readClause(scene, findings);
+  const said = scenes.flatMap((scene) => scene.said ?? []);
+  const [check] = said;
+  if (!check || said.length > 1 || findings.list.length > 1) return;
+  carry.statement = { check, no: false, asked: true };
+  // "Does the average stay under 3? Yes: 2.4."
+  const asked = scenes.find((scene) => scene.said)!;
+  noteConcept(asked, findings);
+  if (asked.concept !== undefined) carry.concept = asked.concept;
+  const stat = statOf(asked);
+  if (stat === 'average' || stat === 'max' || stat === 'min') carry.stat = stat;
+}
