@@ -192,6 +192,16 @@ function listKind(item: Item | undefined): string | undefined {
   return undefined;
 }
 
+/** "…, followed by the Plain with 571 and the Umbra with 468": whose number it is stands before "with". */
+function isRunnerUp(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[at], 'with') &&
+    keyOf(items[at - 1], 'unit') !== undefined &&
+    items[at + 1]?.number !== undefined &&
+    items.slice(0, at).some((item) => isWord(item, 'followed', 'then'))
+  );
+}
+
 /**
  * Parts a sentence into clauses at marks and conjunctions, but only where both sides claim something of their
  * own; leading and trailing phrases stay with the clause they belong to.
@@ -207,7 +217,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     mark = nextMark;
     joiner = nextJoiner;
   };
-  for (const item of items) {
+  for (const [at, item] of items.entries()) {
     if (item.type === 'mark' && (item.text === '(' || item.text === ')')) {
       cut(item.text, '');
       continue;
@@ -228,6 +238,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     }
     if (
       !(item.text === 'which' && isWord(current.at(-1), 'of')) &&
+      !isRunnerUp(items, at) &&
       strongJoiners.has(item.text) &&
       (item.type === 'word' || item.meanings.length === 0)
     ) {

@@ -6,6 +6,7 @@ import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
 import { addressesOwn, groupNamed } from './spokenOf.ts';
 import { splitVariant } from './variant.ts';
+import { hasVerb } from './verbs.ts';
 import {
   antecedentOf,
   isElliptic,
@@ -316,6 +317,28 @@ export function unitOfSize(id: string, inches: number, context: ReadingContext):
   return sibling ? sibling.id : `${id}@${inches}`;
 }
 
+/** "The Hearth is the heaviest, the Plain (15) the lightest": what goes on behind a bracket is of the set before it. */
+function setBeforeBracket({ items, sentence, context }: Scene): string | undefined {
+  const first = items[0]?.index ?? 0;
+  if (!isWord(sentence[first - 1], ')') || hasVerb(items)) return undefined;
+  const opening = sentence.slice(0, first).findLastIndex((item) => isWord(item, '('));
+  const id = keyOf(sentence[opening - 1], 'unit');
+  return id === undefined ? undefined : narrowed(id, context);
+}
+
+const apart = 'the words say how far two sets lie apart, not what was measured';
+
+/** "Between the Plain and the Hearth lie £120": of neither of the two. */
+function isBetween({ items, units }: Scene): boolean {
+  const at = items.findIndex((item) => isWord(item, 'between'));
+  if (at < 0 || units.length < 2) return false;
+  const ends = units.filter(
+    ({ item }) => item.index > items[at]!.index && item.index <= items[at]!.index + 6,
+  );
+  const stands = items.slice(at).some((item) => isWord(item, 'lie', 'lies', 'is', 'are', 'stand', 'there'));
+  return ends.length === 2 && at <= 1 && stands && !items.some((item) => keyOf(item, 'superlative'));
+}
+
 /** Decides whom the clause speaks of: a name, another size, a pronoun, or by ellipsis the unit before. */
 export function settleUnit(scene: Scene): void {
   const { context, carry, previous } = scene;
@@ -331,7 +354,11 @@ export function settleUnit(scene: Scene): void {
   const pronounKey = addressesOwn(scene) ? 'own' : keyOf(pronoun, 'pronoun');
   const antecedent = antecedentOf(scene);
   const several = groupNamed(scene);
-  if (several === 'unnamed') {
+  const bracketed = subject ? undefined : setBeforeBracket(scene);
+  if (isBetween(scene) || (previous?.unitProblem === apart && !subject)) {
+    scene.unitNamed = true;
+    scene.unitProblem = apart;
+  } else if (several === 'unnamed') {
     scene.unitNamed = true;
     scene.unitProblem = 'the words speak of several sets at once and name none of them';
   } else if (several && (!subject || subject.id === 'rival')) {
@@ -349,6 +376,9 @@ export function settleUnit(scene: Scene): void {
     if (id === undefined) scene.unitProblem = `“${subject.item.text}” could be more than one set`;
     else if (id !== context.own) scene.unit = id;
     else scene.unit = undefined;
+  } else if (bracketed !== undefined && !bracketed.includes('|')) {
+    scene.unitNamed = true;
+    scene.unit = bracketed === context.own ? undefined : bracketed;
   } else if (carry.askedUnit !== undefined && scene.index === 0 && pronounKey !== 'own') {
     scene.unitNamed = true;
     scene.unit = carry.askedUnit === context.own ? undefined : carry.askedUnit;

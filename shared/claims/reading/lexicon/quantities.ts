@@ -102,7 +102,7 @@ export const toneWords: Readonly<Record<string, { phrases: string; from: number;
     to: 50,
   },
   midtones: {
-    phrases: `mid tone(s); midtone(s); mid grey(s); middle grey(s); mid range; the middle of the range; middle of the range; middle tones; mids; the middle; the middle of the scale`,
+    phrases: `mid tone(s); midtone(s); mid grey(s); middle grey(s); mid range; the middle of the range; middle of the range; middle tones; mids; the middle of the scale`,
     from: 30,
     to: 70,
   },

@@ -30,6 +30,14 @@ export function readAgainst(scene: Scene, findings: Findings): undefined {
 
 function sideAt(scene: Scene, item: Item, at: number): Side | undefined {
   const standing = keyOf(item, 'standing');
+  // "It leaves both rivals behind"
+  if (
+    standing === 'behind' &&
+    scene.items
+      .slice(Math.max(0, at - 5), at)
+      .some((word) => isWord(word, 'leaves', 'leave', 'left', 'leaving'))
+  )
+    return { item, side: 'ahead' };
   if (standing === 'ahead' || standing === 'behind') return { item, side: standing };
   const exceeds = keyOf(item, 'verb') === 'exceed';
   const comparator = keyOf(item, 'comparator');
@@ -45,8 +53,10 @@ function sideAt(scene: Scene, item: Item, at: number): Side | undefined {
 /** One word of standing with the sets that stand between it and the next such word. */
 function readSide(scene: Scene, findings: Findings, { item, side }: Side, until: number): undefined {
   if (scene.items.some(({ number }) => number && !number.role && number.dimension !== '')) return;
+  const leaves = side === 'ahead' && isWord(item, 'behind');
   const others = scene.units.filter(
-    (mention) => mention.role !== 'subject' && mention.item.index > item.index && mention.item.index < until,
+    (mention) =>
+      mention.role !== 'subject' && (leaves || mention.item.index > item.index) && mention.item.index < until,
   );
   // "The tint hides behind both": a place, where no set is named beside it.
   if (others.length === 0 && isWord(item, 'behind', 'ahead', 'ahead of', 'second to')) return;
@@ -65,7 +75,12 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
       item,
       apart.item,
     ]);
-  const quantity = quantityNamed(scene);
+  // "Leaves both behind in peak luminance, and trails both in black level": each in what stands beside it.
+  const beside = {
+    ...scene,
+    items: scene.items.filter((word) => word.index > item.index && word.index < until),
+  };
+  const quantity = quantityNamed(concepts(beside).length > 0 ? beside : scene);
   if (!quantity || (others.length === 0 && !both && !takenUp && concepts(scene).length === 0)) return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, ...named]);
   if (ids.some((id) => id === undefined))

@@ -96,6 +96,23 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
   }
 }
 
+/** "More accurate than the Plain, and a good deal more so than the Umbra": the comparison before, with another set. */
+function readMoreSo(scene: Scene, findings: Findings, item: Item): undefined {
+  let earlier = scene.previous;
+  while (earlier && !earlier.said?.some((check) => check.kind === 'order')) earlier = earlier.previous;
+  const before = earlier?.said?.findLast((check) => check.kind === 'order');
+  const other = otherMention(scene);
+  const id = other && resolveMention(other, scene.carry, scene.context);
+  const again = isWord(item, 'more') && before?.kind === 'order' && before.cohort.units !== undefined;
+  if (!again || id === undefined)
+    return refuse(findings, scene, 'order', 'the words do not say what is compared', [item, other?.item]);
+  const { sizeWord: _size, ...rest } = before;
+  propose(findings, scene, 'order', { ...rest, cohort: { ...before.cohort, units: [id] } }, [
+    item,
+    other?.item,
+  ]);
+}
+
 function readComparative(
   scene: Scene,
   findings: Findings,
@@ -106,6 +123,18 @@ function readComparative(
   if (scene.items.some((word) => isWord(word, 'hardly', 'scarcely')))
     return refuse(findings, scene, 'order', 'the words leave open whether it is ahead', [item]);
   const at = scene.items.indexOf(item);
+  if (isWord(item, 'more', 'less') && isWord(scene.items[at + 1], 'so'))
+    return readMoreSo(scene, findings, item);
+  // "It beats its dearer rival, the Umbra": a word that tells which set is meant.
+  if (isWord(scene.items[at + 1], 'rival', 'competitor', 'one', 'set') && isWord(scene.items[at - 1], 'its'))
+    return refuse(findings, scene, 'order', 'the words do not say which set that is', [
+      item,
+      scene.items[at + 1],
+    ]);
+  // "Of the two cheaper sets, the Plain is the brighter": which they are, nobody has checked.
+  const lead = scene.sentence.slice(0, item.index);
+  if (isWord(lead[0], 'of') && lead.some((word) => keyOf(word, 'comparative')))
+    return refuse(findings, scene, 'order', 'the words do not say among which sets', [item]);
   // "On the cheaper of its two rivals": which set is meant.
   if (
     isWord(scene.items[at - 1], 'the') &&
@@ -115,9 +144,9 @@ function readComparative(
     return refuse(findings, scene, 'order', 'the words do not say which set that is', [item]);
   const than = scene.items.findIndex((other, index) => index > at && isWord(other, 'than'));
   // "Two years, one more than Veltrane gives": by so much, and a mere order would say less.
-  const lead = scene.items[at - 1];
-  if (lead?.number?.spelled && lead.number.dimension === '' && than > at && !scene.used.has(lead))
-    return refuse(findings, scene, 'order', 'the words do not say what so many are of', [lead, item]);
+  const amount = scene.items[at - 1];
+  if (amount?.number?.spelled && amount.number.dimension === '' && than > at && !scene.used.has(amount))
+    return refuse(findings, scene, 'order', 'the words do not say what so many are of', [amount, item]);
   const nobody = scene.items.find(
     (other, index) =>
       index < at && (keyOf(other, 'stat') === 'none' || keyOf(other, 'negation') !== undefined),

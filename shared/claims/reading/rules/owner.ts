@@ -80,9 +80,22 @@ function setBeforeBracket({ sentence }: Scene, item: Item): string | undefined {
   return keyOf(sentence[item.index - 2], 'unit');
 }
 
+/** "… followed by the Plain with 571 and the Umbra with 468": in a row of sets each number is of the set before it. */
+function setInRow({ items, units }: Scene, item: Item): UnitMention | undefined {
+  const at = items.indexOf(item);
+  const setAt = (place: number) =>
+    isWord(items[place - 1], 'with', 'at', 'on')
+      ? units.find((mention) => mention.item === items[place - 2])
+      : undefined;
+  const own = setAt(at);
+  if (!own) return undefined;
+  const pairs = items.filter((other, place) => other.number !== undefined && setAt(place) !== undefined);
+  return pairs.length > 1 || items.some((word) => isWord(word, 'followed')) ? own : undefined;
+}
+
 /** Whose a number is that belongs to another set than the clause's own; its id is absent where nobody can tell. */
 export function ownerOf(scene: Scene, item: Item): { id?: string } | undefined {
-  const given = setGiven(scene, item);
+  const given = setGiven(scene, item) ?? setInRow(scene, item);
   if (given) {
     const id = resolveMention(given, scene.carry, scene.context);
     return id === undefined ? {} : { id };
@@ -116,6 +129,7 @@ function rivalBefore(scene: Scene, item: Item): string | undefined {
 export function ownedByOther(scene: Scene, item: Item): boolean {
   return (
     setGiven(scene, item) !== undefined ||
+    setInRow(scene, item) !== undefined ||
     setBeforeBracket(scene, item) !== undefined ||
     possessorOf(scene, item) !== undefined ||
     isCounterpart(scene, item)

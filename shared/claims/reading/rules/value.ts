@@ -325,10 +325,34 @@ function valueProblem(
     return { why: 'the number says how far it lies from another, not what was measured', alone: true };
   if (
     (['luminance', 'de', 'temperature', 'time', 'power', 'noise'].includes(number.dimension) ||
-      (quantity.dimension === 'de' && changes(scene) && !isOutBy(scene, item))) &&
+      (quantity.id === 'grey.de2000' && changes(scene) && !isOutBy(scene, item))) &&
     isLedByBy(scene, item)
   )
     return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
+  // "Neither rival can match its 742 nits": whose number it is stands apart from who is compared with it.
+  if (
+    isWord(last, 'its', 'our') &&
+    scene.items
+      .slice(0, at)
+      .some((word) =>
+        isWord(
+          word,
+          'match',
+          'matches',
+          'equal',
+          'equals',
+          'approach',
+          'approaches',
+          'beat',
+          'beats',
+          'better',
+          'top',
+          'tops',
+          'touch',
+        ),
+      )
+  )
+    return { why: 'the words compare with this number: say it of each set', alone: true };
   // "The difference in peak luminance between the two was 171 nits"
   const apart = scene.items
     .slice(0, at)
