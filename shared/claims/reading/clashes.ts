@@ -1,19 +1,19 @@
 import type { Check, ValueCheck } from '../../contract/check.ts';
 import type { Finding } from './finding.ts';
-import { type Item, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 
 /**
  * Two numbers for one thing in one sentence: nobody contradicts himself in a breath, so the words that set the second
  * apart were not understood. Where the second names its quantity anew, it is left to the judge as it stands.
  */
 export function doubtClashes(findings: readonly Finding[], items: readonly Item[]): Finding[] {
-  const said: { check: ValueCheck; end: number }[] = [];
+  const said: { check: ValueCheck; words: Finding['words'] }[] = [];
   return findings.map((finding) => {
     const { check } = finding;
     if (!isPlainValue(check)) return finding;
     const clash = said.find((other) => isOfSame(other.check, check) && areApart(other.check, check));
-    said.push({ check, end: finding.end });
-    if (!clash || namesQuantity(finding, clash.end, items)) return finding;
+    said.push({ check, words: finding.words });
+    if (!clash || namesQuantity(finding, clash.words, items)) return finding;
     return {
       ...finding,
       check: null,
@@ -42,12 +42,15 @@ function areApart({ stated: one }: ValueCheck, { stated: other }: ValueCheck): b
   return one.unit === other.unit && (one.high < other.low || other.high < one.low);
 }
 
-/** Does the finding name its quantity behind what was said first? "Contrast falls from 5,240:1 to 1,310:1" does not. */
-function namesQuantity({ start, end }: Finding, from: number, items: readonly Item[]): boolean {
-  return items.some(
+/** Does the finding name its quantity? "Contrast falls from 5,240:1 to 1,310:1" names it once, for both. */
+function namesQuantity({ start, end }: Finding, named: Finding['words'], items: readonly Item[]): boolean {
+  const inside = items.filter((item) => item.start >= start && item.end <= end);
+  const moves =
+    inside.some((item) => item.number && isWord(items[item.index - 1], 'from')) &&
+    inside.some((item) => item.number && isWord(items[item.index - 1], 'to'));
+  return inside.some(
     (item) =>
-      item.start >= Math.max(start, from) &&
-      item.end <= end &&
+      !(moves && named.some((word) => word.start === item.start)) &&
       (keyOf(item, 'concept') !== undefined || keyOf(item, 'gamut') !== undefined),
   );
 }

@@ -14,8 +14,15 @@ export function hueOf(scene: Scene): { hue: string; item?: Item } | undefined {
       !isWord(scene.items[at - 1], 'towards', 'toward') &&
       keyOf(scene.items[at - 1], 'lean') === undefined,
   );
-  if (own.length > 0) return { hue: keyOf(own[0], 'hue')!, item: own[0]! };
-  return undefined;
+  const [first] = own;
+  if (!first) return undefined;
+  // "Nobody would fault the reds; the blues are 6 % pale": behind the mark another hue is spoken of.
+  const { focus } = scene;
+  const near = focus && own.findLast((item) => item.index < focus.index);
+  const apart =
+    near && scene.sentence.slice(first.index, near.index).some((item) => isWord(item, ';', ':', 'but'));
+  const hue = apart ? near : first;
+  return { hue: keyOf(hue, 'hue')!, item: hue };
 }
 
 /** Light as cd/m² or as a share: the peak, SDR white, what is held, what is left off axis. */

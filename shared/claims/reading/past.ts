@@ -20,12 +20,18 @@ export function speaksOfUpdate(items: readonly Item[]): boolean {
 }
 
 /** "The worst level used to be off by 8.1", "formerly": not what the set does now. */
-export function speaksOfThePast(items: readonly Item[]): boolean {
+export function speaksOfThePast(items: readonly Item[], sentence: readonly Item[] = items): boolean {
   return items.some((item, at) => {
     if (item.text === 'used')
       return (
         isWord(items[at + 1], 'to') &&
         isWord(items[at + 2], 'be', 'have', 'reach', 'cost', 'average', 'peak', 'measure', 'show', 'draw')
+      );
+    // "The curve, which ran at 2.27, now runs at 2.21"
+    if (/^(?:ran|stood|sat|lay|averaged)$/.test(item.text))
+      return (
+        sentence.some((word) => isWord(word, 'now', 'today')) &&
+        !items.some((word) => isWord(word, 'now', 'today'))
       );
     return item.text === 'formerly' || item.text === 'previously';
   });

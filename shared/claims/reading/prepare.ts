@@ -278,7 +278,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   const isNow = scene.items.some((item) => plays(item, 'nowadays'));
   const before = scene.previous?.conditions.unmatched === earlierTime && !isNow;
   const former = scene.items.some(({ number }) => number?.state === 'before');
-  if (former || before || speaksOfThePast(scene.items)) {
+  if (former || before || speaksOfThePast(scene.items, scene.sentence)) {
     scene.now = { ...conditions, origin: { ...origin } };
     // "I adjusted it. The average is 0.9; it used to be 3.4."
     const updated = scene.sentence.some((item) => isWord(item, 'firmware', 'update', 'patch', 'fix'));

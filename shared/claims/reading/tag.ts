@@ -54,6 +54,8 @@ function usable(
       leadsToNumber(tokens, at + length + 1)
     )
       return false;
+    // "And more than half is gone": no end of a number phrase.
+    if (meaning.kind === 'trailing' && tokens[at + length]?.text === 'than') return false;
     if (meaning.kind === 'gotThere' || meaning.kind === 'fellShort') {
       const next = tokens[at + length];
       if (
@@ -163,6 +165,9 @@ function motionComparator(item: Item | undefined): string | undefined {
   return undefined;
 }
 
+const motion =
+  /(?:^|[ ])(?:crept|creeps|gone|went|goes|come|came|comes|moved|moves|crawled|drifted|nudged|inched|edged)$/;
+
 /** "over-saturated", "under-exposed": the hyphen ties the first word to the second. */
 function isHyphened(last: Token | undefined, next: Token | undefined): boolean {
   return (
@@ -188,7 +193,9 @@ function attachNeighbours(items: Item[]): void {
       before = items[at];
     }
     const comparator = keyOf(before, 'comparator') ?? motionComparator(before);
-    if (comparator) number.comparator = comparator;
+    // "The average has crept up to 0.7": that is where it is.
+    const arrives = comparator === 'upTo' && motion.test(items[at - 1]?.text ?? '');
+    if (comparator && !arrives) number.comparator = comparator;
     // "Higher by a factor of 2.6"
     if (
       number.dimension === '' &&

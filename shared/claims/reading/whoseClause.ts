@@ -41,8 +41,16 @@ export function antecedentOf({ items, previous, units }: Scene): UnitMention | u
     inside.role = 'subject';
     return inside;
   }
+  // "The same is true of the Plain, whose error averages 3.1"
+  const owner = units.find(
+    ({ item, role }) => role !== 'maker' && isWord(items[items.indexOf(item) + 1], 'whose'),
+  );
+  if (owner && !items.some((item) => item.index < owner.item.index && item.number)) {
+    owner.role = 'subject';
+    return owner;
+  }
   const first = items[0];
-  if (!isWord(first, 'which', 'who') || !previous || units.some(({ role }) => role === 'subject'))
+  if (!isWord(first, 'which', 'who', 'whose') || !previous || units.some(({ role }) => role === 'subject'))
     return undefined;
   const last = previous.units.filter(({ role }) => role !== 'maker').at(-1);
   return last && first!.index - last.item.index <= 3 ? last : undefined;

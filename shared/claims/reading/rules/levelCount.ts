@@ -41,6 +41,22 @@ function isPlaced(word: Item | undefined): boolean {
   return keyOf(word, 'superlative') !== undefined || plays(word, 'placed');
 }
 
+/** "No step but the last", "every step except 100 %": which one is spared, a count does not ask. */
+function sparesOne(items: readonly Item[]): boolean {
+  return items.some((item, at) => {
+    const all = ['all', 'none', 'never'].includes(keyOf(item, 'stat') ?? '');
+    if (!all || !plays(items[at + 1], 'levels')) return false;
+    const [sparing, next, word] = items.slice(at + 2, at + 5);
+    if (!plays(sparing, 'excepting') && !isWord(sparing, 'but')) return false;
+    const spared = isWord(next, 'the', 'for') ? word : next;
+    return (
+      spared?.number?.dimension === 'percent' ||
+      isPlaced(spared) ||
+      isWord(spared, 'last', 'first', 'top', 'bottom')
+    );
+  });
+}
+
 function sideOf(comparator: string | undefined): LevelCount['side'] | undefined {
   if (comparator === undefined) return 'exactly';
   return comparator === '>=' ? 'least' : comparator === '<=' ? 'most' : undefined;
@@ -51,6 +67,7 @@ function sideOf(comparator: string | undefined): LevelCount['side'] | undefined 
  * null where it does in words that no check asks ("about five", "not two").
  */
 export function countOfLevels(scene: Scene): LevelCount | null | undefined {
+  if (sparesOne(scene.items)) return null;
   for (const [at, item] of scene.items.entries()) {
     const { number } = item;
     if (isWord(item, 'no two') && countAt(scene, at)) return null;

@@ -308,6 +308,11 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       );
       continue;
     }
+    // "Within 50 K of the target"
+    if (number.dimension === 'temperature' && number.x < 1500) {
+      refuse(findings, scene, 'limit', 'a distance from the target in kelvin is no check', words);
+      continue;
+    }
     const count = countOfLevels(scene);
     if (count?.items.includes(item)) continue;
     if (count === null) {

@@ -60,6 +60,17 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       (entry) =>
         keyOf(entry, 'comparative') && entry.text !== 'undercuts' && Math.abs(entry.index - item.index) <= 2,
     );
+    // "Price per inch: £12.71", "£2 a month"
+    const place = scene.items.indexOf(item);
+    const rate =
+      scene.items.slice(0, place).some((entry) => isWord(entry, 'per')) ||
+      isWord(scene.items[place + 1], 'per') ||
+      (isWord(scene.items[place + 1], 'a', 'an') &&
+        isWord(scene.items[place + 2], 'month', 'year', 'week', 'inch', 'day'));
+    if (rate) {
+      refuse(findings, scene, 'fact', 'the number is a rate, not the price', [item]);
+      continue;
+    }
     const limit = number.comparator && number.comparator !== 'upTo';
     if (limit && superlative) continue;
     if (comparative && !number.comparator) continue;

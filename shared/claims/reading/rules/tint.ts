@@ -117,6 +117,22 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'direction', 'the words do not say after what it was gone', [item, ...words]);
       continue;
     }
+    // "The adjustment cured the blue cast"
+    const cured = scene.items.find(
+      (entry) =>
+        entry.index < item.index &&
+        /^(?:cured?|cures|removed?|removes|fixed|fixes|corrected|corrects|eliminated|eliminates|banished|neutrali[sz]ed)$/.test(
+          entry.text,
+        ),
+    );
+    if (cured) {
+      refuse(findings, scene, 'direction', 'the words say what was mended, not what is left', [
+        cured,
+        item,
+        ...words,
+      ]);
+      continue;
+    }
     if (isOffAxis(scene)) {
       refuse(findings, scene, 'direction', 'tints are measured from the front only', [item, ...words]);
       continue;

@@ -175,7 +175,7 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         'rather than',
       ) &&
       negation.index + 1 !== item.index;
-    if (loose) {
+    if (loose || (negation && !deniesNumber(scene, negation, item))) {
       refuse(findings, scene, 'value', 'the words leave open what is denied', [...words, negation]);
       continue;
     }
@@ -384,6 +384,75 @@ function valueProblem(
   if (quantity.id === 'white.cct' && number.x < 1500)
     return { why: 'a distance from the target in kelvin is no check' };
   return undefined;
+}
+
+const linking = new Set([
+  ...[
+    'a',
+    'an',
+    'the',
+    'its',
+    'at',
+    'of',
+    'to',
+    'in',
+    'on',
+    'with',
+    'for',
+    'as',
+    'be',
+    'been',
+    'is',
+    'are',
+    'was',
+    'were',
+    'that',
+  ],
+  ...[
+    'really',
+    'quite',
+    'even',
+    'exactly',
+    'actually',
+    'once',
+    'ever',
+    'anything',
+    'like',
+    'some',
+    'full',
+    'promised',
+    'usual',
+  ],
+  ...[
+    'get',
+    'gets',
+    'go',
+    'goes',
+    'come',
+    'comes',
+    'cost',
+    'costs',
+    'have',
+    'has',
+    'draw',
+    'draws',
+    'weigh',
+    'weighs',
+    'quoted',
+  ],
+]);
+
+/** Does the denial reach the number? "Not interested in the 5,240:1 contrast" denies the interest. */
+function deniesNumber({ items }: Scene, negation: Item, number: Item): boolean {
+  return items
+    .slice(items.indexOf(negation) + 1, items.indexOf(number))
+    .every(
+      (word) =>
+        word.type !== 'word' ||
+        word.meanings.length > 0 ||
+        word.number !== undefined ||
+        linking.has(word.text),
+    );
 }
 
 /** "The mean error decreased by 1.8" */

@@ -91,4 +91,29 @@ export const leftToGuess: readonly SentenceRow[] = [
     'value black = 0.08 [0.075, 0.085]',
     'value black {nocthale} = 0.02 [0.015, 0.025]',
   ],
+  ['The children were not interested in the 5,240:1 contrast.', 'unproven'],
+  [
+    'The same is true of the Plain, whose error averages 3.1.',
+    'value grey.de2000 average {veltrane} = 3.1 [3.05, 3.15]',
+  ],
+  ['Adjusting it cost 26 nits of white and cured the blue cast.', 'unproven', 'unproven'],
+  [
+    'White came down to 6,540 K, which is within 50 K of the target.',
+    'value white.cct = 6540 [6535, 6545]',
+    'unproven',
+  ],
+  [
+    'The gamma curve, which ran at 2.27, now runs at 2.21.',
+    'value gamma.average {unmatched} = 2.27 [2.265, 2.275]',
+    'value gamma.average = 2.21 [2.205, 2.215]',
+  ],
+  ['The average error has crept up to 0.7.', 'value grey.de2000 average = 0.7 [0.65, 0.75]'],
+  ['Price per inch: £12.71.', 'unproven'],
+  ['No step but the last gets past 3.', 'unproven'],
+  ['Every step except 100 % stays under 3.', 'unproven', 'unproven'],
+  [
+    'Nobody would fault the reds; the blues are 6 % pale.',
+    'value sweep.blue.saturation average = -6 [-6.5, -5.5]',
+  ],
+  ['Sit 45 degrees off and more than half the light is gone.', 'bound angle.luminance at 45 {angle 45} < 50'],
 ];
