@@ -35,6 +35,14 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
   return owner && !isRelative ? undefined : lead[at];
 }
 
+/** "With the £39 bracket": the thing right behind an amount. */
+export function accessoryAfter({ items }: Scene, amount: Item): Item | undefined {
+  const [first, second] = items.slice(items.indexOf(amount) + 1);
+  return [first, isWord(first, 'wall', 'optional', 'matching') ? second : undefined].find(
+    (item) => item?.type === 'word' && item.meanings.length === 0 && accessories.test(item.text),
+  );
+}
+
 /** "I paid £20 for the fern", "gave £4 to the busker": the thing or person behind an amount, when it is no set. */
 function boughtThing(scene: Scene, amount: Item): Item | undefined {
   const at = scene.items.indexOf(amount);

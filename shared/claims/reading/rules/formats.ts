@@ -1,6 +1,7 @@
 import type { Check } from '../../../contract/check.ts';
-import { type Findings, propose } from '../finding.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isOneOf, isWord, keyOf, type MeaningKind } from '../items.ts';
+import { plays } from '../parts.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { hasVerb } from '../verbs.ts';
 import { factConditions } from './factCheck.ts';
@@ -37,6 +38,8 @@ const tellingOfFormats = [
   'aboard',
   'catered',
   'present',
+  'missing',
+  'absent',
   'welcome',
   'understood',
   'accepted',
@@ -80,7 +83,9 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
       (isWord(item, 'has', 'have', 'takes', 'includes', 'get', 'gets') &&
         formats.some((format) => format.index > item.index && format.index <= item.index + 3)),
   );
-  const missing = verb && isWord(verb, 'lacks', 'omits', 'lack', 'ignores', 'skips', 'drops', 'misses');
+  const missing =
+    verb &&
+    isWord(verb, 'missing', 'absent', 'lacks', 'omits', 'lack', 'ignores', 'skips', 'drops', 'misses');
   if (
     !topical &&
     !verb &&
@@ -103,6 +108,27 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   const isNot = (item: Item) => keyOf(item, 'negation') === 'not' || keyOf(item, 'stat') === 'none';
   // "HDR10 is supported, but HLG isn't": the denial stands behind what it denies.
   const behind = scene.items.find((item) => isNot(item) && item.index > last.index);
+  // "HLG is missing, HDR10+ is not": the denial is of the lack.
+  const lacked = scene.previous?.items.some((item) => isWord(item, 'missing', 'absent', 'lacks', 'lacking'));
+  if (lacked && !verb && scene.items.some((item) => keyOf(item, 'negation') === 'not'))
+    return refuse(findings, scene, 'fact', 'the words leave open what is denied', formats);
+  // "Every HDR format bar HDR10+"
+  const sparing = scene.items.find(
+    (item) =>
+      plays(item, 'excepting') && item.index < formats[0]!.index && item.index >= formats[0]!.index - 2,
+  );
+  const all = scene.items.some((item) => keyOf(item, 'stat') === 'all');
+  if (sparing && all) {
+    for (const item of formats)
+      propose(
+        findings,
+        scene,
+        'fact',
+        { kind: 'fact', key: 'hdr.formats', op: 'excludes', x: [keyOf(item, 'format')!], conditions },
+        [sparing, item],
+      );
+    return;
+  }
   const turn =
     scene.items.find((item) => isNot(item) && between(item)) ??
     (behind && scene.sentence.find((item) => turnsList(scene.sentence, item) && between(item)));

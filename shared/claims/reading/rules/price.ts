@@ -1,7 +1,7 @@
 import type { FactCheck } from '../../../contract/check.ts';
 import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { pricedThing } from '../foreign.ts';
+import { accessoryAfter, pricedThing } from '../foreign.ts';
 import { isOneOf, isWord, keyOf } from '../items.ts';
 import { changeWords } from '../lexicon/grammar.ts';
 import { speaksOfThePast } from '../past.ts';
@@ -123,6 +123,28 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
+    const last = lead.at(-1);
+    // "It was £799 when it came out and is £699 now"
+    const wasOnce =
+      isWord(last, 'was', 'originally') &&
+      scene.sentence.some(
+        (entry, place) =>
+          isWord(entry, 'now', 'today', 'originally', 'launched') ||
+          (isWord(entry, 'when') && isWord(scene.sentence[place + 1], 'it', 'we', 'new')),
+      );
+    // "You can find it for £649", "the larger model adds £300"
+    const street =
+      isWord(last, 'for') && scene.items.some((entry) => isWord(entry, 'find', 'found', 'shop', 'haggle'));
+    const thing = accessoryAfter(scene, item);
+    if (wasOnce || street || thing || isWord(last, 'adds', 'add', 'adding')) {
+      const why = wasOnce
+        ? 'what it cost before is not kept'
+        : thing
+          ? 'the price is of something else'
+          : 'the words do not give the price of the set';
+      refuse(findings, scene, 'fact', why, [item, thing]);
+      continue;
+    }
     if (speaksOfThePast(scene.items)) {
       refuse(findings, scene, 'fact', 'what it cost before is not kept', [item]);
       continue;

@@ -103,6 +103,33 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
         (keyOf(scene.items[at + 1], 'comparative') && isWord(scene.items[at + 2], 'than')))
     )
       continue;
+    // "Three HDMI inputs on the side and one at the back": of a place, and no number of all.
+    const another = scene.sentence.find(
+      (entry, place, all) =>
+        entry.index > item.index &&
+        entry.number?.dimension === '' &&
+        isWord(all[place - 1], 'and', 'plus') &&
+        isWord(all[place + 1], 'at', 'on', 'facing', 'underneath', 'below', 'behind', 'more', 'along'),
+    );
+    if (
+      count?.number &&
+      another &&
+      scene.items.slice(at + 1, at + 5).some((entry) => isWord(entry, 'on', 'at', 'facing'))
+    ) {
+      refuse(findings, scene, 'fact', 'a part of the ports is no number of them', [count, ...items]);
+      another.number!.role = 'ignored';
+      continue;
+    }
+    // "Neither of the USB ports is USB 3": what they are not, and no number of them.
+    if (
+      count &&
+      isWord(count, 'neither', 'none', 'none of the', 'not one of the') &&
+      isWord(scene.items[at + 1], 'is', 'are', 'has', 'supports')
+    ) {
+      const rest = scene.items.filter((entry) => entry.index > item.index);
+      refuse(findings, scene, 'fact', 'the words do not say how many of the ports', [count, item, ...rest]);
+      continue;
+    }
     const negated = count && (keyOf(count, 'stat') === 'none' || keyOf(count, 'negation'));
     const after = scene.items.slice(at + 1, at + 5);
     const ofThem = scene.items.find(

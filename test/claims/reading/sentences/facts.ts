@@ -192,4 +192,17 @@ export const facts: readonly SentenceRow[] = [
     'score sound = 7',
     'score total = 8.4',
   ],
+  ['There are three HDMI inputs on the side and one at the back.', 'unproven'],
+  ['Neither of the USB ports is USB 3.', 'unproven'],
+  ['It was £799 when it came out and is £699 now.', 'unproven', 'fact price = 699'],
+  ['You can find it for £649.', 'unproven'],
+  ['The 65-inch model adds £300.', 'unproven'],
+  ['With the £39 bracket the bill comes to £738.', 'unproven'],
+  ['It takes every HDR format bar HDR10+.', 'fact hdr.formats excludes HDR10+'],
+  [
+    'HLG is missing, HDR10+ is not.',
+    'fact hdr.formats excludes HLG',
+    'fact hdr.formats excludes HDR10+',
+    'fact hdr.formats excludes HDR10+',
+  ],
 ];
