@@ -109,6 +109,10 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   // "HDR10 is supported, but HLG isn't": the denial stands behind what it denies.
   const behind = scene.items.find((item) => isNot(item) && item.index > last.index);
   // "HLG is missing, HDR10+ is not": the denial is of the lack.
+  const lackedNot =
+    isWord(verb, 'missing', 'absent') &&
+    scene.items.some((item) => keyOf(item, 'negation') === 'not' && item.index > verb!.index);
+  if (lackedNot) return refuse(findings, scene, 'fact', 'the words leave open what is denied', formats);
   const lacked = scene.previous?.items.some((item) => isWord(item, 'missing', 'absent', 'lacks', 'lacking'));
   if (lacked && !verb && scene.items.some((item) => keyOf(item, 'negation') === 'not'))
     return refuse(findings, scene, 'fact', 'the words leave open what is denied', formats);

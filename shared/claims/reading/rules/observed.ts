@@ -16,8 +16,9 @@ export function severityOf(
   );
   if (zero) return { range: [0, 0], items: [zero] };
   const negations = scene.items.filter(
-    (item) =>
-      (keyOf(item, 'negation') !== undefined ||
+    (item, place) =>
+      (nobodySaw(scene.items, place) ||
+        keyOf(item, 'negation') !== undefined ||
         ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
         isWord(item, 'free', 'absent', 'absence')) &&
       !usedBefore.has(item) &&
@@ -89,6 +90,22 @@ export function severityOf(
   return undefined;
 }
 
+/** "Nobody in our panel saw any flicker" */
+function nobodySaw(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[at], 'nobody', 'no one', 'none of us') &&
+    items.slice(at + 1, at + 7).some((item) => isWord(item, 'saw', 'sees', 'noticed', 'spotted', 'could'))
+  );
+}
+
+/** "Blooming never got in the way": what it did not do, and not whether it was seen. */
+function deniesHarm({ items }: Scene): Item | undefined {
+  const at = items.findIndex((item) => keyOf(item, 'stat') === 'never' || keyOf(item, 'negation') === 'not');
+  const harm =
+    /^(?:got|gets?|bother\w*|distracts?|distracted|matter\w*|spoil\w*|spoilt|worr\w*|annoys?|annoyed|disturb\w*|intrud\w*|troubl\w*|irritate\w*|ruin\w*)$/;
+  return at < 0 ? undefined : items.slice(at + 1, at + 4).find((item) => harm.test(item.text));
+}
+
 /** Topics of patterns and content: "You won't see blooming unless you go looking for it". */
 export function readObservations(scene: Scene, findings: Findings): undefined {
   const topics = scene.items.filter((item) => keyOf(item, 'topic') !== undefined && !scene.used.has(item));
@@ -107,7 +124,22 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
-    const compared = comparedThan(scene);
+    const harm = deniesHarm(scene);
+    if (harm && keyOf(harm, 'severity') === undefined) {
+      refuse(findings, scene, 'observed', 'no house word says how much that is', [item, harm]);
+      continue;
+    }
+    // "Free of smear, though not of judder"
+    const at = scene.items.indexOf(item);
+    const notOf = isWord(scene.items[at - 1], 'of') && isWord(scene.items[at - 2], 'not');
+    if (notOf && scene.sentence.some((word) => /^free/.test(word.text) && word.index < item.index)) {
+      refuse(findings, scene, 'observed', 'two denials in a row may mean either', [
+        scene.items[at - 2],
+        item,
+      ]);
+      continue;
+    }
+    const compared = comparedThan(scene) ?? comparedWith(scene.items, at);
     if (compared) {
       const why = 'what was seen on two sets is not compared by a check';
       refuse(findings, scene, 'observed', why, [item, ...compared]);
@@ -179,6 +211,16 @@ function comparedThan({ items }: Scene): Item[] | undefined {
   const than = items.findIndex((item) => isWord(item, 'than'));
   const comparative = items.findLast((item, at) => at < than && keyOf(item, 'comparative') !== undefined);
   return comparative && [comparative, items[than]!];
+}
+
+/** "The Umbra blooms less", "as visible as on the Plain" */
+function comparedWith(items: readonly Item[], topic: number): Item[] | undefined {
+  const beside = [items[topic - 1], items[topic + 1]].find((item) => isWord(item, 'less', 'more', 'fewer'));
+  const as = items.findIndex(
+    (item, at) =>
+      isWord(item, 'as') && keyOf(items[at + 1], 'severity') !== undefined && isWord(items[at + 2], 'as'),
+  );
+  return beside ? [beside] : as < 0 ? undefined : items.slice(as, as + 3);
 }
 
 /** "Smearing is mild", "reflections are awful": how much is said, in a word that the house does not define. */

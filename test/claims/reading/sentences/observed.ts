@@ -55,4 +55,11 @@ export const observed: readonly SentenceRow[] = [
   ['Reflections are kept in check.', 'unproven'],
   ['Blooming is well under control.', 'unproven'],
   ["There's no blooming, because there's nothing to bloom.", 'observed blooming 0–0'],
+  ['You have to hunt for the haloes.', 'observed haloes 0–1'],
+  ['Motion is free of smear, though not of judder.', 'observed smear 0–0', 'unproven'],
+  ['The Umbra blooms less.', 'unproven'],
+  ['Blooming is as visible as on the Plain.', 'unproven'],
+  ['Nobody in our panel saw any flicker.', 'observed flicker 0–0'],
+  ['Blooming never got in the way.', 'unproven'],
+  ['We looked for banding in vain.', 'observed banding 0–0'],
 ];
