@@ -347,6 +347,16 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       clauses.push(pending);
       pending = [];
     }
+    // "Almost all of P3 is covered; BT.2020 to three quarters"
+    if (
+      piece.mark === ';' &&
+      pending.length > 0 &&
+      hasVerb(pending) &&
+      piece.items.some((item) => keyOf(item, 'gamut'))
+    ) {
+      clauses.push(pending);
+      pending = [];
+    }
     const before = pending.length > 0 ? pending : last;
     const joinsList =
       (piece.joiner === 'and' ||

@@ -1,8 +1,9 @@
 import { isOfEachLevel } from './besideNumber.ts';
 import { gamutSubject } from './gamut.ts';
-import { type Item, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
 import { isOffAxis } from './offAxis.ts';
+import { plays } from './parts.ts';
 import { powerId } from './powerName.ts';
 import { firstWith, hasKey, type Scene } from './scene.ts';
 import { type Subject, settled } from './settled.ts';
@@ -15,6 +16,10 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
   const ofHue = item === undefined && scene.previous?.items.slice(-2).some((word) => keyOf(word, 'hue'));
   if (ofHue && (!hue || concept === 'greyError'))
     return { problem: 'the words do not say which quantity is meant' };
+  // "The average error of the six hues": no quantity averages them.
+  const hues = scene.items.find((word) => isWord(word, 'hues', 'primaries', 'secondaries'));
+  if (hues && !hue && concept !== 'greyError' && !hasKey(scene, 'concept', 'greyError', 'chartError'))
+    return { problem: 'no quantity is of several hues at once' };
   const total = firstWith(scene, 'concept', 'totalWord');
   // "The colour error at 45 degrees": of the view from the side, where no chart is named.
   if (concept === 'chartError' && isOffAxis(scene) && !/chart|patch|checker/.test(item?.text ?? ''))
@@ -92,6 +97,9 @@ export function byConcept(
         return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, 'luminance');
       if (dimension === '' && (scene.focus?.number?.x ?? 0) >= 1)
         return { problem: 'the words do not say which quantity is meant' };
+      // "The tint is Δu′v′ 0.004 at worst"
+      if (hasKey(scene, 'concept', 'tint') && /^(?:δ|d)?u'v'/.test(item?.text ?? ''))
+        return { problem: 'the words do not say of which levels' };
       return settled('white.distance', concept, [item]);
     case 'coverage':
     case 'area':
@@ -159,6 +167,9 @@ export function byConcept(
     case 'noise':
       return settled('noise', concept, [item]);
     case 'saturation':
+      // "Blue is 4 % too strong in the greys": of the balance, and no saturation.
+      if (scene.items.some((entry) => plays(entry, 'greys') && !keyOf(entry, 'hue')))
+        return { problem: 'the words speak of greys and of a hue at once' };
       if (!hue)
         return scene.hue
           ? settled(`sweep.${scene.hue}.saturation`, concept, [item])

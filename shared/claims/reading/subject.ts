@@ -133,7 +133,18 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     tracked?.kind === 'direction' &&
     tracked.operand.type === 'quantity' &&
     tracked.operand.id === 'eotf.error';
-  if (dimension === 'percent' && !own && follows) return byConcept(scene, 'eotf', undefined, dimension);
+  // "It follows BT.1886 to within 4 %"
+  const heldTo =
+    near?.number?.comparator === '<=' &&
+    isWord(scene.items[scene.items.indexOf(near) - 1], 'within') &&
+    scene.items.some(
+      (item) =>
+        keyOf(item, 'direction') === 'on-target' &&
+        /pq|1886|hlg|curve/.test(item.text) &&
+        item.index < near.index,
+    );
+  if (dimension === 'percent' && !own && (follows || heldTo))
+    return byConcept(scene, 'eotf', undefined, dimension);
   // "Red is oversaturated (+9 %)", "blue -6 %": a signed share of a hue is its saturation.
   const isSigned = near?.number && (near.number.x < 0 || isWord(scene.sentence[near.index - 1], '+'));
   if (dimension === 'percent' && !own && isSigned && (hasKey(scene, 'hue') || scene.previous?.hue))

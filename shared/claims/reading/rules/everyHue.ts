@@ -24,14 +24,16 @@ function huesBound(scene: Scene): { hues: readonly string[] | undefined; items: 
     let left = at - 1;
     for (; ; left -= 1) {
       const word = scene.items[left];
-      if (word?.number?.spelled && word.number.dimension === '') word.number.role = 'ignored';
-      else if (isWord(word, 'other', 'others', 'remaining', 'rest')) others = true;
-      else if (!isWord(word, 'of', 'the', 'its')) break;
+      const isCount = word?.number?.spelled && word.number.dimension === '';
+      if (isWord(word, 'other', 'others', 'remaining', 'rest')) others = true;
+      else if (!isCount && !isWord(word, 'of', 'the', 'its')) break;
       items.push(word!);
     }
     const stat = scene.items[left];
     if (!['none', 'all'].includes(keyOf(stat, 'stat') ?? '') && !isWord(stat, 'both')) return undefined;
     items.push(stat!);
+    // How many they are is no claim of its own.
+    for (const { number } of items) if (number) number.role = 'ignored';
     const all = group ?? [...primaries, ...secondaries];
     const before = scene.previous?.hue ?? scene.hue;
     if (others && before === undefined) return { hues: undefined, items };

@@ -6,7 +6,7 @@ import { changeWords } from '../lexicon/grammar.ts';
 import { isLimitItself } from '../limitSaid.ts';
 import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
-import { firstWith, hasKey, type Scene, valueNumbers } from '../scene.ts';
+import { firstWith, hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
 import { patchOf } from '../screenShare.ts';
 import { selectorOf, statOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
@@ -329,6 +329,15 @@ function valueProblem(
     isLedByBy(scene, item)
   )
     return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
+  // "The colour temperature is 6,600 K in the shadows": that is measured of white alone.
+  const tone = scene.axes.find((axis) => axis.kind === 'stimulus' && axis.tone && axis.to !== 100);
+  if (
+    quantity.axis === null &&
+    quantity.id.startsWith('white.') &&
+    tone &&
+    nearestAxis({ ...scene, focus: item }, 'stimulus') === tone
+  )
+    return { why: 'the quantity is not measured along these levels' };
   // "Neither rival can match its 742 nits": whose number it is stands apart from who is compared with it.
   if (
     isWord(last, 'its', 'our') &&

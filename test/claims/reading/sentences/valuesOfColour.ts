@@ -195,4 +195,19 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ],
   // What is missed is the gamut, not the number.
   ['It misses BT.2020 by a wide margin, covering only 71 %.', 'value coverage.bt2020.xy = 71 [70.5, 71.5]'],
+  ['It follows BT.1886 to within 4 %.', 'bound eotf.error max <= 4 and eotf.error min >= -4'],
+  [
+    'Tone mapping sets in at 75 %.',
+    'direction eotf.rolloff rolls-off',
+    'value eotf.rolloff = 75 [74.5, 75.5]',
+  ],
+  ['The tint is Δu′v′ 0.004 at worst.', 'unproven'],
+  ['Colour temperature runs from 6,600 K in the shadows to 7,020 K at white.', 'unproven', 'unproven'],
+  ['Blue is 4 % too strong in the greys.', 'unproven'],
+  [
+    'Almost all of P3 is covered; BT.2020 to three quarters.',
+    'unproven',
+    'value coverage.bt2020.xy = 75 [67.5, 82.5]',
+  ],
+  ['The average error of the six hues is 2.8.', 'unproven'],
 ];
