@@ -59,6 +59,10 @@ function makeContext(
   spoken: boolean,
 ): ReadingContext {
   const criteria = scoreSheet?.criteria.map(({ id }) => id);
+  const given = [meta, ...evidence.articles.map((article) => article.meta)].flatMap(({ award }) =>
+    typeof award === 'string' ? [award] : [],
+  );
+  const awards = [...new Set(given)].sort();
   return {
     own: meta.unit,
     locale: meta.locale ?? 'en-GB',
@@ -86,6 +90,7 @@ function makeContext(
           ...(criteria ? { criteria } : {}),
         };
       }),
+    ...(awards.length > 0 ? { awards } : {}),
     house,
     ...(spoken ? { spoken } : {}),
   };

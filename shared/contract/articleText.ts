@@ -31,6 +31,8 @@ export interface ReadingContext {
   units: readonly NamedUnit[];
   /** Ids of the units that the article compares its own with */
   against?: readonly string[];
+  /** Names of awards that reviews of the library give */
+  awards?: readonly string[];
   house: House;
   /** A spoken take: no punctuation, numbers as words. */
   spoken?: boolean;

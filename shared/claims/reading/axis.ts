@@ -102,6 +102,9 @@ function statesValue(items: readonly Item[], left: number): boolean {
       [second, items[left - 2]].some((item) => keyOf(item, 'gamut') !== undefined) &&
       !items.some((item) => ![undefined, 'coverage', 'area'].includes(keyOf(item, 'concept')))
     );
+  // "P3 coverage is over 99 %"
+  if (keyOf(before, 'comparator') !== undefined && isWord(second, 'is', 'was', 'stays'))
+    return items.slice(0, left).some((item) => keyOf(item, 'concept') === 'coverage' || keyOf(item, 'gamut'));
   return isWord(before, 'within');
 }
 

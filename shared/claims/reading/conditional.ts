@@ -79,6 +79,13 @@ function isPassing(items: readonly Item[], at: number): boolean {
   // "Under 4, if only by a whisker" concedes.
   if (isWord(item, 'if') && isWord(next, 'only', 'just', 'barely') && isWord(items[at + 2], 'by', 'just'))
     return true;
+  // "What you may notice is a mild red tint": it is there.
+  if (
+    isWord(item, 'may', 'might') &&
+    isWord(items[at - 1], 'you', 'one') &&
+    isWord(next, 'notice', 'see', 'spot', 'find')
+  )
+    return true;
   // "It would like a word" is a figure of speech.
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && isWord(items[at + 3], 'word')) return true;
   // "I would call the tint mild": the writer's choice of a word.
@@ -148,13 +155,15 @@ function followsStatement(clause: readonly Item[], guess: Item): boolean {
 /** "3,740:1, a loss most of us would take": the guess stands behind all that is claimed, parted by a comma. */
 function trailsStatement(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
   const mark = sentence.findLast(
-    ({ index, type, text }) => index < guess.index && type === 'mark' && text === ',',
+    ({ index, type, text }) => index < guess.index && type === 'mark' && (text === ',' || text === ';'),
   );
+  const claims = (item: Item) =>
+    isAnchor(item) ||
+    item.number?.role === 'axisOrValue' ||
+    (mark!.text === ';' && keyOf(item, 'format') !== undefined);
   return (
     mark !== undefined &&
-    clause.some(
-      (item) => item.index < mark.index && (isAnchor(item) || item.number?.role === 'axisOrValue'),
-    ) &&
+    clause.some((item) => item.index < mark.index && claims(item)) &&
     !clause.some((item) => item.index > mark.index && isAnchor(item))
   );
 }

@@ -22,8 +22,14 @@ function speaksOfSet(item: Item): boolean {
 /** "The remote weighs 90 g", "a soundbar with two HDMI ports": the thing that the clause is about, when it is no set. */
 export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
   const lead = scene.items.filter((item) => item.index < before.index);
+  // "On the scales in our post room": a place, and not what weighs so much.
+  const isPlace = (place: number) =>
+    lead
+      .slice(Math.max(0, place - 3), place)
+      .some((word) => isWord(word, 'in', 'into', 'across', 'beside', 'near'));
   const at = lead.findIndex(
-    (item) => item.type === 'word' && item.meanings.length === 0 && accessories.test(item.text),
+    (item, place) =>
+      item.type === 'word' && item.meanings.length === 0 && accessories.test(item.text) && !isPlace(place),
   );
   if (at < 0 || lead.slice(at).some(speaksOfSet)) return undefined;
   const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with', 'of', 'weighing');

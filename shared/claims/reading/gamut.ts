@@ -15,7 +15,10 @@ function diagramOf(scene: Scene): Item | undefined {
   const { focus } = scene;
   const behind =
     focus && scene.items.find((item) => item.index > focus.index && keyOf(item, 'diagram') !== undefined);
-  return behind ?? firstWith(scene, 'diagram');
+  // "On the xy diagram it covers 99.7 %, against 97.7 for the Harrow"
+  let earlier = scene.previous;
+  while (earlier && !firstWith(earlier, 'diagram')) earlier = earlier.previous;
+  return behind ?? firstWith(scene, 'diagram') ?? (earlier ? firstWith(earlier, 'diagram') : undefined);
 }
 
 /** How much of a gamut is covered, or its area, in the diagram that is named, else in either. */

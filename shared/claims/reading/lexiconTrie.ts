@@ -171,6 +171,8 @@ export function lexiconOf(context: ReadingContext): Lexicon {
     addUnits(lexicon, context);
     addModes(lexicon, context);
     addHouse(lexicon, context.house);
+    for (const award of context.awards ?? [])
+      lexicon.add(wordsOf(award), { kind: 'concept', key: 'award', data: 'name' }, 'front');
     const criteria = new Set(context.units.flatMap((unit) => unit.criteria ?? []));
     for (const criterion of criteria)
       lexicon.add(wordsOf(criterion.replaceAll('-', ' ').replaceAll('.', ' ')), {

@@ -20,7 +20,10 @@ export function takeQuestion(
   const asked = (kind: Parameters<typeof keyOf>[1]) =>
     items.map((item) => keyOf(item, kind)).find((key) => key !== undefined);
   const topic = asked('topic');
-  if (topic !== undefined && items.length <= 4) carry.asked = topic;
+  const asksOf =
+    isWord(items[0], 'any', 'no') ||
+    items.every((item) => keyOf(item, 'concept') === undefined && !item.number);
+  if (topic !== undefined && (items.length <= 4 || (items.length <= 7 && asksOf))) carry.asked = topic;
   else carry.asked = undefined;
   // "And gamma? 2.39.", "Magenta? On target.", "What is the average error? Point three!"
   const asksWhat = items.length <= 9 && isWord(items[0], 'what', "what's", 'how', 'so');

@@ -24,6 +24,8 @@ function usable(
 ): readonly Meaning[] {
   const capital = spoken || tokens[at]!.capital || tokens[at]!.kind === 'number';
   const fits = (meaning: Meaning): boolean => {
+    // "It is to be recommended" names no award.
+    if (meaning.kind === 'concept' && meaning.data === 'name' && !capital) return false;
     if (meaning.kind === 'measure') return unitsOfLabel(tokens, at, length);
     if (meaning.kind === 'currency') return false;
     if (

@@ -26,7 +26,7 @@ export const dimmingWords: Readonly<Record<string, string>> = {
 };
 
 export const roomWords: Readonly<Record<string, string>> = {
-  dark: `in a dark room; in the dark; in a darkened room; in a dim room; in darkness; with the lights off; in a blacked out room; at night; in a black room; dark room; in a dark living room; with the curtains drawn; in pitch darkness; in pitch dark; in a pitch dark room; in a fully dark room; in a completely dark room; in a pitch black room`,
+  dark: `with the lamps/lights out/off; with the lamp/light out/off; once the lamp/light is off/out; with the lights down; in a dark room; in the dark; in a darkened room; in a dim room; in darkness; with the lights off; in a blacked out room; at night; in a black room; dark room; in a dark living room; with the curtains drawn; in pitch darkness; in pitch dark; in a pitch dark room; in a fully dark room; in a completely dark room; in a pitch black room`,
   lit: `in a lit room; in a bright room; with the lights on; in daylight; by day; in a bright living room; in a sunny room; in a well lit room; with bias light; with a lamp on; with ambient light; in ambient light; bright room; lit room; in room light; in a sunlit room; in normal room light`,
 };
 
@@ -46,7 +46,7 @@ export const planeWords: Readonly<Record<string, string>> = {
 /** Signals of the panel that uniformity and angle are measured with. */
 export const levelWords: Readonly<Record<string, string>> = {
   white: `on white; white screen; white field; on a white field; on a white screen; full white field; white uniformity; with a white field; with a white screen; on a full white field`,
-  grey50: `on grey; on mid grey; at mid grey; on 50 % grey; on [a] 50/fifty percent grey [field]; on [a] 50/fifty per cent grey [field]; grey field; mid grey field; grey screen; 50 % grey field; on a grey field; grey uniformity; 50 % grey; on a mid grey field; on a 50 % grey field; 50 percent grey; 50 per cent grey; on a grey screen; fifty percent grey`,
+  grey50: `a grey picture; on grey; on mid grey; at mid grey; on 50 % grey; on [a] 50/fifty percent grey [field]; on [a] 50/fifty per cent grey [field]; grey field; mid grey field; grey screen; 50 % grey field; on a grey field; grey uniformity; 50 % grey; on a mid grey field; on a 50 % grey field; 50 percent grey; 50 per cent grey; on a grey screen; fifty percent grey`,
   black: `on black; black screen; black field; on a black field; on a black screen; black uniformity; with a black field`,
 };
 

@@ -80,12 +80,18 @@ export function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   let left = at - 1;
   while (
     keyOf(scene.items[left], 'hedge') !== undefined ||
+    keyOf(scene.items[left], 'comparator') !== undefined ||
     isWord(scene.items[left], 'just', 'only', 'you', 'us')
   )
     left -= 1;
   const verb = scene.items[left];
   const after = isWord(scene.items[at + 1], 'the', 'its') ? scene.items[at + 2] : scene.items[at + 1];
   const led = isWord(scene.items[at + 1], 'the', 'its') || / the$/.test(multiple.text);
+  // "The Umbra is less than half the price"
+  const priced =
+    isWord(after, 'price', 'money', 'cost') &&
+    isWord(verb, 'is', 'was', 'than', 'costs', 'at', 'under', 'over');
+  if (led && priced) return true;
   return (
     led &&
     keyOf(after, 'concept') !== undefined &&

@@ -56,6 +56,10 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
 function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): boolean {
   if (key !== 'rolls-off' && key !== 'clips' && key !== 'neither') return false;
   if (keyOf(item, 'topic') && key === 'clips' && !/^clip/.test(item.text)) return true;
+  // "Below the roll-off the error is lower": a place.
+  const noun = scene.items.indexOf(item);
+  const led = isWord(scene.items[noun - 1], 'the', 'its', 'that') ? scene.items[noun - 2] : undefined;
+  if (isWord(led, 'below', 'above', 'before', 'past', 'beyond', 'until', 'to', 'after', 'from')) return true;
   // "On our SDR clip": what is played.
   const before = scene.items[scene.items.indexOf(item) - 1];
   if (

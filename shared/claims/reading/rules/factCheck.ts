@@ -21,6 +21,10 @@ export function denialBefore(scene: Scene, item: Item): Item | undefined {
       entry.index < item.index &&
       item.index - entry.index <= 6 &&
       keyOf(entry, 'negation') === 'not' &&
+      // "Slim it isn't, because 79 mm of plastic …"
+      !scene.items.some(
+        (word) => word.index > entry.index && word.index < item.index && isWord(word, 'because', 'since'),
+      ) &&
       !(preposition && entry.index < preposition.index - 1) &&
       !isWord(scene.items[scene.items.indexOf(entry) + 1], 'only', 'merely') &&
       keyOf(entry, 'hedge') === undefined &&

@@ -124,7 +124,14 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
     const word = keyOf(item, 'house');
     if (!word || scene.used.has(item) || isNoun(scene, item)) continue;
     // "What you see is a blue tint" says what it is, not that it passes a limit.
-    if (isWord(scene.items[scene.items.indexOf(item) - 2], 'what') && weak.test(item.text)) continue;
+    const lead = scene.items.indexOf(item);
+    if (
+      weak.test(item.text) &&
+      (isWord(scene.items[lead - 2], 'what') ||
+        (isWord(scene.items[lead - 3], 'what') &&
+          isWord(scene.items[lead - 1], 'may', 'might', 'will', 'do')))
+    )
+      continue;
     // "It shows what an average can conceal"
     if (
       isWord(scene.items[scene.items.indexOf(item) + 1], 'what', 'how', 'why', 'that') &&
@@ -132,6 +139,24 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
     )
       continue;
     if (weak.test(item.text) && hasObject(scene, item)) continue;
+    // "A reference monitor": a thing to compare with.
+    if (
+      word === 'reference' &&
+      isWord(
+        scene.items[scene.items.indexOf(item) + 1],
+        'monitor',
+        'display',
+        'screen',
+        'disc',
+        'film',
+        'set',
+        'meter',
+        'curve',
+        'white',
+        'clip',
+      )
+    )
+      continue;
     // "3 is the threshold" says which it is.
     const at = scene.items.indexOf(item);
     if (

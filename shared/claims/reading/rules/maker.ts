@@ -49,7 +49,8 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       const subject = subjectOrBefore(scene, item);
       const words = [makerItem, participle ?? saying ?? figure, item];
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
-      if (!isSettled(subject) || subject.quantity.id === 'fact:price') {
+      const absurd = isSettled(subject) && subject.quantity.id === 'white.distance' && number.x >= 1;
+      if (!isSettled(subject) || absurd || subject.quantity.id === 'fact:price') {
         if (factNoun) continue;
         // What was claimed before is not what "and delivers" answers now.
         scene.carry.claimed = undefined;

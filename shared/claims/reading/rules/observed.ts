@@ -337,6 +337,10 @@ function answerOf(scene: Scene): { range: [number, number]; items: Item[] } | un
     isWord(items[never + 1], 'saw', 'seen', 'noticed', 'spotted')
   )
     return { range: [0, 0], items: items.slice(never, never + 2) };
+  const whole = items.find((item) => keyOf(item, 'severity')?.includes(' '));
+  // "Only if you go looking for it."
+  if (whole && items.indexOf(whole) <= 2 && items.length <= 9)
+    return { range: meaningOf(whole, 'severity')!.data as [number, number], items: [whole] };
   if (items.length > 5) return undefined;
   if (isWord(first, 'not') && isWord(items[1], 'on') && scene.units.length === 1)
     return { range: [0, 0], items: [first] };

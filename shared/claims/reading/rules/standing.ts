@@ -27,7 +27,7 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
   const at = scene.items.findIndex(
     (item) =>
       (isWord(item, 'matches', 'match', 'matching', 'equals') && !isGame(scene, item)) ||
-      (isWord(item, 'rivals') && other.item.index > item.index) ||
+      (isWord(item, 'rivals') && other.item.index > item.index && !isPlural(scene.items, item)) ||
       (isWord(item, 'same', 'identical') &&
         scene.items.some(
           (word) => word.index > item.index && word.index <= item.index + 2 && keyOf(word, 'concept'),
@@ -87,6 +87,12 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
     orderCheck(scene, quantity, direction, { type: 'matches' }, { units: [id] }, negated(scene, verb)),
     [verb, other.item, ...concepts(scene)],
   );
+}
+
+/** "Its rivals are the Plain and the Umbra" */
+function isPlural(items: readonly Item[], item: Item): boolean {
+  const at = items.indexOf(item);
+  return isWord(items[at + 1], 'are', 'were') || isWord(items[at - 1], 'the', 'its', 'both', 'two', 'our');
 }
 
 /** "During a match the Plain shows …": football. */

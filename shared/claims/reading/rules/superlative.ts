@@ -59,8 +59,7 @@ export function readSuperlative(
       'steps',
       'level',
       'levels',
-      'grey',
-      'greys',
+      ...(key === 'mostAccurate' ? [] : ['grey', 'greys']),
       'two',
       'three',
       'patch',
@@ -115,7 +114,8 @@ export function readSuperlative(
   const subjectOther = scene.units.find((mention) => mention.role === 'compared');
   if (subjectOther && cohort.except === undefined) {
     const id = resolveMention(subjectOther, scene.carry, scene.context);
-    if (id && isWord(scene.items[at + 1], 'of')) cohort.units = [id];
+    const itself = id === (scene.unit ?? scene.context.own);
+    if (id && !itself && isWord(scene.items[at + 1], 'of')) cohort.units = [id];
   }
   const ahead = scene.units.find(
     (mention) =>

@@ -9,7 +9,7 @@ import type { Quantity } from '../quantity.ts';
 import { firstWith, hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
 import { patchOf } from '../screenShare.ts';
 import { selectorOf, statOf } from '../selector.ts';
-import { isSettled } from '../settled.ts';
+import { isSettled, type Subject, settled } from '../settled.ts';
 import { statedNumber, statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { readBothSets } from './bothSets.ts';
@@ -53,11 +53,12 @@ export function readValues(scene: Scene, findings: Findings): undefined {
         number.factor = model.number!.factor;
       }
     }
-    const subject = subjectOf(
+    const found = subjectOf(
       scene,
       number.dimension === '' && !hasNumberSubject(scene) ? '' : number.dimension,
       item,
     );
+    const subject = isSettled(found) ? found : (ofRanking(scene, item) ?? found);
     if (!isSettled(subject)) continue;
     const { quantity } = subject;
     if (
@@ -462,6 +463,15 @@ function deniesNumber({ items }: Scene, negation: Item, number: Item): boolean {
         word.number !== undefined ||
         linking.has(word.text),
     );
+}
+
+/** "The Plain is slower, at 11.8": a bare number behind a ranking is of what was ranked. */
+function ofRanking({ items, said }: Scene, { index, number }: Item): Subject | undefined {
+  const ranked = said?.findLast((check) => check.kind === 'order');
+  const key = ranked?.kind === 'order' && ranked.key.type === 'quantity' ? ranked.key : undefined;
+  const lead = items.findLast((item) => item.index < index && keyOf(item, 'hedge') === undefined);
+  if (!key || number?.dimension !== '' || number.spelled || !isWord(lead, 'at', 'with')) return undefined;
+  return settled(key.id, '', []);
 }
 
 /** "The mean error decreased by 1.8" */

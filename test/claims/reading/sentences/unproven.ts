@@ -29,7 +29,6 @@ export const unproven: readonly SentenceRow[] = [
   ['Viewing angles are narrow.', 'opinion'],
   ['It covers almost all of P3.', 'unproven'],
   ['BT.709 is fully covered.', 'unproven'],
-  ['The Veltrane is two thirds the price.', 'unproven'],
   ['In the box are four HDMI cables.', 'unproven'],
   ['Peak luminance should be around 750 nits.', 'unproven'],
   ['Errors under 1 cannot be seen.', 'unproven'],
