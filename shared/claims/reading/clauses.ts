@@ -81,6 +81,17 @@ function isNoneOn(items: readonly Item[]): boolean {
   );
 }
 
+/** "… which is exactly what Orrinvale promises": the maker's number, taken up. */
+function promisesWhat(items: readonly Item[]): boolean {
+  const what = items.findIndex((item) => isWord(item, 'what'));
+  return (
+    what >= 0 &&
+    isWord(items[0], 'which') &&
+    items.slice(what).some((item) => keyOf(item, 'maker') ?? keyOf(item, 'makerWord')) &&
+    items.slice(what).some((item) => keyOf(item, 'saying'))
+  );
+}
+
 /** "I saw a dirty screen": a topic that was seen */
 function seesTopic(items: readonly Item[]): boolean {
   return (
@@ -274,6 +285,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (hasVerb(piece.items) && piece.items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items) ||
+      promisesWhat(piece.items) ||
       (order > 0 && isGapped(piece.items));
     const last = clauses[clauses.length - 1];
     if (!strong) {

@@ -31,7 +31,10 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
   if (concept === 'deItp' || hasKey(scene, 'concept', 'deItp')) return settled('grey.deitp', 'deItp', [item]);
   if (hasKey(scene, 'concept', 'chartError'))
     return settled('chart.de2000', 'chartError', [firstWith(scene, 'concept', 'chartError')]);
-  if (hue && concept !== 'greyError') return settled(`sweep.${hue.hue}.de2000`, 'error', [item, hue.item]);
+  // "Its worst blue lands at 1.3" behind a word on the greys: the hue is named here.
+  const ofNamedHue = hue?.item !== undefined && item === undefined && keyOf(hue.item, 'hue') !== undefined;
+  if (hue && (concept !== 'greyError' || ofNamedHue))
+    return settled(`sweep.${hue.hue}.de2000`, 'error', [item, hue.item]);
   if (isOffAxis(scene) && concept !== 'greyError')
     return settled(
       scene.conditions.plane === 'vertical' ? 'angle.vertical.de2000' : 'angle.de2000',

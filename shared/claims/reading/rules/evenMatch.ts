@@ -61,6 +61,11 @@ export function readEvenMatch(scene: Scene, findings: Findings): undefined {
   const count = scene.items.find(({ number }) => number?.spelled && number.x === 2);
   if (count) count.number!.role = 'ignored';
   if ('problem' in quantity && about.length === 0 && !pair) return;
+  // "Check that your sideboard is level"
+  const ofSets =
+    scene.units.length > 0 ||
+    scene.items.some((item) => keyOf(item, 'pronoun') || isWord(item, 'two', 'both', 'them', 'they', 'pair'));
+  if (!pair && about.length === 0 && !ofSets && !count) return;
   if ('problem' in quantity || !pair)
     return refuse(findings, scene, 'order', 'the words do not say which sets are level, or in what', [
       ...words,

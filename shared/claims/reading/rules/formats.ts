@@ -90,6 +90,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     !topical &&
     !verb &&
     !isBareList(scene, formats) &&
+    !isBareDenial(scene, formats) &&
     !(
       scene.previous?.items.some((item) => isOneOf(item, supporting)) &&
       scene.items.some((item) => keyOf(item, 'negation'))
@@ -191,6 +192,16 @@ function isBareList(scene: Scene, formats: readonly Item[]): boolean {
       (item) => item.number ?? keyOf(item, 'concept') ?? keyOf(item, 'verb') ?? keyOf(item, 'topic'),
     ) &&
     !hasVerb(scene.sentence)
+  );
+}
+
+/** "No HDR10+ on this one, though.": a format that is denied, without a verb. */
+function isBareDenial(scene: Scene, formats: readonly Item[]): boolean {
+  return (
+    isWord(scene.items[0], 'no') &&
+    scene.items[1] === formats[0] &&
+    !hasVerb(scene.items) &&
+    !scene.items.some((item) => item.number ?? keyOf(item, 'concept') ?? keyOf(item, 'topic'))
   );
 }
 

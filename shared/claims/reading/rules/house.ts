@@ -138,7 +138,7 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       weak.test(item.text)
     )
       continue;
-    if (weak.test(item.text) && hasObject(scene, item)) continue;
+    if (weak.test(item.text) && (scene.conditional || hasObject(scene, item))) continue;
     // "A reference monitor": a thing to compare with.
     if (
       word === 'reference' &&

@@ -264,6 +264,7 @@ function readWhatIsClaimed(
   saying: Item | undefined,
 ): boolean {
   const what = scene.items.find((item) => isWord(item, 'what') && makerItem && item.index < makerItem.index);
+  if (what && saying && readAsPromised(scene, findings, what, saying)) return true;
   if (!what || !saying || saying.index < what.index || scene.items.some(({ number }) => number)) return false;
   const verb = scene.items.find(
     (item) =>
@@ -282,6 +283,31 @@ function readWhatIsClaimed(
   const operand = operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'over'));
   const bound = { operand, op: denied ? ('<' as const) : ('>=' as const), x: claimed.x, unit: claimed.unit };
   propose(findings, scene, 'maker', { kind: 'bound', bounds: [bound] }, words);
+  return true;
+}
+
+/** "Lag is 9.6 ms, which is exactly what Orrinvale promises": the maker promises the number that was just stated. */
+function readAsPromised(scene: Scene, findings: Findings, what: Item, saying: Item): boolean {
+  const said = scene.previous?.said?.at(-1);
+  const own = said?.kind === 'value' && said.operand.type === 'quantity' && !said.negated ? said : undefined;
+  const is = isWord(scene.items[0], 'which') && isWord(scene.items[1], 'is', 'was', "'s");
+  const plain = scene.items
+    .slice(2, scene.items.indexOf(what))
+    .every((item) => isWord(item, 'exactly', 'just', 'precisely') || keyOf(item, 'hedge') === 'exactly');
+  if (own?.operand.type !== 'quantity' || !is || !plain || scene.items.some(({ number }) => number))
+    return false;
+  const { stated } = own;
+  const check = {
+    kind: 'fact' as const,
+    key: makerKey(scene, own.operand.id),
+    op: '=' as const,
+    x: stated.x,
+    stated,
+    ...(stated.unit && { unit: stated.unit }),
+    by: 'maker',
+    conditions: factConditions(scene),
+  };
+  propose(findings, scene, 'maker', check, [...scene.items.slice(1, scene.items.indexOf(saying) + 1)]);
   return true;
 }
 

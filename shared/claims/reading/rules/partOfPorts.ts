@@ -46,6 +46,12 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   const bare = item.number?.dimension === '' && !item.number.role;
   if ((bare || isWord(item, 'one')) && ofThem(at + 1))
     return { items: items.slice(at, at + 3), count: item, x: item.number?.x ?? 1 };
+  // "On the Plain, three of the sockets are 2.1"
+  const ofSockets =
+    isWord(items[at + 1], 'of') &&
+    isWord(items[at + 2], 'the', 'its') &&
+    isWord(items[at + 3], 'sockets', 'ports', 'inputs', 'connectors');
+  if (bare && ofSockets) return { items: items.slice(at, at + 4), count: item, x: item.number!.x };
   // "Of the four HDMI inputs, three are of version 2.1"
   if (bare && isWord(items[at + 1], 'are', 'is', 'being'))
     return { items: [item], count: item, x: item.number!.x };

@@ -99,6 +99,21 @@ export function readTints(scene: Scene, findings: Findings): undefined {
         words.push(hue);
       }
     }
+    // "Greenish snow": of what was filmed.
+    const noun = scene.items[at + 1];
+    const subjectBefore = scene.items
+      .slice(0, at)
+      .some(
+        (entry) => keyOf(entry, 'tone') || plays(entry, 'greys') || keyOf(entry, 'concept') !== undefined,
+      );
+    if (
+      /ish$/.test(item.text) &&
+      !subjectBefore &&
+      noun?.type === 'word' &&
+      noun.meanings.length === 0 &&
+      !isWord(noun, 'cast', 'tinge', 'hue', 'shade', 'and', 'in', 'from', 'at', 'on', 'but')
+    )
+      continue;
     if (name === 'tinted') {
       const hue = scene.items[at + 1];
       if (keyOf(hue, 'hue')) {
