@@ -20,6 +20,10 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
   const hues = scene.items.find((word) => isWord(word, 'hues', 'primaries', 'secondaries'));
   if (hues && !hue && concept !== 'greyError' && !hasKey(scene, 'concept', 'greyError', 'chartError'))
     return { problem: 'no quantity is of several hues at once' };
+  // "Skin patches stay under 2": some of the chart, which the reading does not tell apart.
+  const skin = scene.items.find((word) => isWord(word, 'skin', 'flesh', 'pastel'));
+  if (skin && (item === undefined || concept === 'chartError'))
+    return { problem: 'the words name some of the colours, and no quantity is of these alone' };
   const total = firstWith(scene, 'concept', 'totalWord');
   // "The colour error at 45 degrees": of the view from the side, where no chart is named.
   if (concept === 'chartError' && isOffAxis(scene) && !/chart|patch|checker/.test(item?.text ?? ''))
@@ -164,6 +168,10 @@ export function byConcept(
       return settled('standby', concept, [item]);
     case 'power': {
       const standby = firstWith(scene, 'concept', 'standby');
+      // "No more than 96 W, standby included"
+      const beside = standby && scene.items[scene.items.indexOf(standby) + 1];
+      if (isWord(beside, 'included', 'excluded', 'aside'))
+        return { problem: 'the words do not say which power is meant' };
       if (standby) return settled('standby', 'standby', [item, standby]);
       return settled(powerId(scene), concept, [item]);
     }

@@ -6,6 +6,14 @@ import type { Scene } from './scene.ts';
 
 /** "Only the Umbra covers …", "the Umbra alone stays …": the word that leaves out all other sets. */
 export function onlyWord({ items, units }: Scene): { word: Item; set: Item } | undefined {
+  // "It is the only set here to stay under 3"
+  const alone = items.find(
+    (item, at) =>
+      isWord(item, 'only', 'the only') &&
+      isWord(items[at + 1], 'set', 'one', 'television', 'tv', 'model', 'screen') &&
+      !isWord(items[at - 1], 'not'),
+  );
+  if (alone) return { word: alone, set: alone };
   const mention = units.find(({ role }) => role === 'subject');
   if (!mention) return undefined;
   const at = items.indexOf(mention.item);

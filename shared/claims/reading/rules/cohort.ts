@@ -55,7 +55,7 @@ export function cohortOf(scene: Scene): { cohort: Cohort; items: Item[] } {
   if (group && members) {
     Object.assign(cohort, members);
     items.push(...group.items);
-    for (const item of group.items) item.number!.role = 'cohort';
+    for (const { number } of group.items) if (number) number.role = 'cohort';
   }
   const barred = scene.units.filter((mention) => mention.role === 'barred');
   const except = barred

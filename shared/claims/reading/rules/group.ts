@@ -10,10 +10,15 @@ export function groupOf(context: ReadingContext, n: number): Cohort | undefined 
   return context.units.length === n ? {} : undefined;
 }
 
+const collectives: Readonly<Record<string, number>> = { pair: 2, duo: 2, trio: 3, threesome: 3, quartet: 4 };
+
 /** "the quickest of the three", "among the four": the number of sets in the group, and its words. */
 export function groupNamed(scene: Scene): { n: number; items: Item[] } | undefined {
   for (const [at, item] of scene.items.entries()) {
     const { number } = item;
+    const several = collectives[item.text];
+    if (several !== undefined && isWord(scene.items[at - 1], 'the', 'this', 'our'))
+      return { n: several, items: [item] };
     if (number?.dimension !== '' || number.x < 2 || number.x > 20 || (number.role && number.role !== 'value'))
       continue;
     const before = scene.items[at - 1];

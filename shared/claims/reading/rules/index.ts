@@ -69,7 +69,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   },
   {
     read: readPartOfPorts,
-    needs: [{ kinds: ['number'] }, { kinds: ['fact', 'statement', 'saidBefore'] }],
+    needs: [
+      { kinds: ['number'] },
+      { kinds: ['fact', 'statement', 'saidBefore'], words: ['sockets', 'ports', 'inputs'] },
+    ],
   },
   {
     read: readCounts,

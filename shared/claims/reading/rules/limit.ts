@@ -308,6 +308,17 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       );
       continue;
     }
+    // "Two thirds of the chart stay under 2"
+    const part = scene.items.find(
+      (entry, place) =>
+        entry.index < item.index &&
+        keyOf(entry, 'multiple') !== undefined &&
+        (/ of(?: the)?$/.test(entry.text) || isWord(scene.items[place + 1], 'of')),
+    );
+    if (part && number.dimension === '') {
+      refuse(findings, scene, 'limit', 'the words leave open how many levels are meant', [part, ...words]);
+      continue;
+    }
     // "Within 50 K of the target"
     if (number.dimension === 'temperature' && number.x < 1500) {
       refuse(findings, scene, 'limit', 'a distance from the target in kelvin is no check', words);

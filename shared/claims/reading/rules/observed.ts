@@ -22,6 +22,13 @@ export function severityOf(
         ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
         isWord(item, 'free', 'absent', 'absence')) &&
       !usedBefore.has(item) &&
+      // "Shows haloes at 45 degrees, not from the front"
+      !(
+        isWord(item, 'not') &&
+        item.index > topic.index &&
+        isWord(scene.sentence[item.index - 1], ',', 'but') &&
+        isWord(scene.items[place + 1], 'from', 'on', 'in', 'at', 'with')
+      ) &&
       // "No crush; banding: clearly visible"
       !scene.sentence.slice(item.index, topic.index).some((mark) => isWord(mark, ';')),
   );

@@ -77,7 +77,13 @@ export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
   let share: PortShare | undefined;
   for (; at < items.length && !share; at += 1) if (!scene.used.has(items[at]!)) share = shareAt(items, at);
   if (!share) return;
-  const counted = countedBefore(scene, share.items[0]!);
+  // Whose sockets these are, their version tells: no USB socket is a 2.1.
+  const isHdmi =
+    isWord(share.items[3], 'sockets', 'ports', 'inputs') &&
+    items.some(({ text }) => /^(?:1\.4|2\.[01])$/.test(text));
+  const counted =
+    countedBefore(scene, share.items[0]!) ??
+    (isHdmi ? { key: 'hdmi.count', x: 0, conditions: factConditions(scene) } : undefined);
   if (!counted) return;
   const rest = items.filter((item) => item.index > share.items.at(-1)!.index);
   const end = rest.find((item) => !links.test(item.text));

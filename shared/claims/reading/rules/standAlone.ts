@@ -104,7 +104,7 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
   const items = scene.items.filter((word) => word !== item);
   const check = orderCheck({ ...scene, items }, quantity, direction, { type: 'best' }, members);
   propose(findings, scene, 'order', check, words);
-  for (const word of group.items) word.number!.role = 'cohort';
+  for (const { number } of group.items) if (number) number.role = 'cohort';
   return true;
 }
 

@@ -25,6 +25,11 @@ export function readSuperlative(
     scene.used.add(item);
     return;
   }
+  // "In its brightest mode"
+  if (isWord(scene.items[at + 1], 'mode', 'setting', 'preset', 'scene', 'scenes', 'window', 'picture')) {
+    scene.used.add(item);
+    return;
+  }
   // "At its thickest": a place of the cabinet.
   if (isWord(before, 'its') && isWord(scene.items[at - 2], 'at')) return;
   // "The best television I have ever had": in what, nobody says.

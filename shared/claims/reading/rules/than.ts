@@ -51,7 +51,10 @@ export function awayFrom(scene: Scene): (ComparativeEntry & { item: Item; byMeri
 function awayAt(scene: Scene, item: Item): (ComparativeEntry & { item: Item }) | undefined {
   const at = scene.items.indexOf(item);
   const before = scene.items[at - 1];
-  if (!before?.number || before.number.role === 'axis' || before.number.dimension === '') return undefined;
+  // "More than a third above what the Umbra gives"
+  const share = keyOf(before, 'multiple') !== undefined && isWord(item, 'above', 'below', 'over', 'under');
+  if (!share && (!before?.number || before.number.role === 'axis' || before.number.dimension === ''))
+    return undefined;
   const key = keyOf(item, 'comparator');
   const on = isWord(scene.items[at + 1], 'on');
   const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on') || (on && isWord(item, 'up'));

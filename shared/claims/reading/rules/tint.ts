@@ -132,6 +132,16 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'direction', 'the words do not say after what it was gone', [item, ...words]);
       continue;
     }
+    // "Clean up to 60 %, then bluish": behind where the stretch ends.
+    const then = scene.items.find((entry) => entry.index < item.index && isWord(entry, 'then', 'thereafter'));
+    if (then && scene.axes.some((axis) => axis.items.every((entry) => entry.index < then.index))) {
+      refuse(findings, scene, 'direction', 'the words do not say from which level on', [
+        then,
+        item,
+        ...words,
+      ]);
+      continue;
+    }
     // "The adjustment cured the blue cast"
     const cured = scene.items.find(
       (entry) =>

@@ -265,6 +265,23 @@ function valueProblem(
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
   const second = scene.items[at - 2];
+  // No white is so dim: the number is of something that has no quantity, a halo or a black.
+  if (
+    /^(?:peak|white$)/.test(quantity.id) &&
+    number.dimension === 'luminance' &&
+    number.x * number.factor < 2
+  )
+    return { why: 'the words do not say which luminance is meant', alone: true };
+  // "742, 738 and 745 nits on three days": several numbers of one thing.
+  const listed = scene.sentence.slice(item.index - 3, item.index);
+  if (
+    listed.length === 3 &&
+    isWord(listed[2], 'and') &&
+    listed[1]?.number?.dimension === '' &&
+    isWord(listed[0], ',') &&
+    scene.sentence[item.index - 4]?.number !== undefined
+  )
+    return { why: 'the words give several numbers, and do not say how they differ', alone: true };
   if (isLimitItself(scene.sentence, item))
     return { why: 'the number is the limit, not what was measured', alone: true };
   // "White measures x 0.3127, y 0.3290"
