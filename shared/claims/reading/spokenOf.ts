@@ -1,5 +1,6 @@
 import { type Item, isWord, keyOf } from './items.ts';
 import { knownGroup } from './knownGroup.ts';
+import { onEach, partOfAll } from './partOfSets.ts';
 import { countsPorts, isPortCount } from './portCount.ts';
 import type { Scene } from './scene.ts';
 
@@ -25,94 +26,25 @@ export function addressesOwn({ items, previous, context }: Scene): boolean {
   });
 }
 
-/** "None of the three", "every one of them", "each of the sets", "two of the three": all of several sets, or some. */
-function partOfAll(items: readonly Item[]): { count?: Item } | 'some' | undefined {
-  const words = items.filter((item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'where', 'while'));
-  const text = words
-    .slice(0, 6)
-    .map((word) => word.text)
-    .join(' ');
-  const all =
-    /^(?:none|not one|not a single one|each|every one|all|any|both|neither|no two)(?: one)? of (?:the |these |those )?/.exec(
-      text,
-    )?.[0];
-  if (all === undefined) {
-    const [first, of, the, count] = words;
-    const some =
-      first?.number?.spelled === true &&
-      isWord(of, 'of') &&
-      isWord(the, 'the') &&
-      count?.number?.spelled === true &&
-      isOfSets(words, 4);
-    return some ? 'some' : undefined;
-  }
-  const at =
-    words.findIndex(
-      (_, place) =>
-        words
-          .slice(0, place + 1)
-          .map((word) => word.text)
-          .join(' ').length >= all.trimEnd().length,
-    ) + 1;
-  const next = words[at];
-  if (next?.number?.spelled && next.number.dimension === '') {
-    if (!isOfSets(words, at + 1)) return undefined;
-    // "Not one of the three keeps every level under 3": of which the denial is, nobody knows.
-    const every = words.slice(at).some((word) => keyOf(word, 'stat') === 'all');
-    return /^no/.test(all) && every ? 'some' : { count: next };
-  }
-  return isWord(next, 'them', 'the sets', 'sets', 'televisions') ? {} : undefined;
-}
-
-/** Behind "of the three": sets by their noun, or what they do. */
-function isOfSets(words: readonly Item[], at: number): boolean {
-  const next = words[at];
-  if (isWord(next, 'sets', 'televisions', 'tvs', 'models', 'screens', 'rivals')) return true;
-  return (
-    keyOf(next, 'verb') !== undefined ||
-    isWord(
-      next,
-      ...['has', 'have', 'is', 'are', 'was', 'were', 'does', 'do', 'shows', 'show', 'gets', 'get'],
-    ) ||
-    isWord(
-      next,
-      ...[
-        'supports',
-        'support',
-        'costs',
-        'weighs',
-        'weigh',
-        'draws',
-        'draw',
-        'makes',
-        'make',
-        'passes',
-        'pass',
-      ],
-    )
-  );
-}
-
-/** "… on any of the three sets", "with all three televisions": the count of the sets that something is said of. */
-function onEach(items: readonly Item[]): Item | undefined {
-  const at = items.findIndex(
-    ({ number }, place) =>
-      number?.spelled === true &&
-      number.dimension === '' &&
-      isWord(items[place + 1], 'sets', 'televisions', 'tvs', 'models', 'screens') &&
-      ['all', 'any'].includes(keyOf(items[place - 1], 'stat') ?? '') &&
-      isWord(items[place - 2], 'on', 'in', 'with', 'across', 'for'),
-  );
-  const ranks = items.some((item) => keyOf(item, 'superlative') ?? keyOf(item, 'ordinal'));
-  return at < 0 || ranks ? undefined : items[at];
-}
-
 /** A word for something that a set has: a quantity, a fact, something seen. */
 function isAspect(item: Item | undefined): boolean {
   return (
     (keyOf(item, 'concept') ?? keyOf(item, 'fact') ?? keyOf(item, 'topic') ?? keyOf(item, 'hue')) !==
     undefined
   );
+}
+
+/** "It has four HDMI ports; all four are 2.1": the ports, not the sets. */
+function speaksOfPorts(
+  items: readonly Item[],
+  sentence: readonly Item[],
+  index: number,
+  carry: Scene['carry'],
+): boolean {
+  if (index === 0 && carry.statement !== undefined && countsPorts(carry.statement.check)) return true;
+  const first = items.find((item) => item.type !== 'mark')?.index ?? 0;
+  for (let at = 0; at < first; at += 1) if (isPortCount(keyOf(sentence[at], 'fact'))) return true;
+  return false;
 }
 
 /** "The Kasulind and the Umbra have …": sets by name; "both keep …", "the others have …": several, and none is named. */
@@ -143,11 +75,7 @@ export function groupNamed({
       ? ids
       : undefined;
   }
-  // "It has four HDMI ports; all four are 2.1": the ports, not the sets.
-  const lead = items.find((item) => item.type !== 'mark');
-  const portsBefore =
-    sentence.some((item) => lead && item.index < lead.index && isPortCount(keyOf(item, 'fact'))) ||
-    (index === 0 && carry.statement !== undefined && countsPorts(carry.statement.check));
+  const portsBefore = speaksOfPorts(items, sentence, index, carry);
   const part = subjects.length === 0 && !portsBefore ? partOfAll(items) : undefined;
   if (part === 'some') return 'unnamed';
   if (part?.count) {
