@@ -248,6 +248,14 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   const comparator = keyOf(before, 'comparator');
   // "Never misses its target by more than 3 %": how far, not where.
   if (comparator !== undefined && percent && !noun && isWord(items[left - 1], 'by')) return null;
+  // "Never wanders more than 3 % from BT.1886": how far, too.
+  if (
+    comparator !== undefined &&
+    percent &&
+    !noun &&
+    /^(?:wander|stray|deviat|drift|depart|differ|swerv)/.test(items[left - 1]?.text ?? '')
+  )
+    return null;
   // "With no error above 4 %"
   if (
     comparator === '>' &&

@@ -86,6 +86,13 @@ function isPassing(items: readonly Item[], at: number): boolean {
     isWord(next, 'notice', 'see', 'spot', 'find')
   )
     return true;
+  // "1,148 was the most this sample would give me": what it gave.
+  if (
+    isWord(item, 'would', 'could') &&
+    isWord(next, 'give', 'do', 'manage', 'reach', 'muster', 'deliver') &&
+    items.slice(Math.max(0, at - 5), at).some((word) => isWord(word, 'most', 'all', 'highest', 'best'))
+  )
+    return true;
   // "It would like a word" is a figure of speech.
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && isWord(items[at + 3], 'word')) return true;
   // "I would call the tint mild": the writer's choice of a word.
@@ -93,7 +100,8 @@ function isPassing(items: readonly Item[], at: number): boolean {
     isWord(item, 'would', 'may', 'might') &&
     isWord(items[at - 1], 'i', 'we') &&
     (isWord(next, 'call', 'describe', 'rate', 'put', 'say') ||
-      (isWord(next, 'fairly', 'safely', 'well') && isWord(items[at + 2], 'call', 'say')))
+      (isWord(next, 'fairly', 'safely', 'well', 'not', 'never', 'hardly') &&
+        isWord(items[at + 2], 'call', 'say', 'describe')))
   )
     return true;
   // "Our buyer would like it noted that it costs £839": the statement stands.

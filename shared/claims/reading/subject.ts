@@ -66,6 +66,11 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     return luminanceSubject(scene, 'sustained', opener, dimension);
   if (dimension === 'percent' && near && keepsOfLight(scene, near)) return settled('peak.hold', 'hold', []);
   if (isWord(lead, 'sustained', 'settled')) return luminanceSubject(scene, 'sustained', lead, dimension);
+  // "The balance reads 118 for blue and 95 for red"
+  const behind = near ? scene.items.slice(scene.items.indexOf(near) + 1, scene.items.indexOf(near) + 3) : [];
+  const forHue = isWord(behind[0], 'for') && keyOf(behind[1], 'hue') !== undefined;
+  if (forHue && scene.sentence.some((item) => isWord(item, 'balance')))
+    return { problem: 'the words do not say at which level the balance was read' };
   const corner = dimension === 'percent' ? (cellOf(scene) ?? spreadOf(scene)) : undefined;
   if (corner) return corner;
   for (const item of conceptsFor(scene, dimension, near)) {

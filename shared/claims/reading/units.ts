@@ -326,6 +326,8 @@ function setBeforeBracket({ items, sentence, context }: Scene): string | undefin
   return id === undefined ? undefined : narrowed(id, context);
 }
 
+const across = ['across', 'over', 'around', 'of', 'off', 'in', 'on', 'from', 'to'];
+
 const apart = 'the words say how far two sets lie apart, not what was measured';
 
 /** "Between the Plain and the Hearth lie £120": of neither of the two. */
@@ -350,7 +352,16 @@ export function settleUnit(scene: Scene): void {
   const earlier = main ? main.unit : (carry.unit ?? section);
   const inSection = section !== undefined && earlier === section;
   const size = sizeNamed(scene.items);
-  const pronoun = scene.items.find((item) => keyOf(item, 'pronoun') && keyOf(item, 'pronoun') !== 'rival');
+  const pronoun = scene.items.find(
+    (item, at) =>
+      keyOf(item, 'pronoun') &&
+      keyOf(item, 'pronoun') !== 'rival' &&
+      // "A white field falls off across the screen": a place, and no word for a set.
+      !(
+        /^the (?:screen|panel|picture|display|image)$/.test(item.text) &&
+        isWord(scene.items[at - 1], ...across)
+      ),
+  );
   const pronounKey = addressesOwn(scene) ? 'own' : keyOf(pronoun, 'pronoun');
   const antecedent = antecedentOf(scene);
   const several = groupNamed(scene);

@@ -83,6 +83,27 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
       (isWord(item, 'has', 'have', 'takes', 'includes', 'get', 'gets') &&
         formats.some((format) => format.index > item.index && format.index <= item.index + 3)),
   );
+  // "What Veltrane leaves out is HDR10+"
+  const leftOut = scene.items.some(
+    (item, at) => isWord(item, 'leaves', 'left') && isWord(scene.items[at + 1], 'out'),
+  );
+  if (leftOut && isWord(scene.items[0], 'what')) {
+    for (const item of formats)
+      propose(
+        findings,
+        scene,
+        'fact',
+        {
+          kind: 'fact',
+          key: 'hdr.formats',
+          op: 'excludes',
+          x: [keyOf(item, 'format')!],
+          conditions: factConditions(scene),
+        },
+        [item],
+      );
+    return;
+  }
   const missing =
     verb &&
     isWord(verb, 'missing', 'absent', 'lacks', 'omits', 'lack', 'ignores', 'skips', 'drops', 'misses');

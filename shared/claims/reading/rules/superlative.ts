@@ -26,7 +26,20 @@ export function readSuperlative(
     return;
   }
   // "In its brightest mode"
-  if (isWord(scene.items[at + 1], 'mode', 'setting', 'preset', 'scene', 'scenes', 'window', 'picture')) {
+  if (
+    isWord(
+      scene.items[at + 1],
+      'white',
+      'field',
+      'mode',
+      'setting',
+      'preset',
+      'scene',
+      'scenes',
+      'window',
+      'picture',
+    )
+  ) {
     scene.used.add(item);
     return;
   }

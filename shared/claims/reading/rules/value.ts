@@ -288,7 +288,11 @@ function valueProblem(
   if (isWord(last, 'x', 'y', 'u', 'v', "u'", "v'"))
     return { why: 'a chromaticity is judged by its distance from the target', alone: true };
   // "A 10 % window holds 742 nits and then sags to 690": what it is after a while is the hold of the peak.
-  if (quantity.dimension === 'luminance' && isWord(last, 'to') && scene.items.slice(0, at).some(isFlagging))
+  if (
+    quantity.dimension === 'luminance' &&
+    isWord(last, 'to') &&
+    scene.items.slice(0, at).some((word) => isFlagging(word) || isWhile(scene.sentence, word))
+  )
     return { why: 'the words do not say when it is so', alone: true };
   // "Films are mastered at 4,000 nits", "it needs 742 nits to look good", "we set white to 120 nits"
   const need = scene.items
@@ -495,6 +499,14 @@ function ofRanking({ items, said }: Scene, { index, number }: Item): Subject | u
 function changes(scene: Scene): boolean {
   return (
     hasKey(scene, 'verb', 'fall', 'rise', 'cut') || scene.items.some((word) => isOneOf(word, changeWords))
+  );
+}
+
+/** "Leave that window up for a couple of minutes and the figure sinks to 976" */
+function isWhile(sentence: readonly Item[], { index }: Item): boolean {
+  return (
+    isWord(sentence[index], 'sinks', 'sank', 'drops', 'falls') &&
+    sentence.slice(0, index).some((word) => isWord(word, 'minutes', 'seconds', 'while'))
   );
 }
 
