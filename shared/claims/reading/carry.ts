@@ -56,6 +56,8 @@ export interface Carry {
   /** Header row of the table in hand: texts by column */
   header?: string[];
   table?: number;
+  /** The turn ended by asking, and what it set is for the answer. */
+  questioned?: true;
   /** The block was a turn of a conversation, which the next turn goes on from. */
   turn?: true;
   /** First cell of the row in hand */
@@ -86,6 +88,7 @@ const nothing: Carry = {
   limit: undefined,
   header: undefined,
   table: undefined,
+  questioned: undefined,
   turn: undefined,
   rowHead: undefined,
   row: undefined,
@@ -103,13 +106,14 @@ export function startOfArticle(): Carry {
 }
 
 /**
- * The state at the beginning of a block, from the state at the end of the one before. The turns of a conversation are
- * one paragraph.
+ * The state at the beginning of a block, from the state at the end of the one before. A turn of a conversation goes on
+ * with what the turn before spoke of.
  */
 export function enterBlock(carry: Carry, block: Block, text: string): Carry {
   const turn = block.kind !== 'heading' && block.kind !== 'cell' && isTurn(text);
   if (turn) {
-    if (carry.turn) return carry;
+    // Conditions last to the paragraph's end, but what a question set is for its answer.
+    if (carry.turn) return carry.questioned ? carry : { ...carry, paragraph: {} };
     const next = under(carry.headings);
     next.turn = turn;
     return next;

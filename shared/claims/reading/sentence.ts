@@ -84,8 +84,10 @@ export function readSentence(
   }
   if (items[items.length - 1]?.text === '?') {
     takeQuestion(items, context, carry, angleTalk);
+    carry.questioned = true;
     return [];
   }
+  carry.questioned = undefined;
   if (isSecondHand(items)) return [];
   if (!isHeading && isIdle(items, carry, context.own)) {
     forgetSentence(carry);

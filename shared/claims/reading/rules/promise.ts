@@ -114,7 +114,19 @@ export function readNearMiss(scene: Scene, findings: Findings): boolean {
       (number.comparator === '<=' || number.comparator === '<') &&
       isWord(scene.items[at - 1], 'within') &&
       isWord(next, 'of') &&
-      isWord(scene.items[at + 2], 'that', 'it', 'this', 'the') &&
+      // "Of the promise", and not "of the PQ curve"
+      (isWord(scene.items[at + 2], 'that', 'it', 'this') ||
+        (isWord(scene.items[at + 2], 'the') &&
+          isWord(
+            scene.items[at + 3],
+            'promise',
+            'promised',
+            'claim',
+            'claimed',
+            'figure',
+            'number',
+            'quoted',
+          ))) &&
       !scene.used.has(item)
     );
   });

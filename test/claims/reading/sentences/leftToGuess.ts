@@ -116,4 +116,15 @@ export const leftToGuess: readonly SentenceRow[] = [
     'value sweep.blue.saturation average = -6 [-6.5, -5.5]',
   ],
   ['Sit 45 degrees off and more than half the light is gone.', 'bound angle.luminance at 45 {angle 45} < 50'],
+  [
+    'The Umbra has the higher native contrast. A white field falls off by 8% across the screen.',
+    'order contrast.native {nocthale} higher ahead of orrinvale-hearth-55',
+    'unproven',
+  ],
+  [
+    'The curve as a whole never wanders more than 3% from BT.1886.',
+    'bound eotf.error max <= 3 and eotf.error min >= -3',
+  ],
+  ['What Orrinvale leaves out is HDR10+.', 'fact hdr.formats excludes HDR10+'],
+  ['Leave that window up for a couple of minutes and the figure sinks to 976.', 'unproven'],
 ];
