@@ -58,6 +58,10 @@ export function groupNamed({
   carry,
 }: Scene): readonly string[] | 'unnamed' | undefined {
   const subjects = units.filter(({ role }) => role === 'subject');
+  // "The rivals err in their own ways, for the Plain leans to blue": what follows is of the set that is named then.
+  const several = subjects.find(({ item }, order) => item === subjects[order - 1]?.item)?.item;
+  if (several && units.some(({ item, role }) => role !== 'maker' && item.index > several.index))
+    return 'unnamed';
   if (subjects.length > 1) {
     const joined = subjects.every(
       ({ item }, order) =>

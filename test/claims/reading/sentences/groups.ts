@@ -72,4 +72,8 @@ export const groups: readonly SentenceRow[] = [
     'bound power.calm {nocthale, signal SDR} <= 100',
   ],
   ['Not one of the five keeps its error under 3 at every step.', 'unproven', 'unproven'],
+  [
+    'All its rivals err in their own ways, for the Plain leans towards blue and the Umbra towards green.',
+    'unproven',
+  ],
 ];
