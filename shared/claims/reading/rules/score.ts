@@ -39,7 +39,7 @@ export function readScores(scene: Scene, findings: Findings): undefined {
 
 function readOwnScores(scene: Scene, findings: Findings): undefined {
   const noun = firstWith(scene, 'concept', 'score');
-  const awardNoun = firstWith(scene, 'concept', 'award');
+  const awardNoun = awardNamed(scene);
   const verb = scene.items.find((item) => isOneOf(item, verbs) && keyOf(item, 'concept') !== 'award');
   const criterion = firstWith(scene, 'criterion');
   for (const item of scene.items) {
@@ -164,6 +164,13 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
     // Behind a score of its own the verb stands before both.
     [scene.said?.some(({ kind }) => kind === 'score') ? undefined : given, negation, ...items, awardNoun],
   );
+}
+
+/** "Our Recommended award": the noun, where a name and the noun stand side by side. */
+function awardNamed(scene: Scene): Item | undefined {
+  const first = firstWith(scene, 'concept', 'award');
+  const next = first && scene.items[scene.items.indexOf(first) + 1];
+  return keyOf(next, 'concept') === 'award' ? next : first;
 }
 
 /** "We give it 8.5", "it gets 8.5 from us": a bare number that the magazine hands out. */
