@@ -12,6 +12,8 @@ import type { Found } from './scoring.ts';
 
 /** Every n-th row, so that the test stays short on a slow machine; `MUTATE_ALL=1` takes every row. */
 const step = process.env.MUTATE_ALL === '1' ? 1 : 5;
+/** Every n-th claim of a review: some have one article alone. */
+const stride = Math.min(step, 3);
 
 test('a claim that holds does not hold once its words are changed to a falsehood', {
   timeout: 300_000,
@@ -55,7 +57,7 @@ test.each(reviewFolders().map((folder) => [basename(folder), folder]))(
       const markdown = readFileSync(join(articles, file), 'utf8');
       const { text } = plainTextOfMarkdown(markdown);
       const before = read(meta, markdown, id);
-      const holdings = before.filter(({ verdict }, at) => verdict === 'holds' && at % step === 0);
+      const holdings = before.filter(({ verdict }, at) => verdict === 'holds' && at % stride === 0);
       for (const holding of holdings)
         for (const mutation of mutationsOf(text, holding)) {
           const changed = inMarkdown(markdown, text, mutation);
@@ -65,7 +67,7 @@ test.each(reviewFolders().map((folder) => [basename(folder), folder]))(
             survivors.push(`${mutation.name}: ${holding.text}`);
         }
     }
-    expect(tried).toBeGreaterThan(2);
+    expect(tried).toBeGreaterThan(5);
     expect([...new Set(survivors)]).toEqual([]);
   },
 );

@@ -94,6 +94,13 @@ function farNumber(written: string): string {
   return (Number(plain) * 3 + 7).toFixed(digits);
 }
 
+/** "Under our roof", "lighter greys": a word that has no opposite here, so that its exchange says nothing false. */
+function isIdiom(text: string, at: number, word: string): boolean {
+  return /^ (?:our|one|the same) roof\b| gre[ya]s?\b/.test(
+    text.slice(at + word.length, at + word.length + 16),
+  );
+}
+
 /** Every mutation of a holding claim whose result cannot be true. */
 export function mutationsOf(text: string, holding: Holding): Mutation[] {
   const kind = holding.kind ?? '';
@@ -112,7 +119,7 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
         // Units are exchanged one way only: the second of a pair is never what a review writes.
         if (name === 'unit of measure' && from === other) continue;
         const places = matchesOf(text, from, holding);
-        if (places.length === 1)
+        if (places.length === 1 && !isIdiom(text, places[0]!, from))
           result.push({
             name: `${name}: ${from} → ${to}`,
             at: places[0]!,

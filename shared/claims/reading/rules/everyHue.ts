@@ -7,7 +7,7 @@ import { plays } from '../parts.ts';
 import { quantityById } from '../quantity.ts';
 import { firstWith, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
-import { operatorOf } from './limit.ts';
+import { operatorOf } from './limitOperator.ts';
 
 const primaries = ['red', 'green', 'blue'];
 const secondaries = ['cyan', 'magenta', 'yellow'];

@@ -6,96 +6,15 @@ import { operandOf } from '../operand.ts';
 import { plays } from '../parts.ts';
 import { isPlainNumber } from '../plainTalk.ts';
 import type { Quantity } from '../quantity.ts';
-import { firstWith, hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
+import { hasKey, nearestAxis, type Scene, valueNumbers } from '../scene.ts';
 import { selectorOf, statOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
-import { countCheck, countOfLevels, opposite } from './levelCount.ts';
+import { countCheck, countOfLevels } from './levelCount.ts';
+import { isNeither, operatorOf } from './limitOperator.ts';
+import { complementOf, lossProblem } from './loss.ts';
 import { onlyThere, saysOnly } from './onlyThere.ts';
-
-/** The inequality that the words around a number state; undefined when they state none. */
-export function operatorOf(
-  scene: Scene,
-  item: Item,
-): { op: BoundOp; scale: number; items: Item[] } | undefined {
-  const number = item.number!;
-  const at = scene.items.indexOf(item);
-  const items: Item[] = [];
-  let op: BoundOp | undefined;
-  let scale = 1;
-  const comparator = number.comparator;
-  if (comparator === '<<') {
-    op = '<';
-    scale = 0.8;
-  } else if (comparator === '>>') {
-    op = '>';
-    scale = 1.25;
-  } else if (comparator && comparator !== 'upTo') op = comparator as BoundOp;
-  if (op) {
-    for (let left = at - 1; left >= Math.max(0, at - 5); left -= 1) {
-      const entry = scene.items[left]!;
-      items.push(entry);
-      if (keyOf(entry, 'comparator') || ['rise', 'fall'].includes(keyOf(entry, 'verb') ?? '')) break;
-    }
-    const after = scene.items.slice(at + 1, at + 6).find((entry) => keyOf(entry, 'trailing'));
-    if (after && !scene.items[at - 1]?.meanings.some((meaning) => meaning.kind === 'comparator'))
-      items.push(after);
-  }
-  // "exceeds 3", "tops 98 %": the verb itself is the comparator.
-  let left = at - 1;
-  while (left >= 0 && isWord(scene.items[left], 'the', 'a', 'an', 'even', 'ever')) left -= 1;
-  const before = scene.items[left];
-  if (!op && keyOf(before, 'verb') === 'exceed') {
-    op = '>';
-    items.push(before!);
-  }
-  // "It does not reach 750 nits" says that it stays under.
-  if (
-    !op &&
-    ['reach', 'cover'].includes(keyOf(before, 'verb') ?? '') &&
-    /reach|hit|get|manage|achieve|top|peak|cover|fill|span/.test(before!.text)
-  ) {
-    // "It does not reach 750 nits", "none of its rivals reaches 700 nits"
-    const negation = scene.items.find(
-      (entry) =>
-        entry.index < before!.index &&
-        (keyOf(entry, 'negation') === 'not' ||
-          (isWord(entry, 'none') && isWord(scene.items[scene.items.indexOf(entry) + 1], 'of')) ||
-          isWord(entry, 'none of')),
-    );
-    if (negation && ['luminance', 'ratio', 'percent'].includes(number.dimension))
-      return { op: '<', scale: 1, items: [before!, negation] };
-  }
-  if (!op) return undefined;
-  // Negation that stands before the comparator turns it: "no error rises above 3", "does not exceed".
-  const anchor = items.reduce((first, entry) => (entry.index < first.index ? entry : first), item);
-  const negations = scene.items.filter(
-    (entry) =>
-      entry.index < anchor.index &&
-      !scene.used.has(entry) &&
-      (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
-      keyOf(entry, 'comparator') === undefined &&
-      // "Never misses its target by more than 3 %": far from it, no denial.
-      !(isWord(entry, 'misses', 'miss') && scene.items.some((word) => /target/.test(word.text))) &&
-      // "Neither the average nor the maximum": one denial in two words.
-      !(isWord(entry, 'nor') && isNeither(scene)) &&
-      !isPartedByWith(scene, entry, anchor),
-  );
-  // "Levels above 3: none"
-  if (isWord(scene.items[at + 1], 'none')) negations.push(scene.items[at + 1]!);
-  if (negations.length % 2 === 1) {
-    op = opposite[op];
-    items.push(...negations);
-  }
-  return { op, scale, items };
-}
-
-/** "It does not tire, with more than 99 % left": what stands behind "with" is not denied. */
-function isPartedByWith(scene: Scene, denial: Item, anchor: Item): boolean {
-  const joiner = scene.items[scene.items.indexOf(anchor) - 1];
-  return isWord(joiner, 'with') && joiner!.index > denial.index + 1;
-}
 
 function isNever(scene: Scene): boolean {
   return (
@@ -240,10 +159,6 @@ export function limitCheck(
   return { kind: 'bound', bounds: [bound], ...(options.houseWord && { houseWord: options.houseWord }) };
 }
 
-function isNeither(scene: Scene): boolean {
-  return scene.items.some((item) => isWord(item, 'neither'));
-}
-
 function isPlural(scene: Scene): boolean {
   return scene.items.some(
     (item) =>
@@ -380,36 +295,4 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     }
     propose(findings, scene, 'limit', check, [...words, ...subject.items, ...limitWords(scene, quantity)]);
   }
-}
-
-/** "loses 40 %" speaks of what is gone: the quantity itself is what is left. */
-export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item | undefined {
-  if (!/^(?:angle\..*luminance|peak\.hold)$/.test(quantity.id)) return undefined;
-  // "58 % is what you are left with"
-  if (scene.items.some((entry) => entry.index > item.index && isWord(entry, 'left', 'remains', 'survives')))
-    return undefined;
-  const lose = firstWith(scene, 'verb', 'lose');
-  if (lose) return lose;
-  const fall = firstWith(scene, 'verb', 'fall');
-  const at = scene.items.indexOf(item);
-  const towards = scene.items
-    .slice(Math.max(0, at - 3), at)
-    .some((entry) => isWord(entry, 'to', 'below', 'under', 'from'));
-  const by = scene.items.slice(Math.max(0, at - 3), at).some((entry) => isWord(entry, 'by'));
-  if (fall && (by || !towards)) return fall;
-  return scene.items.find((entry) => isWord(entry, 'dimmer', 'darker'));
-}
-
-/** Is the number one of what is lost, without a word of what it is lost from? "The meter gives up: it is 3" loses none. */
-export function lossProblem(scene: Scene, quantity: Quantity, number: Item): boolean {
-  if (/^(?:angle\.|peak\.hold|fact:|uniformity\.)/.test(quantity.id)) return false;
-  const lose = firstWith(scene, 'verb', 'lose');
-  return (
-    lose !== undefined &&
-    lose.index < number.index &&
-    !scene.items.some(
-      (item) =>
-        item.index > lose.index && item.index < number.index && isWord(item, "it's", 'is', 'are', 'was'),
-    )
-  );
 }

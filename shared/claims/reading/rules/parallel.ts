@@ -8,7 +8,7 @@ import type { Scene } from '../scene.ts';
 import { type RoundingFamily, statedOf, tidy } from '../stated.ts';
 import { resolveMention } from '../units.ts';
 import { opOf } from './factCheck.ts';
-import { operatorOf } from './limit.ts';
+import { operatorOf } from './limitOperator.ts';
 import { severityOf } from './observed.ts';
 import { complemented } from './share.ts';
 import { signOf } from './sign.ts';

@@ -10,7 +10,8 @@ import { statedMultiple, tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
-import { complementOf, limitCheck } from './limit.ts';
+import { limitCheck } from './limit.ts';
+import { complementOf } from './loss.ts';
 
 /** What is left where a share is said to be lost: 100 % less it. */
 export function complemented(stated: StatedNumber): StatedNumber {

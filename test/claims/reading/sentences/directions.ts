@@ -125,4 +125,14 @@ export const directions: readonly SentenceRow[] = [
   ['Gamma is a little higher than it should be.', 'direction gamma.average over mild'],
   ['Colour temperature is lower than it should be.', 'direction white.cct warm'],
   ['Greys lean slightly to green below 40 %.', 'direction grey.tint average <40 green slight'],
+  [
+    'Red is over-saturated by 6.8%, so she enjoyed the tomato; blue is not over by nearly 8%.',
+    'value sweep.red.saturation average = 6.8 [6.75, 6.85]',
+    'unproven',
+  ],
+  [
+    'Red is oversaturated by 7 % and blue not by 9 %.',
+    'value sweep.red.saturation average = 7 [6.5, 7.5]',
+    'unproven',
+  ],
 ];

@@ -200,4 +200,8 @@ export const facts: readonly SentenceRow[] = [
   ['With the £39 bracket the bill comes to £738.', 'unproven'],
   ['It takes every HDR format bar HDR10+.', 'fact hdr.formats excludes HDR10+'],
   ['HLG is missing, HDR10+ is not.', 'unproven'],
+  [
+    'The Veltrane is two thirds the price.',
+    'ratio fact.price {veltrane} : fact.price = 0.666667 [0.6, 0.733333]',
+  ],
 ];

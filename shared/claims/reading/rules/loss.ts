@@ -1,0 +1,35 @@
+import { type Item, isWord } from '../items.ts';
+import type { Quantity } from '../quantity.ts';
+import { firstWith, type Scene } from '../scene.ts';
+
+/** "loses 40 %" speaks of what is gone: the quantity itself is what is left. */
+export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item | undefined {
+  if (!/^(?:angle\..*luminance|peak\.hold)$/.test(quantity.id)) return undefined;
+  // "58 % is what you are left with"
+  if (scene.items.some((entry) => entry.index > item.index && isWord(entry, 'left', 'remains', 'survives')))
+    return undefined;
+  const lose = firstWith(scene, 'verb', 'lose');
+  if (lose) return lose;
+  const fall = firstWith(scene, 'verb', 'fall');
+  const at = scene.items.indexOf(item);
+  const towards = scene.items
+    .slice(Math.max(0, at - 3), at)
+    .some((entry) => isWord(entry, 'to', 'below', 'under', 'from'));
+  const by = scene.items.slice(Math.max(0, at - 3), at).some((entry) => isWord(entry, 'by'));
+  if (fall && (by || !towards)) return fall;
+  return scene.items.find((entry) => isWord(entry, 'dimmer', 'darker'));
+}
+
+/** Is the number one of what is lost, without a word of what it is lost from? "The meter gives up: it is 3" loses none. */
+export function lossProblem(scene: Scene, quantity: Quantity, number: Item): boolean {
+  if (/^(?:angle\.|peak\.hold|fact:|uniformity\.)/.test(quantity.id)) return false;
+  const lose = firstWith(scene, 'verb', 'lose');
+  return (
+    lose !== undefined &&
+    lose.index < number.index &&
+    !scene.items.some(
+      (item) =>
+        item.index > lose.index && item.index < number.index && isWord(item, "it's", 'is', 'are', 'was'),
+    )
+  );
+}

@@ -1,0 +1,174 @@
+import { isOutBy } from '../besideNumber.ts';
+import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
+import { changeWords } from '../lexicon/grammar.ts';
+import { isLimitItself } from '../limitSaid.ts';
+import type { Quantity } from '../quantity.ts';
+import { hasKey, nearestAxis, type Scene } from '../scene.ts';
+import { ownedByOther } from './owner.ts';
+import { isLedByBy } from './ratioNumber.ts';
+
+/** Why the number beside this quantity says nothing that was measured; `alone` when the quantity's words are not meant. */
+export function valueProblem(
+  scene: Scene,
+  item: Item,
+  quantity: Quantity,
+): { why: string; alone?: true } | undefined {
+  const number = item.number!;
+  if (scene.units.some((mention) => mention.role === 'maker') && !ownedByOther(scene, item))
+    return { why: 'the words do not say whether the maker or the review measured it' };
+  const at = scene.items.indexOf(item);
+  const next = scene.items[at + 1];
+  const last = scene.items[at - 1];
+  const second = scene.items[at - 2];
+  // No white is so dim: the number is of something that has no quantity, a halo or a black.
+  if (
+    /^(?:peak|white$)/.test(quantity.id) &&
+    number.dimension === 'luminance' &&
+    number.x * number.factor < 2
+  )
+    return { why: 'the words do not say which luminance is meant', alone: true };
+  // "742, 738 and 745 nits on three days": several numbers of one thing.
+  const listed = scene.sentence.slice(item.index - 3, item.index);
+  if (
+    listed.length === 3 &&
+    isWord(listed[2], 'and') &&
+    listed[1]?.number?.dimension === '' &&
+    isWord(listed[0], ',') &&
+    scene.sentence[item.index - 4]?.number !== undefined
+  )
+    return { why: 'the words give several numbers, and do not say how they differ', alone: true };
+  if (isLimitItself(scene.sentence, item))
+    return { why: 'the number is the limit, not what was measured', alone: true };
+  // "White measures x 0.3127, y 0.3290"
+  if (isWord(last, 'x', 'y', 'u', 'v', "u'", "v'"))
+    return { why: 'a chromaticity is judged by its distance from the target', alone: true };
+  // "A 10 % window holds 742 nits and then sags to 690": what it is after a while is the hold of the peak.
+  if (
+    quantity.dimension === 'luminance' &&
+    isWord(last, 'to') &&
+    scene.items.slice(0, at).some((word) => isFlagging(word) || isWhile(scene.sentence, word))
+  )
+    return { why: 'the words do not say when it is so', alone: true };
+  // "Films are mastered at 4,000 nits", "it needs 742 nits to look good", "we set white to 120 nits"
+  const need = scene.items
+    .slice(0, at)
+    .find((word) => isWord(word, 'mastered', 'graded', 'needs', 'requires', 'wants'));
+  const setTo =
+    isWord(last, 'to') &&
+    scene.items
+      .slice(0, at)
+      .some((word, index, all) => isWord(word, 'set') && isWord(all[index - 1], 'we', 'i', 'is', 'was'));
+  if (quantity.dimension === 'luminance' && (need ?? setTo))
+    return { why: 'the number names what should be, not what was measured' };
+  // "The set is rated for 1,000 nits": the maker's number, whoever says it.
+  if (isWord(last, 'for', 'at') && isWord(second, 'rated', 'specified', 'specced'))
+    return { why: 'the words do not say whether the maker or the review measured it' };
+  if (quantity.id.startsWith('coverage.')) {
+    const missing = scene.items.slice(at).some((word) => isWord(word, 'missing', 'lacking', 'absent'));
+    if (missing) return { why: 'the number is what is missing, and the words do not say of how much' };
+  }
+  // "Within a tenth of 2.2": a distance from the number, and not the number; "tenth of" may be one phrase.
+  if (keyOf(isWord(last, 'of') ? second : / of$/.test(last?.text ?? '') ? last : undefined, 'multiple'))
+    return { why: 'the words give a distance from this number' };
+  if (
+    isWord(next, 'target', 'standard', 'ideal', 'reference') ||
+    isWord(last, 'target') ||
+    (isWord(last, 'is', 'was') && isWord(second, 'target', 'the target', 'standard', 'norm', 'ideal')) ||
+    (isWord(last, 'of') && isWord(second, 'instead', 'target', 'ideal')) ||
+    isWord(last, 'rather than')
+  )
+    return { why: 'the number names what should be, not what was measured', alone: true };
+  // "HDR adds another 54 W": on top of what was said.
+  if (isWord(last, 'another', 'extra', 'further', 'adds', 'add', 'saves', 'gains'))
+    return { why: 'the number is a difference, and the words do not say of what', alone: true };
+  // "Some 650 above the target", "650 over the standard"
+  const isFromTarget = /target|standard/.test(next?.text ?? '') && keyOf(next, 'direction') !== undefined;
+  if (
+    !quantity.signed &&
+    (isFromTarget ||
+      (isWord(next, 'above', 'below', 'over', 'under', 'beyond', 'off', 'from') &&
+        scene.items
+          .slice(at + 2, at + 4)
+          .some((entry) => isWord(entry, 'target', 'standard', 'ideal', 'reference', 'what'))))
+  )
+    return { why: 'the number says how far it lies from another, not what was measured', alone: true };
+  // "The average is 0.3 lower", "costs 0.3 more": beside a comparing word the number is a distance.
+  if (keyOf(next, 'comparative') !== undefined && number.dimension !== 'percent')
+    return { why: 'the number is a difference, and the words do not say of what', alone: true };
+  if (!quantity.signed && isWord(next, 'short', 'short of', 'shy', 'adrift'))
+    return { why: 'the number says how far it lies from another, not what was measured', alone: true };
+  if (
+    (['luminance', 'de', 'temperature', 'time', 'power', 'noise'].includes(number.dimension) ||
+      (quantity.id === 'grey.de2000' && changes(scene) && !isOutBy(scene, item))) &&
+    isLedByBy(scene, item)
+  )
+    return { why: 'the number says by how much it changed, and the words do not say from what', alone: true };
+  // "The colour temperature is 6,600 K in the shadows": that is measured of white alone.
+  const tone = scene.axes.find((axis) => axis.kind === 'stimulus' && axis.tone && axis.to !== 100);
+  if (
+    quantity.axis === null &&
+    quantity.id.startsWith('white.') &&
+    tone &&
+    nearestAxis({ ...scene, focus: item }, 'stimulus') === tone
+  )
+    return { why: 'the quantity is not measured along these levels' };
+  // "Neither rival can match its 742 nits": whose number it is stands apart from who is compared with it.
+  if (
+    isWord(last, 'its', 'our') &&
+    scene.items
+      .slice(0, at)
+      .some(({ text }) => /^(?:match(?:es)?|equals?|approach(?:es)?|beats?|better|tops?|touch)$/.test(text))
+  )
+    return { why: 'the words compare with this number: say it of each set', alone: true };
+  // "The difference in peak luminance between the two was 171 nits"
+  const apart = scene.items
+    .slice(0, at)
+    .findLastIndex((word) => isWord(word, 'difference', 'gap', 'margin', 'distance', 'disparity'));
+  if (
+    apart >= 0 &&
+    scene.items.slice(apart, at).some((word) => isWord(word, 'between', 'separating', 'over', 'to')) &&
+    scene.items
+      .slice(apart, at)
+      .some((word) => keyOf(word, 'unit') ?? keyOf(word, 'maker') ?? isWord(word, 'two'))
+  )
+    return { why: 'the number says how far two sets lie apart, not what was measured', alone: true };
+  if (isWord(last, 'of') && isWord(second, 'difference', 'gap', 'gain', 'drop', 'rise', 'margin', 'lead'))
+    return { why: 'the number is a difference, and the words do not say of what', alone: true };
+  if (number.dimension === 'luminance' && number.state === undefined && hasKey(scene, 'verb', 'cost'))
+    return { why: 'the number is what is lost, and the words do not say of what', alone: true };
+  if (number.to !== undefined && /^uniformity\..*cell$/.test(quantity.id))
+    return { why: 'the words do not say of which cells each number is' };
+  // "Detail is kept up to 1,000 nits": how bright the signal may be, not the screen.
+  const detail = scene.items
+    .slice(0, at)
+    .find((word) => isWord(word, 'detail', 'details', 'texture', 'gradation'));
+  if (number.comparator === 'upTo' && detail)
+    return { why: 'the number names a level of the signal, not what was measured', alone: true };
+  if (number.hedge === 'nowhereNear' || number.hedge === 'vague')
+    return { why: 'the words give no number that can be checked' };
+  if (quantity.id.startsWith('contrast.') && number.to !== undefined && number.to.x * 10 < number.x)
+    return { why: 'a contrast is stated against 1' };
+  if (quantity.id === 'white.cct' && number.x < 1500)
+    return { why: 'a distance from the target in kelvin is no check' };
+  return undefined;
+}
+
+/** "The mean error decreased by 1.8" */
+function changes(scene: Scene): boolean {
+  return (
+    hasKey(scene, 'verb', 'fall', 'rise', 'cut') || scene.items.some((word) => isOneOf(word, changeWords))
+  );
+}
+
+/** "Leave that window up for a couple of minutes and the figure sinks to 976" */
+function isWhile(sentence: readonly Item[], { index }: Item): boolean {
+  return (
+    isWord(sentence[index], 'sinks', 'sank', 'drops', 'falls') &&
+    sentence.slice(0, index).some((word) => isWord(word, 'minutes', 'seconds', 'while'))
+  );
+}
+
+/** "… and then sags to 690" */
+function isFlagging(word: Item): boolean {
+  return /^(?:sags?|sagging|wilts?|tires?|flags?|fades?|decays?|slips?|slides?)$/.test(word.text);
+}

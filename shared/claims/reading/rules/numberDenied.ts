@@ -1,0 +1,50 @@
+import { type Item, isWord, keyOf } from '../items.ts';
+import type { Scene } from '../scene.ts';
+
+/** Words between a denial and its number that change nothing of what is denied. */
+const linking =
+  /^(?:an?|the|its|at|of|to|in|on|with|for|as|be|been|is|are|was|were|that|really|quite|even|exactly|actually|once|ever|anything|like|some|full|promised|usual|quoted|gets?|go|goes|comes?|costs?|has|have|draws?|weighs?)$/;
+
+/** Denials of a degree, which say nothing of a number that does not stand right behind them. */
+const loose = [
+  ...['anything but', 'far from', 'short of being', 'rather than'],
+  ...['hardly', 'barely', 'scarcely'],
+];
+
+/** The word before a number that denies something; `open` where the words do not say that it is the number. */
+export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; open: boolean } {
+  const negation = scene.items.find(
+    (entry) =>
+      entry.index < number.index &&
+      keyOf(entry, 'negation') === 'not' &&
+      !scene.used.has(entry) &&
+      !keyOf(entry, 'hedge') &&
+      // "I would not call black deep: 0.08 nits" denies the word before the colon.
+      !scene.sentence.slice(entry.index, number.index).some((mark) => isWord(mark, ':', ';')) &&
+      // "It misses BT.2020 by a wide margin, covering only 71 %": what is missed is not the number.
+      !(isWord(entry, 'misses', 'lacks') && keyOf(scene.items[scene.items.indexOf(entry) + 1], 'gamut')),
+  );
+  // "Not over by nearly 8 %": "not over" is no limit there.
+  const turned = scene.items.find(
+    (entry, at) =>
+      entry.index < number.index &&
+      /^(?:not|never|no) /.test(entry.text) &&
+      keyOf(entry, 'comparator') !== undefined &&
+      isWord(scene.items[at + 1], 'by'),
+  );
+  if (turned) return { negation: turned, open: true };
+  if (!negation) return { open: false };
+  // "anything but low at 12" denies the adjective, "far from perfect at 4" too.
+  const isLoose = isWord(negation, ...loose) && negation.index + 1 !== number.index;
+  return { negation, open: isLoose || !reaches(scene, negation, number) };
+}
+
+/** Does the denial reach the number? "Not interested in the 5,240:1 contrast" denies the interest. */
+function reaches({ items }: Scene, negation: Item, number: Item): boolean {
+  return items
+    .slice(items.indexOf(negation) + 1, items.indexOf(number))
+    .every(
+      ({ type, meanings, number: other, text }) =>
+        type !== 'word' || meanings.length > 0 || other !== undefined || linking.test(text),
+    );
+}
