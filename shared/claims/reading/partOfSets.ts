@@ -1,84 +1,58 @@
 import { type Item, isWord, keyOf } from './items.ts';
 
-const parting = /^(?:none|not|each|every|all|any|both|neither|no two)\b/;
+const allOf =
+  /^(?:none|not one|not a single one|each|every one|all|any|both|neither|no two)(?: one)? of(?: the)?$/;
+const setNouns = ['sets', 'televisions', 'tvs', 'models', 'screens'];
+const deeds =
+  /^(?:has|have|is|are|was|were|does|do|shows?|gets?|supports?|costs?|weighs?|draws?|makes?|pass(?:es)?)$/;
 
-/** "None of the three", "every one of them", "each of the sets", "two of the three": all of several sets, or some. */
+/**
+ * "None of the three", "every one of them", "each of the sets", "two of the three": all of several sets, with the word
+ * for their number where there is one, or only some of them. Undefined where the clause begins otherwise.
+ */
 export function partOfAll(items: readonly Item[]): { count?: Item } | 'some' | undefined {
   const words = items.filter((item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'where', 'while'));
-  const [first] = words;
-  if (!first || !(first.number?.spelled || parting.test(first.text))) return undefined;
-  const text = words
-    .slice(0, 6)
-    .map((word) => word.text)
-    .join(' ');
-  const all =
-    /^(?:none|not one|not a single one|each|every one|all|any|both|neither|no two)(?: one)? of (?:the |these |those )?/.exec(
-      text,
-    )?.[0];
-  if (all === undefined) {
-    const [, of, the, count] = words;
-    const some =
-      first.number?.spelled === true &&
-      isWord(of, 'of') &&
-      isWord(the, 'the') &&
-      count?.number?.spelled === true &&
-      isOfSets(words, 4);
-    return some ? 'some' : undefined;
+  const [first, second, third, fourth] = words;
+  const isSome = isCount(first) && isWord(second, 'of') && isWord(third, 'the') && isCount(fourth);
+  if (isSome) return isOfSets(words[4]) ? 'some' : undefined;
+  const end = endOfLead(words);
+  if (end === undefined) return undefined;
+  const next = words[isWord(words[end], 'the', 'these', 'those') ? end + 1 : end];
+  if (!isCount(next)) return isWord(next, 'them', 'the sets', 'sets', 'televisions') ? {} : undefined;
+  const rest = words.slice(words.indexOf(next) + 1);
+  if (!isOfSets(rest[0])) return undefined;
+  // "Not one of the three keeps every level under 3": of which the denial is, nobody knows.
+  const every = rest.some((word) => keyOf(word, 'stat') === 'all');
+  return every && /^(?:no|neither)/.test(first!.text) ? 'some' : { count: next };
+}
+
+/** Where "none of the", "every one of" ends: the words may be tagged as one phrase or as several. */
+function endOfLead(words: readonly Item[]): number | undefined {
+  let text = '';
+  for (const [at, word] of words.slice(0, 5).entries()) {
+    text += (at > 0 ? ' ' : '') + word.text;
+    if (allOf.test(text)) return at + 1;
   }
-  const at =
-    words.findIndex(
-      (_, place) =>
-        words
-          .slice(0, place + 1)
-          .map((word) => word.text)
-          .join(' ').length >= all.trimEnd().length,
-    ) + 1;
-  const next = words[at];
-  if (next?.number?.spelled && next.number.dimension === '') {
-    if (!isOfSets(words, at + 1)) return undefined;
-    // "Not one of the three keeps every level under 3": of which the denial is, nobody knows.
-    const every = words.slice(at).some((word) => keyOf(word, 'stat') === 'all');
-    return /^no/.test(all) && every ? 'some' : { count: next };
-  }
-  return isWord(next, 'them', 'the sets', 'sets', 'televisions') ? {} : undefined;
+  return undefined;
+}
+
+function isCount(item: Item | undefined): item is Item {
+  return item?.number?.spelled === true && item.number.dimension === '';
 }
 
 /** Behind "of the three": sets by their noun, or what they do. */
-function isOfSets(words: readonly Item[], at: number): boolean {
-  const next = words[at];
-  if (isWord(next, 'sets', 'televisions', 'tvs', 'models', 'screens', 'rivals')) return true;
+function isOfSets(next: Item | undefined): boolean {
   return (
-    keyOf(next, 'verb') !== undefined ||
-    isWord(
-      next,
-      ...['has', 'have', 'is', 'are', 'was', 'were', 'does', 'do', 'shows', 'show', 'gets', 'get'],
-    ) ||
-    isWord(
-      next,
-      ...[
-        'supports',
-        'support',
-        'costs',
-        'weighs',
-        'weigh',
-        'draws',
-        'draw',
-        'makes',
-        'make',
-        'passes',
-        'pass',
-      ],
-    )
+    isWord(next, 'rivals', ...setNouns) || keyOf(next, 'verb') !== undefined || deeds.test(next?.text ?? '')
   );
 }
 
 /** "… on any of the three sets", "with all three televisions": the count of the sets that something is said of. */
 export function onEach(items: readonly Item[]): Item | undefined {
   const at = items.findIndex(
-    ({ number }, place) =>
-      number?.spelled === true &&
-      number.dimension === '' &&
-      isWord(items[place + 1], 'sets', 'televisions', 'tvs', 'models', 'screens') &&
+    (item, place) =>
+      isCount(item) &&
+      isWord(items[place + 1], ...setNouns) &&
       ['all', 'any'].includes(keyOf(items[place - 1], 'stat') ?? '') &&
       isWord(items[place - 2], 'on', 'in', 'with', 'across', 'for'),
   );

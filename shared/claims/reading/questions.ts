@@ -54,7 +54,7 @@ function setAsked(items: readonly Item[]): string | undefined {
 
 /** "HDR10+? No." asks of a format by its name alone. */
 function formatAsked(items: readonly Item[]): string | undefined {
-  const [first, ...rest] = items.filter(({ type }) => type !== 'mark' && type !== undefined);
+  const [first, ...rest] = items.filter(({ type }) => type !== 'mark');
   return rest.length === 0 ? keyOf(first, 'format') : undefined;
 }
 

@@ -88,20 +88,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     (item, at) => isWord(item, 'leaves', 'left') && isWord(scene.items[at + 1], 'out'),
   );
   if (leftOut && isWord(scene.items[0], 'what')) {
-    for (const item of formats)
-      propose(
-        findings,
-        scene,
-        'fact',
-        {
-          kind: 'fact',
-          key: 'hdr.formats',
-          op: 'excludes',
-          x: [keyOf(item, 'format')!],
-          conditions: factConditions(scene),
-        },
-        [item],
-      );
+    for (const item of formats) exclude(scene, findings, keyOf(item, 'format')!, [item]);
     return;
   }
   const missing =
@@ -145,14 +132,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   );
   const all = scene.items.some((item) => keyOf(item, 'stat') === 'all');
   if (sparing && all) {
-    for (const item of formats)
-      propose(
-        findings,
-        scene,
-        'fact',
-        { kind: 'fact', key: 'hdr.formats', op: 'excludes', x: [keyOf(item, 'format')!], conditions },
-        [sparing, item],
-      );
+    for (const item of formats) exclude(scene, findings, keyOf(item, 'format')!, [sparing, item]);
     return;
   }
   const turn =
@@ -161,26 +141,13 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   const denied = readUnknownFormat(scene, findings, last);
   const left = turn ? formats.filter((item) => item.index > turn.index) : [];
   for (const item of left)
-    propose(
-      findings,
-      scene,
-      'fact',
-      { kind: 'fact', key: 'hdr.formats', op: 'excludes', x: [keyOf(item, 'format')!], conditions },
-      [turn?.type === 'mark' ? behind : turn, item],
-    );
+    exclude(scene, findings, keyOf(item, 'format')!, [turn?.type === 'mark' ? behind : turn, item]);
   const kept = formats.filter((item) => !left.includes(item));
   const makersOwn = denied || left.length > 0 ? [] : nameAfter(scene.items, scene.items.indexOf(last));
   const names = kept.map((item) => keyOf(item, 'format')!);
   if (makersOwn.length > 0) names.push(makersOwn.map(({ text }) => text).join(' '));
   if (excluded % 2 === 1) {
-    for (const item of formats)
-      propose(
-        findings,
-        scene,
-        'fact',
-        { kind: 'fact', key: 'hdr.formats', op: 'excludes', x: [keyOf(item, 'format')!], conditions },
-        [item, negation, verb],
-      );
+    for (const item of formats) exclude(scene, findings, keyOf(item, 'format')!, [item, negation, verb]);
     return;
   }
   const check: Check = only
@@ -193,6 +160,18 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     only,
     scene.items.find((item) => keyOf(item, 'fact') === 'hdr.formats'),
   ]);
+}
+
+/** The set does without this format, so the words say. */
+function exclude(scene: Scene, findings: Findings, format: string, words: (Item | undefined)[]): undefined {
+  const check: Check = {
+    kind: 'fact',
+    key: 'hdr.formats',
+    op: 'excludes',
+    x: [format],
+    conditions: factConditions(scene),
+  };
+  propose(findings, scene, 'fact', check, words);
 }
 
 /** "…, but HLG isn't", "HDR10 and HLG are on board; HDR10+ is not": here what was said of the formats before ends. */
@@ -253,18 +232,6 @@ function readUnknownFormat(scene: Scene, findings: Findings, last: Item): boolea
   const before = items.slice(at + 1, end + 1);
   const name = before.length > 0 ? before : nameAfter(items, items.indexOf(not));
   if (name.length === 0) return false;
-  propose(
-    findings,
-    scene,
-    'fact',
-    {
-      kind: 'fact',
-      key: 'hdr.formats',
-      op: 'excludes',
-      x: [name.map(({ text }) => text).join(' ')],
-      conditions: factConditions(scene),
-    },
-    [...name, not],
-  );
+  exclude(scene, findings, name.map(({ text }) => text).join(' '), [...name, not]);
   return true;
 }

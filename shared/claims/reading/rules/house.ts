@@ -116,61 +116,39 @@ function hasObject({ items }: Scene, word: Item): boolean {
   );
 }
 
+const comparedTo = /^(?:monitor|display|screen|disc|film|set|meter|curve|white|clip)$/;
+
+/** A house word that names a thing, a limit or what is seen, and says of nothing that it passes the limit. */
+function setsNoLimit(scene: Scene, item: Item, word: string): boolean {
+  const { items } = scene;
+  const at = items.indexOf(item);
+  const [third, second, last, next] = [items[at - 3], items[at - 2], items[at - 1], items[at + 1]];
+  if (weak.test(item.text)) {
+    // "What you see is a blue tint", "what you may notice is …": what it is.
+    const isWhat =
+      isWord(second, 'what') || (isWord(third, 'what') && isWord(last, 'may', 'might', 'will', 'do'));
+    // "It shows what an average can conceal"
+    const ofThought = isWord(next, 'what', 'how', 'why', 'that');
+    if (isWhat || ofThought || scene.conditional || hasObject(scene, item)) return true;
+  }
+  // "A reference monitor": a thing to compare with.
+  if (word === 'reference' && comparedTo.test(next?.text ?? '')) return true;
+  // "3 is the threshold" says which it is.
+  if (isWord(last, 'the', 'our') && isWord(second, 'is') && third?.number) return true;
+  // "The limit for a visible error is 3"
+  return (
+    isWord(last, 'a', 'an', 'any', 'the') &&
+    items.slice(Math.max(0, at - 4), at).some((entry) => isWord(entry, 'limit', 'threshold', 'bar'))
+  );
+}
+
 /** House words that stand for a limit: visible, invisible, imperceptible, reference, accurate. */
 export function readHouseWords(scene: Scene, findings: Findings): undefined {
   readAdjectives(scene, findings);
   const { limits } = scene.context.house;
   for (const item of scene.items) {
     const word = keyOf(item, 'house');
-    if (!word || scene.used.has(item) || isNoun(scene, item)) continue;
-    // "What you see is a blue tint" says what it is, not that it passes a limit.
-    const lead = scene.items.indexOf(item);
-    if (
-      weak.test(item.text) &&
-      (isWord(scene.items[lead - 2], 'what') ||
-        (isWord(scene.items[lead - 3], 'what') &&
-          isWord(scene.items[lead - 1], 'may', 'might', 'will', 'do')))
-    )
-      continue;
-    // "It shows what an average can conceal"
-    if (
-      isWord(scene.items[scene.items.indexOf(item) + 1], 'what', 'how', 'why', 'that') &&
-      weak.test(item.text)
-    )
-      continue;
-    if (weak.test(item.text) && (scene.conditional || hasObject(scene, item))) continue;
-    // "A reference monitor": a thing to compare with.
-    if (
-      word === 'reference' &&
-      isWord(
-        scene.items[scene.items.indexOf(item) + 1],
-        'monitor',
-        'display',
-        'screen',
-        'disc',
-        'film',
-        'set',
-        'meter',
-        'curve',
-        'white',
-        'clip',
-      )
-    )
-      continue;
-    // "3 is the threshold" says which it is.
-    const at = scene.items.indexOf(item);
-    if (
-      isWord(scene.items[at - 1], 'the', 'our') &&
-      isWord(scene.items[at - 2], 'is') &&
-      scene.items[at - 3]?.number
-    )
-      continue;
-    // "The limit for a visible error is 3"
-    if (
-      isWord(scene.items[at - 1], 'a', 'an', 'any', 'the') &&
-      scene.items.slice(Math.max(0, at - 4), at).some((word) => isWord(word, 'limit', 'threshold', 'bar'))
-    )
-      continue;
+    if (!word || scene.used.has(item) || isNoun(scene, item) || setsNoLimit(scene, item, word)) continue;
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene) ?? plainReference(scene, word);

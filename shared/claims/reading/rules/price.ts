@@ -2,7 +2,7 @@ import type { FactCheck } from '../../../contract/check.ts';
 import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { accessoryAfter, pricedThing } from '../foreign.ts';
-import { isOneOf, isWord, keyOf } from '../items.ts';
+import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
 import { changeWords } from '../lexicon/grammar.ts';
 import { speaksOfThePast } from '../past.ts';
 import { hasKey, type Scene } from '../scene.ts';
@@ -41,6 +41,39 @@ function settleSaidPrice(scene: Scene): undefined {
     if (priced && (costs || !other)) Object.assign(number, { dimension: 'money', role: 'money' });
 }
 
+/** "Price per inch: £12.71", "£40 a year": so much for each of something. */
+function isRate({ items }: Scene, amount: Item): boolean {
+  const at = items.indexOf(amount);
+  const each = isWord(items[at + 1], 'a', 'an', 'each', 'every');
+  return (
+    items.slice(0, at).some((item) => isWord(item, 'per')) ||
+    isWord(items[at + 1], 'per') ||
+    (each && isWord(items[at + 2], 'hour', 'day', 'week', 'month', 'year', 'inch'))
+  );
+}
+
+/** Why an amount that is said of a set is not what the set costs today, and the thing that it is the price of. */
+function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } | undefined {
+  const { items, sentence } = scene;
+  const last = items[items.indexOf(amount) - 1];
+  // "It was £799 when it came out and is £699 now"
+  const wasOnce =
+    isWord(last, 'was', 'originally') &&
+    sentence.some(
+      (item, at) =>
+        isWord(item, 'now', 'today', 'originally', 'launched') ||
+        (isWord(item, 'when') && isWord(sentence[at + 1], 'it', 'we', 'new')),
+    );
+  if (wasOnce || speaksOfThePast(items)) return { why: 'what it cost before is not kept' };
+  const thing = accessoryAfter(scene, amount);
+  if (thing) return { why: 'the price is of something else', thing };
+  // "You can find it for £649", "the larger model adds £300"
+  const street = isWord(last, 'for') && items.some((item) => isWord(item, 'find', 'found', 'shop', 'haggle'));
+  if (street || isWord(last, 'adds', 'add', 'adding'))
+    return { why: 'the words do not give the price of the set' };
+  return undefined;
+}
+
 /** A price that is stated, not a limit of a cohort. */
 export function readPrice(scene: Scene, findings: Findings): undefined {
   settleSaidPrice(scene);
@@ -60,14 +93,7 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       (entry) =>
         keyOf(entry, 'comparative') && entry.text !== 'undercuts' && Math.abs(entry.index - item.index) <= 2,
     );
-    // "Price per inch: £12.71", "£2 a month"
-    const place = scene.items.indexOf(item);
-    const rate =
-      scene.items.slice(0, place).some((entry) => isWord(entry, 'per')) ||
-      isWord(scene.items[place + 1], 'per') ||
-      (isWord(scene.items[place + 1], 'a', 'an') &&
-        isWord(scene.items[place + 2], 'month', 'year', 'week', 'inch', 'day'));
-    if (rate) {
+    if (isRate(scene, item)) {
       refuse(findings, scene, 'fact', 'the number is a rate, not the price', [item]);
       continue;
     }
@@ -123,41 +149,12 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       )
     )
       continue;
-    const last = lead.at(-1);
-    // "It was £799 when it came out and is £699 now"
-    const wasOnce =
-      isWord(last, 'was', 'originally') &&
-      scene.sentence.some(
-        (entry, place) =>
-          isWord(entry, 'now', 'today', 'originally', 'launched') ||
-          (isWord(entry, 'when') && isWord(scene.sentence[place + 1], 'it', 'we', 'new')),
-      );
-    // "You can find it for £649", "the larger model adds £300"
-    const street =
-      isWord(last, 'for') && scene.items.some((entry) => isWord(entry, 'find', 'found', 'shop', 'haggle'));
-    const thing = accessoryAfter(scene, item);
-    if (wasOnce || street || thing || isWord(last, 'adds', 'add', 'adding')) {
-      const why = wasOnce
-        ? 'what it cost before is not kept'
-        : thing
-          ? 'the price is of something else'
-          : 'the words do not give the price of the set';
-      refuse(findings, scene, 'fact', why, [item, thing]);
-      continue;
-    }
-    if (speaksOfThePast(scene.items)) {
-      refuse(findings, scene, 'fact', 'what it cost before is not kept', [item]);
+    const other = notItsPrice(scene, item);
+    if (other) {
+      refuse(findings, scene, 'fact', other.why, [item, other.thing]);
       continue;
     }
     const after = scene.items[scene.items.indexOf(item) + 1];
-    // "It will cost you about £40 a year": what it costs to run.
-    if (
-      isWord(after, 'a', 'per', 'each', 'every') &&
-      isWord(scene.items[scene.items.indexOf(item) + 2], 'year', 'month', 'week', 'day', 'hour')
-    ) {
-      refuse(findings, scene, 'fact', 'what a set costs to run is not kept', [item, after]);
-      continue;
-    }
     if (number.comparator && keyOf(after, 'comparative')) continue;
     // "Has fallen from £1,349 to £1,149": what it costs is the second of the two.
     const moved =
