@@ -1,6 +1,6 @@
-import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { mannerFillers, mannerWords, notingWords, reactionWords, wishWords } from './lexicon/grammar.ts';
+import { isAnchor } from './ownStatement.ts';
 
 const opening = new Set(['whether', 'if', 'unless', 'supposing', 'provided', 'imagine']);
 const guesses = new Set([

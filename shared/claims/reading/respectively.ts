@@ -2,7 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
 import { type Item, isWord } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
-import { unitMentions } from './units.ts';
+import { unitMentions } from './unitMentions.ts';
 
 /** Whose each number of a list is; `undefined` where nobody knows. */
 export type Shares = ReadonlyMap<Item, string | undefined>;

@@ -1,5 +1,5 @@
-import { isAnchor } from './clauses.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { isAnchor } from './ownStatement.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { hasVerb } from './verbs.ts';
 

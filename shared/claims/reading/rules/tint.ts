@@ -1,9 +1,9 @@
 import type { Selector } from '../../../contract/check.ts';
-import { leansAsBefore } from '../clauses.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { hueSaidOfGrey } from '../hueSaid.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
+import { leansAsBefore } from '../ownStatement.ts';
 import { plays } from '../parts.ts';
 import { saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';

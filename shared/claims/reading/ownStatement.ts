@@ -1,0 +1,138 @@
+import { type Item, isWord, keyOf } from './items.ts';
+
+/** Does this item make a claim of its own, whatever stands around it? */
+export function isAnchor(item: Item): boolean {
+  if (item.number) {
+    const role = item.number.role;
+    // "Of all sets under £1,100" names a cohort and goes with what follows.
+    if (role === 'money') return item.number.comparator === undefined || item.number.comparator === 'upTo';
+    return (
+      (role === undefined || role === 'value') &&
+      !(
+        item.number.spelled &&
+        item.number.dimension === '' &&
+        item.number.x < 3 &&
+        item.number.place === 1 &&
+        item.number.comparator === undefined
+      )
+    );
+  }
+  const house = keyOf(item, 'house');
+  if (house)
+    return !/^(?:see|seen|be seen|show|shows|spot|notice|noticed|accuracy|detectable)$/.test(item.text);
+  for (const meaning of item.meanings) {
+    switch (meaning.kind) {
+      case 'comparative':
+      case 'superlative':
+      case 'direction':
+      case 'gotThere':
+      case 'fellShort':
+      case 'multiple':
+        return true;
+      case 'tint':
+        return true;
+      case 'severity':
+        return !['no', 'none', 'never', 'free', 'clear'].includes(item.text);
+      case 'topic':
+        return false;
+    }
+  }
+  return false;
+}
+
+/** "…, none on the Kasulind": what was spoken of, on another set. */
+export function isNoneOn(items: readonly Item[]): boolean {
+  return (
+    ((isWord(items[0], 'none') && isWord(items[1], 'on')) ||
+      items.some(
+        (item, at) =>
+          isWord(item, 'shows', 'show', 'has', 'had', 'showed', 'saw', 'found', 'noticed') &&
+          isWord(items[at + 1], 'none') &&
+          (items[at + 2]?.type ?? 'mark') === 'mark',
+      )) &&
+    items.some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'))
+  );
+}
+
+/** "… which is exactly what Orrinvale promises": the maker's number, taken up. */
+export function promisesWhat(items: readonly Item[]): boolean {
+  const what = items.findIndex((item) => isWord(item, 'what'));
+  return (
+    what >= 0 &&
+    isWord(items[0], 'which') &&
+    items.slice(what).some((item) => keyOf(item, 'maker') ?? keyOf(item, 'makerWord')) &&
+    items.slice(what).some((item) => keyOf(item, 'saying'))
+  );
+}
+
+/** "I saw a dirty screen": a topic that was seen */
+export function seesTopic(items: readonly Item[]): boolean {
+  return (
+    items.some((item) => keyOf(item, 'topic') !== undefined) &&
+    items.some((item) => isWord(item, 'saw', 'noticed', 'spotted'))
+  );
+}
+
+/** "There is no banding": a topic with its denial is a statement. */
+export function deniesTopic(items: readonly Item[]): boolean {
+  return (
+    items.some((item) => keyOf(item, 'topic') !== undefined) &&
+    items.some(
+      (item) =>
+        ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
+        keyOf(item, 'negation') !== undefined ||
+        isWord(item, 'free', 'absent'),
+    )
+  );
+}
+
+/** "…, but the maximum isn't": a statement whose rest stands before. */
+export function deniesStatistic({
+  items,
+  joiner,
+  mark,
+}: {
+  items: readonly Item[];
+  joiner: string;
+  mark: string;
+}): boolean {
+  return (
+    (['but', 'though', 'although', 'while', 'yet', 'and'].includes(joiner) || mark === ';') &&
+    /^(?:isn't|aren't|doesn't|don't|not)$/.test(
+      items.filter((item) => item.type !== 'mark').at(-1)?.text ?? '',
+    ) &&
+    items.some((item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? ''))
+  );
+}
+
+/** "It leans to blue": a lean with its hue. */
+export function leans(items: readonly Item[]): boolean {
+  return items.some(
+    (item, at) =>
+      keyOf(item, 'lean') !== undefined &&
+      // "Leans slightly to blue"
+      items.slice(at + 1, at + 4).some((next) => keyOf(next, 'hue') !== undefined),
+  );
+}
+
+/** "… and the Hearth to blue": a set, and where its greys lean, behind another of which that was said. */
+export function leansAsBefore(items: readonly Item[]): boolean {
+  const words = items.filter(
+    ({ type, text }) => type !== 'mark' && !['and', 'but', 'the', 'while'].includes(text),
+  );
+  const [set, to, hue] = words;
+  return (
+    words.length === 3 &&
+    (keyOf(set, 'unit') ?? keyOf(set, 'maker') ?? keyOf(set, 'pronoun')) !== undefined &&
+    isWord(to, 'to', 'towards', 'toward', 'into') &&
+    keyOf(hue, 'hue') !== undefined
+  );
+}
+
+/** "The Kasulind leans to red where the Veltrane leans to green": each side has its set and its lean. */
+export function leansToo(items: readonly Item[]): boolean {
+  return (
+    leans(items) &&
+    items.some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker') ?? keyOf(item, 'pronoun'))
+  );
+}
