@@ -4,7 +4,7 @@ import { defineConfig, type Plugin } from 'vite';
 const beginning =
   /node_modules\/(react|zustand)\/|vite\/preload-helper|app\/(begin\.ts|door\/|stores\/(news|library|evidence|article|articleAhead)\.ts|shell\/(route|roomParts|Fetched)\.tsx?|theme\/(themeChoice\.ts|\w+\.css)|shell\/shell\.css)/;
 const frame =
-  /node_modules\/(react-dom|scheduler)\/|app\/(main\.tsx|theme\/|commands\/|tour\/|shell\/(Shell|ErrorBoundary|ShutDoorPage|Slots|briefNotices|sheets|shellCommands|strayDrops|announce|afterPaint)\.tsx?)|app\/draft\/proofs\/(proofStore|proofItem)\.ts|contract\/(faultLine|claim)\.ts/;
+  /node_modules\/(react-dom|scheduler)\/|app\/(main\.tsx|theme\/|commands\/|tour\/|shell\/(Shell|FetchedSheet|heldKeys|ErrorBoundary|ShutDoorPage|Slots|briefNotices|sheets|shellCommands|strayDrops|announce|afterPaint)\.tsx?)|app\/draft\/proofs\/(proofStore|proofItem)\.ts|contract\/(faultLine|claim)\.ts/;
 
 /**
  * Names the frame and the two fonts of every room in the page itself: they are fetched while what asks for them is

@@ -1,4 +1,4 @@
-import { type ComponentType, useEffect, useState } from 'react';
+import { type ComponentType, useEffect, useRef, useState } from 'react';
 
 /** A part of the window whose program is fetched apart. */
 export interface FetchedPart {
@@ -33,7 +33,7 @@ export function fetchedPart(program: () => Promise<ComponentType>): FetchedPart 
  * suspense boundary back for 300 ms after the boundary has stood empty; nothing here needs that. A program that cannot
  * be fetched fails as the part itself would.
  */
-export function Fetched({ from }: { from: FetchedPart }) {
+export function Fetched({ from, onShown }: { from: FetchedPart; onShown?: () => void }) {
   const [failure, setFailure] = useState<{ reason: unknown } | null>(null);
   const [, setThere] = useState(from.part() !== null);
   useEffect(() => {
@@ -47,7 +47,13 @@ export function Fetched({ from }: { from: FetchedPart }) {
       gone = true;
     };
   }, [from]);
-  if (failure) throw failure.reason;
   const Part = from.part();
+  const isShown = Part !== null;
+  const shown = useRef(onShown);
+  // After the part's own effects, which give it the focus.
+  useEffect(() => {
+    if (isShown) shown.current?.();
+  }, [isShown]);
+  if (failure) throw failure.reason;
   return Part ? <Part /> : null;
 }

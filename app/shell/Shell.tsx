@@ -9,6 +9,7 @@ import { afterPaint } from './afterPaint.ts';
 import { useBriefNotices } from './briefNotices.ts';
 import { ErrorBoundary } from './ErrorBoundary.tsx';
 import { Fetched, fetchedPart } from './Fetched.tsx';
+import { FetchedSheet } from './FetchedSheet.tsx';
 import { roomParts } from './roomParts.ts';
 import { hashOf, roomNames, rooms, useRoute } from './route.ts';
 import { ShutDoorPage, UnreadableLibraryPage } from './ShutDoorPage.tsx';
@@ -124,10 +125,10 @@ export function Shell() {
       </div>
       <div id="announcements" className="unseen" aria-live="polite" />
       {hasNotices ? <Fetched from={notices} /> : null}
-      {sheet === 'palette' ? <Fetched from={palette} /> : null}
-      {sheet === 'name' ? <Fetched from={name} /> : null}
-      {sheet === 'help' ? <Fetched from={help} /> : null}
-      {sheet === 'new-article' ? <Fetched from={newArticle} /> : null}
+      {sheet === 'palette' ? <FetchedSheet from={palette} /> : null}
+      {sheet === 'name' ? <FetchedSheet from={name} /> : null}
+      {sheet === 'help' ? <FetchedSheet from={help} /> : null}
+      {sheet === 'new-article' ? <FetchedSheet from={newArticle} /> : null}
     </SlotContext>
   );
 }

@@ -355,6 +355,22 @@ describe('the Draft', () => {
     expect(await page.locator('dialog').count()).toBe(0);
   });
 
+  it('keeps what is typed while the palette is still on its way', async () => {
+    const page = await sitting.openWindow({ path: '#/shelf' });
+    await page.route(/Palette[^/]*\.js/, async (route) => {
+      await new Promise((resolve) => setTimeout(resolve, 700));
+      await route.continue();
+    });
+    await page.reload();
+    await page.locator('.nav').waitFor();
+    await page.keyboard.press('Control+k');
+    await page.keyboard.type('dark th');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('dialog').count()).toBe(0);
+    await page.waitForFunction(() => document.documentElement.dataset.theme === 'dark');
+    await page.context().close();
+  });
+
   it.each(['light', 'dark'] as const)('has no accessibility faults in the %s theme', async (theme) => {
     const page = await openDraft('hearth-55', { theme });
     await page.keyboard.press('F8');
