@@ -90,6 +90,9 @@ export function propose(
     );
   if (scene.unitProblem && !('by' in check && check.by))
     return refuse(findings, scene, rule, scene.unitProblem, items);
+  // "Neither rival is as bright as the Plain", which is one of them
+  if (comparesWithItself(scene, check))
+    return refuse(findings, scene, rule, 'a set is not compared with itself', items);
   const atLaunch = scene.items.some(
     (item, at) => isWord(item, 'launch', 'release') && isWord(scene.items[at - 1], 'at'),
   );
@@ -113,6 +116,16 @@ export function propose(
   if (scene.group && isOfSubject(check, scene))
     return proposeOfEach(findings, scene, rule, check, items, part);
   record(findings, scene, items, { check, rule }, part);
+}
+
+function comparesWithItself({ group, context }: Scene, check: Check): boolean {
+  return (
+    check.kind === 'order' &&
+    !group &&
+    ['ahead', 'behind', 'matches'].includes(check.rank.type) &&
+    check.cohort.units?.length === 1 &&
+    check.cohort.units[0] === (check.key.conditions.unit ?? context.own)
+  );
 }
 
 /** Kinds of statement of which "only the Umbra" says that they are not so of the others. */

@@ -1,7 +1,7 @@
 import { type Item, isWord, keyOf, type Meaning, type NumberPhrase } from './items.ts';
 import { numberWords } from './lexicon/grammar.ts';
 import type { Lexicon } from './lexiconTrie.ts';
-import { halfOfUnit, oneAndAHalf, readNumberPhrase, vagueStretch } from './numberPhrases.ts';
+import { halfOfUnit, oneAndAHalf, oneOfUnit, readNumberPhrase, vagueStretch } from './numberPhrases.ts';
 import { settleObviousRoles } from './obviousRoles.ts';
 import type { Token } from './tokens.ts';
 
@@ -263,7 +263,10 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
   for (let at = 0; at < tokens.length; ) {
     const token = tokens[at]!;
     const part =
-      halfOfUnit(tokens, at, lexicon) ?? oneAndAHalf(tokens, at, lexicon) ?? vagueStretch(tokens, at);
+      halfOfUnit(tokens, at, lexicon) ??
+      oneAndAHalf(tokens, at, lexicon) ??
+      oneOfUnit(tokens, at, lexicon) ??
+      vagueStretch(tokens, at);
     if (part) {
       push('number', at, part.next, [], part.number);
       at = part.next;

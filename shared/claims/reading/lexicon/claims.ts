@@ -235,6 +235,7 @@ export const equativeWords: Readonly<
   dark: { phrases: `dark`, concept: 'peak', direction: 'lower' },
   quiet: { phrases: `quiet`, concept: 'noise', direction: 'lower' },
   hungry: { phrases: `power hungry; hungry; much power`, concept: 'power', direction: 'higher' },
+  slim: { phrases: `slim; thin; shallow`, concept: 'fact:depth', direction: 'lower' },
   deep: { phrases: `deep; thick`, concept: 'fact:depth', direction: 'higher' },
   wide: { phrases: `wide`, concept: 'fact:width', direction: 'higher' },
   tall: { phrases: `tall`, concept: 'fact:height', direction: 'higher' },

@@ -31,6 +31,7 @@ import { readRankList } from './rankList.ts';
 import { readRolloffAgain } from './rolloff.ts';
 import { readSameCount } from './sameCount.ts';
 import { readScores } from './score.ts';
+import { readSetApart } from './setApart.ts';
 import { readCounts } from './socket.ts';
 import { readBetween, readEquals, readRanks, readWindowLost } from './standing.ts';
 import { losing, winning } from './than.ts';
@@ -133,6 +134,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
         ],
       },
     ],
+  },
+  {
+    read: readSetApart,
+    needs: [{ kinds: ['number'] }, { words: ['within'] }, { kinds: ['unit', 'maker', 'rival', 'pronoun'] }],
   },
   { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }] },
   // Rankings and comparisons without a number.

@@ -17,6 +17,7 @@ import { concepts, negated } from './orderWords.ts';
 /** "matches the Kasulind", "as bright as the Veltrane". */
 export function readEquals(scene: Scene, findings: Findings): undefined {
   const other = otherMention(scene);
+  if (readNeitherAs(scene, findings)) return;
   if (!other) return readSameAsSize(scene, findings);
   const costs = scene.items.some((item) => keyOf(item, 'verb') === 'cost');
   const same = scene.items.find(
@@ -35,7 +36,10 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
         scene.items.some((word) => word.index > item.index && isWord(word, 'as', 'to'))),
   );
   const id = resolveMention(other, scene.carry, scene.context);
-  const equative = scene.items.find((item) => keyOf(item, 'equative') && !scene.used.has(item));
+  const equatives = scene.items.filter((item) => keyOf(item, 'equative') && !scene.used.has(item));
+  // "It is a slim set, as slim as the Plain"
+  const equative =
+    equatives.find((item) => isWord(scene.items[scene.items.indexOf(item) - 1], 'as')) ?? equatives[0];
   const entry = equativeEntry(scene, equative);
   const asBefore = equative && isWord(scene.items[scene.items.indexOf(equative) - 1], 'as');
   const hasNumber = scene.items.some(
@@ -87,6 +91,37 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
     orderCheck(scene, quantity, direction, { type: 'matches' }, { units: [id] }, negated(scene, verb)),
     [verb, other.item, ...concepts(scene)],
   );
+}
+
+/** "Neither rival is as bright": this review's own set is ahead of both. True where the words are taken. */
+function readNeitherAs(scene: Scene, findings: Findings): boolean {
+  const { items, context } = scene;
+  const neither = items.find((item) => isWord(item, 'neither'));
+  const equative = items.find(
+    (item, at) => keyOf(item, 'equative') && isWord(items[at - 1], 'as') && !scene.used.has(item),
+  );
+  if (!neither || !equative || equative.index < neither.index) return false;
+  const [end, next, set] = items.slice(items.indexOf(equative) + 1);
+  const asOwn =
+    isWord(end, 'as') && (keyOf(next, 'pronoun') === 'it' || keyOf(set, 'unit') === context.own || isWord(next, 'this'));
+  if (end && end.type !== 'mark' && !asOwn) return false;
+  const rival = items.find(
+    (item) => item.index > neither.index && /\b(?:rivals?|competitors?|others)$/.test(item.text),
+  );
+  const entry = equativeEntry(scene, equative);
+  if (!rival || !entry || context.against?.length !== 2) return false;
+  const quantity = comparedQuantity(scene, entry);
+  const words = [neither, rival, equative];
+  if ('problem' in quantity) {
+    refuse(findings, scene, 'order', quantity.problem, words);
+    return true;
+  }
+  const { unit: _unit, ...conditions } = scene.conditions;
+  const own = { ...scene, unit: undefined, unitProblem: undefined, group: undefined, conditions };
+  const check = orderCheck(own, quantity, entry.direction, { type: 'best' }, { units: context.against });
+  propose(findings, own, 'order', check, words);
+  if (own.said) scene.said = own.said;
+  return true;
 }
 
 /** "Its rivals are the Plain and the Umbra" */

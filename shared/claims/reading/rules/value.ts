@@ -13,6 +13,7 @@ import { subjectOf } from '../subject.ts';
 import { readBothSets } from './bothSets.ts';
 import { denialBefore, factConditions, opOf } from './factCheck.ts';
 import { readFromTo } from './fromTo.ts';
+import { groupNamed } from './group.ts';
 import { complementOf, lossProblem } from './loss.ts';
 import { valueProblem } from './notMeasured.ts';
 import { denialOfNumber } from './numberDenied.ts';
@@ -66,6 +67,8 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       (scene.items[scene.items.indexOf(item) + 1]?.type ?? 'mark') !== 'mark'
     )
       continue;
+    // "The widest view of the three"
+    if (number.spelled && groupNamed(scene)?.items.includes(item)) continue;
     // A lone number without unit needs a subject of its own clause, or a statistic.
     const inWindow = scene.conditions.origin.window === 'named' && number.x >= 20;
     if (
