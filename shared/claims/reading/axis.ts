@@ -133,9 +133,18 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     ['reach', 'exceed'].includes(keyOf(items[left], 'verb') ?? '')
   )
     left -= 2;
+  let noun = number.onScale === true;
+  // "At a signal level of 20 %": the noun stands before.
+  if (percent && isWord(items[left], 'of') && axisNouns.has(items[left - 1]?.text ?? '')) {
+    let lead = left - 1;
+    while (axisNouns.has(items[lead]?.text ?? '') || isWord(items[lead], 'a', 'an', 'the')) lead -= 1;
+    if (isWord(items[lead], 'at', 'from', 'until', 'below', 'above') || keyOf(items[lead], 'comparator')) {
+      left = lead;
+      noun = true;
+    }
+  }
   const before = items[left];
   let right = at + 1;
-  let noun = number.onScale === true;
   while (
     right < items.length &&
     (axisNouns.has(items[right]!.text) ||

@@ -11,6 +11,7 @@ import {
   leansAsBefore,
   leansToo,
   promisesWhat,
+  seesItsOwn,
   seesTopic,
 } from './ownStatement.ts';
 import { hasVerb } from './verbs.ts';
@@ -87,12 +88,32 @@ function isRunnerUp(items: readonly Item[], at: number): boolean {
   );
 }
 
+interface Piece {
+  items: Item[];
+  mark: string;
+  joiner: string;
+}
+
+/** "…, whereas the Plain and the Umbra both run at 144 Hz": two sets are one subject, whatever joins them. */
+function joinSubjects(pieces: Piece[]): undefined {
+  for (let at = pieces.length - 2; at > 0; at -= 1) {
+    const [piece, next] = [pieces[at]!, pieces[at + 1]!];
+    if (piece.joiner === '' || piece.joiner === 'and' || next.joiner !== 'and' || next.mark !== '') continue;
+    const opensWithSet = next.items.slice(1, 3).some((item) => keyOf(item, 'unit') !== undefined);
+    const isSet = piece.items.every(
+      (item) => item.text === piece.joiner || isWord(item, 'the', 'both') || keyOf(item, 'unit') !== undefined,
+    );
+    if (!isSet || !opensWithSet || piece.items.every((item) => keyOf(item, 'unit') === undefined)) continue;
+    pieces.splice(at, 2, { ...piece, items: [...piece.items, ...next.items] });
+  }
+}
+
 /**
  * Parts a sentence into clauses at marks and conjunctions, but only where both sides claim something of their
  * own; leading and trailing phrases stay with the clause they belong to.
  */
 export function clausesOf(items: readonly Item[]): Item[][] {
-  const pieces: { items: Item[]; mark: string; joiner: string }[] = [];
+  const pieces: Piece[] = [];
   let current: Item[] = [];
   let mark = '';
   let joiner = '';
@@ -135,6 +156,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     current.push(item);
   }
   cut('', '');
+  joinSubjects(pieces);
   const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];
@@ -159,6 +181,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (hasVerb(piece.items) && piece.items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items) ||
+      (piece.joiner !== '' && seesItsOwn(piece.items)) ||
       promisesWhat(piece.items) ||
       (order > 0 && isGapped(piece.items));
     const last = clauses[clauses.length - 1];

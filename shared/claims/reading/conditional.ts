@@ -63,6 +63,14 @@ function isWish(items: readonly Item[], at: number): boolean {
   const there = items.findIndex(
     (item, index) => index > at && isWord(item, 'there') && isWord(items[index + 1], 'is', "'s", 'are'),
   );
+  // "If contrast matters to you, look at the Plain, which …": advice, and what follows is so either way.
+  const mark = items.findIndex((item, index) => index > at && item.type === 'mark');
+  const advice =
+    mark > at &&
+    isWord(items[mark], ',') &&
+    isWord(items[mark + 1], 'look', 'consider', 'take', 'buy', 'choose', 'pick', 'get', 'see', 'try') &&
+    !items.slice(at, mark).some((item) => isAnchor(item));
+  if (advice) return true;
   return (
     there > at &&
     isWord(items[at + 1], 'you', 'your', "you're") &&
@@ -84,6 +92,17 @@ function isPassing(items: readonly Item[], at: number): boolean {
     isWord(item, 'may', 'might') &&
     isWord(items[at - 1], 'you', 'one') &&
     isWord(next, 'notice', 'see', 'spot', 'find')
+  )
+    return true;
+  // "It may nevertheless be called accurate": the writer's choice of a word.
+  if (
+    isWord(item, 'may', 'might', 'could', 'should') &&
+    items
+      .slice(at + 1, at + 4)
+      .some(
+        (word, step, rest) =>
+          isWord(word, 'be') && isWord(rest[step + 1], 'called', 'described', 'considered', 'termed', 'deemed'),
+      )
   )
     return true;
   // "1,148 was the most this sample would give me": what it gave.

@@ -11,6 +11,8 @@ export function onlyWord({ items, units }: Scene): { word: Item; set: Item } | u
     (item, at) =>
       isWord(item, 'only', 'the only') &&
       isWord(items[at + 1], 'set', 'one', 'television', 'tv', 'model', 'screen') &&
+      // "Only one of them is a 2.1": so many of its ports.
+      !(isWord(items[at + 1], 'one') && isWord(items[at + 2], 'of')) &&
       !isWord(items[at - 1], 'not'),
   );
   if (alone) return { word: alone, set: alone };

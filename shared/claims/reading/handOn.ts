@@ -182,6 +182,13 @@ export function forgetSentence(carry: Carry): undefined {
   carry.sets = undefined;
 }
 
+/** The set of another maker that the sentence states a fact of, as its maker gives it. */
+function makersSet(scenes: readonly Scene[]): string | undefined {
+  const facts = scenes.flatMap(({ said }) => said ?? []).filter((check) => check.kind === 'fact' && check.by === 'maker');
+  const [fact] = facts;
+  return fact?.kind === 'fact' ? fact.conditions.unit : undefined;
+}
+
 /** What a sentence leaves for the next: its unit, quantity, statistic and topic. */
 export function handOn(
   scenes: readonly Scene[],
@@ -223,7 +230,12 @@ export function handOn(
       scene.items.some(({ number }) => number?.role === 'size') ||
       firstPronounIsOwn(scene),
   );
-  if (named) {
+  // "Kasulind promises 900 nits": on that maker's set, whatever measures it.
+  const ofMaker = named ? undefined : makersSet(scenes);
+  if (ofMaker !== undefined && ofMaker !== context.own) {
+    carry.unitIsOld = undefined;
+    carry.unit = ofMaker;
+  } else if (named) {
     carry.unitIsOld = undefined;
     if (last.unit === undefined || contrastsOwn(scenes)) carry.unit = undefined;
     else carry.unit = last.unit;

@@ -38,7 +38,9 @@ function limitsOf(check: Check): LimitSaid[] {
 
 /** Does the sentence speak of levels, of which a limit can be said? "I got over it" does not. */
 function speaksOfLevels(items: readonly Item[]): boolean {
-  return items.some((item) => keyOf(item, 'stat') ?? keyOf(item, 'concept'));
+  return items.some(
+    (item) => (keyOf(item, 'stat') ?? keyOf(item, 'concept')) !== undefined || item.number?.dimension === 'percent',
+  );
 }
 
 /**
@@ -77,6 +79,8 @@ export function takeUpLimit(items: readonly Item[], before: LimitSaid | undefine
       spelled: false,
     });
     item.number.comparator = taken;
+    const line = items[item.index + 1];
+    if (isLineWord(line)) line!.meanings = [];
   }
 }
 
@@ -105,11 +109,28 @@ export function isLimitItself(items: readonly Item[], { number, index }: Item): 
   );
 }
 
-/** "over it", "under that" */
+function isLineWord(item: Item | undefined): boolean {
+  return isWord(item, 'line', 'mark', 'limit', 'level', 'bar', 'threshold');
+}
+
+/** "goes over", "crosses": the side of a limit that a verb says */
+function sideOfVerb(item: Item | undefined): string | undefined {
+  const verb = keyOf(item, 'verb');
+  if (verb === 'rise' && / (?:over|above)$/.test(item!.text)) return '>';
+  if (verb === 'fall' && / (?:under|below)$/.test(item!.text)) return '<';
+  return verb === 'exceed' ? '>' : undefined;
+}
+
+/** "over it", "under that", "goes over that line" */
 function ofPronoun(items: readonly Item[], item: Item): string | undefined {
-  const comparator = keyOf(items[item.index - 1], 'comparator');
+  const before = items[item.index - 1];
+  const line = items[item.index + 1];
+  const isLine = isWord(item, 'that', 'this') && isLineWord(line);
+  // "Above that mark errors show": without a verb it is a place of the scale.
+  const moved = isLine ? sideOfVerb(before) ?? (keyOf(items[item.index - 2], 'verb') && keyOf(before, 'comparator')) : undefined;
+  const comparator = isLine ? moved : keyOf(before, 'comparator');
   if ((comparator !== '>' && comparator !== '<') || !isWord(item, 'it', 'that', 'this')) return undefined;
-  const next = items[item.index + 1];
+  const next = isLine ? items[item.index + 2] : line;
   const ends =
     !next ||
     next.type === 'mark' ||

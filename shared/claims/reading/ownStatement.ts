@@ -48,7 +48,7 @@ export function isNoneOn(items: readonly Item[]): boolean {
         (item, at) =>
           isWord(item, 'shows', 'show', 'has', 'had', 'showed', 'saw', 'found', 'noticed') &&
           isWord(items[at + 1], 'none') &&
-          (items[at + 2]?.type ?? 'mark') === 'mark',
+          ((items[at + 2]?.type ?? 'mark') === 'mark' || isWord(items[at + 2], 'at', 'at all', 'whatever')),
       )) &&
     items.some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'))
   );
@@ -62,6 +62,17 @@ export function promisesWhat(items: readonly Item[]): boolean {
     isWord(items[0], 'which') &&
     items.slice(what).some((item) => keyOf(item, 'maker') ?? keyOf(item, 'makerWord')) &&
     items.slice(what).some((item) => keyOf(item, 'saying'))
+  );
+}
+
+/** "… and the Kasulind's is faint on axis": how much of what was spoken of is seen on a set. */
+export function seesItsOwn(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) => isWord(item, "'s"));
+  return (
+    at > 0 &&
+    keyOf(items[at - 1], 'unit') !== undefined &&
+    isWord(items[at + 1], 'is', 'was', 'looks', 'stays') &&
+    items.slice(at + 2, at + 4).some((item) => keyOf(item, 'severity') !== undefined)
   );
 }
 
@@ -120,13 +131,15 @@ export function leansAsBefore(items: readonly Item[]): boolean {
   const words = items.filter(
     ({ type, text }) => type !== 'mark' && !['and', 'but', 'the', 'while'].includes(text),
   );
-  const [set, to, hue] = words;
-  return (
-    words.length === 3 &&
-    (keyOf(set, 'unit') ?? keyOf(set, 'maker') ?? keyOf(set, 'pronoun')) !== undefined &&
-    isWord(to, 'to', 'towards', 'toward', 'into') &&
-    keyOf(hue, 'hue') !== undefined
-  );
+  const [set, to, ...rest] = words;
+  if ((keyOf(set, 'unit') ?? keyOf(set, 'maker') ?? keyOf(set, 'pronoun')) === undefined) return false;
+  const leansTo = isWord(to, 'to', 'towards', 'toward', 'into');
+  // "… while the Umbra is obviously blue"
+  const looks = isWord(to, 'is', 'looks', 'goes', 'turns') && keyOf(rest[0], 'intensity') !== undefined;
+  const [hue, next] = looks ? rest.slice(1) : rest;
+  // What stands behind a bracket or a comma is said beside it.
+  const ends = next === undefined || (hue !== undefined && next.index > hue.index + 1);
+  return (leansTo || looks) && keyOf(hue, 'hue') !== undefined && ends;
 }
 
 /** "The Kasulind leans to red where the Veltrane leans to green": each side has its set and its lean. */

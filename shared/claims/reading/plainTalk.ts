@@ -53,7 +53,8 @@ const persons =
 
 /** "Two apartments", "612 pages": a plural that nobody measures. */
 export function countsThings(noun: Item | undefined): boolean {
-  if (isWord(noun, 'halves')) return true;
+  // "Two further sets serve for comparison"
+  if (isWord(noun, 'halves', 'further')) return true;
   return (
     noun?.type === 'word' &&
     noun.meanings.length === 0 &&

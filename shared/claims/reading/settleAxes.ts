@@ -69,7 +69,9 @@ function spansBeside(items: readonly Item[], spans: readonly AxisSpan[]): AxisSp
   if (spans.length === 0) return [];
   return items.flatMap((item, at) => {
     const comparator = keyOf(item, 'comparator');
-    const isBeside = (comparator === '<' || comparator === '>') && isWord(items[at + 1], 'that', 'this');
+    const taken = items[at + 1]?.number !== undefined;
+    const isBeside =
+      (comparator === '<' || comparator === '>') && !taken && isWord(items[at + 1], 'that', 'this');
     const noun = isWord(items[at + 2], 'level', 'point', 'step', 'mark', 'stimulus') ? 1 : 0;
     const next = items[at + 2 + noun];
     const named = spans.findLast((span) => span.kind === 'stimulus' && span.items[0]!.index < item.index);

@@ -56,6 +56,9 @@ function usable(
       leadsToNumber(tokens, at + length + 1)
     )
       return false;
+    // "187 W, the most of the three" ranks sets.
+    if (meaning.kind === 'stat' && length === 3 && tokens[at]!.text === 'most' && tokens[at - 1]?.text === 'the')
+      return false;
     // "And more than half is gone": no end of a number phrase.
     if (meaning.kind === 'trailing' && tokens[at + length]?.text === 'than') return false;
     if (meaning.kind === 'gotThere' || meaning.kind === 'fellShort') {
@@ -163,7 +166,7 @@ const emphasis = new Set([
 function motionComparator(item: Item | undefined): string | undefined {
   const verb = keyOf(item, 'verb');
   if (verb === 'rise' && /(?:over|above|past|beyond)$/.test(item!.text)) return '>';
-  if (verb === 'fall' && /(?:below|under)$/.test(item!.text)) return '<';
+  if ((verb === 'fall' || verb === 'stay') && /(?:below|under)$/.test(item!.text)) return '<';
   return undefined;
 }
 

@@ -130,14 +130,14 @@ export const multipleWords: Readonly<
   triple: {
     phrases: `three times; triple; thrice; threefold; treble; triple the; three fold; trebles; triples; a factor of three`,
     x: 3,
-    low: 2.7,
-    high: 3.3,
+    low: 2.5,
+    high: 3.5,
   },
   quadruple: {
     phrases: `four times; quadruple; fourfold; a factor of four; quadruples`,
     x: 4,
-    low: 3.6,
-    high: 4.4,
+    low: 3.5,
+    high: 4.5,
   },
 };
 

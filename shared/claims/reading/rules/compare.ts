@@ -210,7 +210,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       (multiple || number?.number?.dimension === 'times' || number?.number?.dimension === 'percent')
     ) &&
     !((multiple ?? (number?.number?.dimension === 'times' ? number : undefined)) && equative) &&
-    !(multiple && hasTimesOwn(scene, multiple.item)) &&
+    !((multiple?.item ?? timesOf(number)) && hasTimesOwn(scene, multiple?.item ?? number!)) &&
     !((multiple ?? number) && thanConditions(scene))
   )
     return;
@@ -337,6 +337,10 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   }
   // "three times dearer" may mean three or four times: n times brighter = n by the house.
   propose(findings, scene, 'ratio', { kind: 'ratio', a, b, stated, ...(denial && { negated: true }) }, words);
+}
+
+function timesOf(number: Item | undefined): Item | undefined {
+  return number?.number?.dimension === 'times' ? number : undefined;
 }
 
 function previousOther(scene: Scene): string | undefined {

@@ -81,11 +81,16 @@ export function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   while (
     keyOf(scene.items[left], 'hedge') !== undefined ||
     keyOf(scene.items[left], 'comparator') !== undefined ||
-    isWord(scene.items[left], 'just', 'only', 'you', 'us')
+    isWord(scene.items[left], 'just', 'only', 'you', 'us', 'some')
   )
     left -= 1;
   const verb = scene.items[left];
   const after = isWord(scene.items[at + 1], 'the', 'its') ? scene.items[at + 2] : scene.items[at + 1];
+  // "The Kasulind has about four times that"
+  const figure = isWord(scene.items[at + 2], 'figure', 'number', 'value', 'amount') ? 1 : 0;
+  const end = scene.items[at + 2 + figure];
+  const takesUp = isWord(scene.items[at + 1], 'that') && (!end || end.type === 'mark' || isWord(end, 'and', 'but'));
+  if (takesUp && saidBefore(scene) !== undefined) return isGiving(verb);
   const led = isWord(scene.items[at + 1], 'the', 'its') || / the$/.test(multiple.text);
   // "The Umbra is less than half the price"
   const priced =
@@ -95,7 +100,14 @@ export function hasTimesOwn(scene: Scene, multiple: Item): boolean {
   return (
     led &&
     keyOf(after, 'concept') !== undefined &&
-    isWord(verb, 'has', 'offers', 'delivers', 'shows', 'gives', 'draws', 'manages', 'provides', 'at')
+    isGiving(verb)
+  );
+}
+
+function isGiving(verb: Item | undefined): boolean {
+  return (
+    isWord(verb, 'has', 'offers', 'shows', 'draws', 'provides', 'at', 'costs', 'needs', 'takes') ||
+    keyOf(verb, 'verb') === 'reach'
   );
 }
 

@@ -2,7 +2,7 @@ import type { StatedConditions } from '../../../contract/check.ts';
 import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
-import { conditionsFor } from '../operand.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
 import { plays } from '../parts.ts';
 import { quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
@@ -47,6 +47,7 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
     const text = (meaning.data as string | undefined) ?? item.text;
     const said: Said = { item, key: meaning.key, text, hasValue };
     if (readers.some((reader) => reader(scene, findings, said))) continue;
+    if (readAllHues(scene, findings, said)) continue;
     if (/satur/.test(text) && meaning.key !== 'on-target')
       refuse(findings, scene, 'direction', 'the words do not say which hue is meant', [item]);
   }
@@ -188,6 +189,24 @@ function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): 
     if (every) emitEvery(scene, findings, id, key, item, hue);
     else emit(scene, findings, id, key, region(scene, {}), item, [hue], undefined, denied);
   }
+  return true;
+}
+
+/** "Every hue is undersaturated": each of the six, judged as one alone is. */
+function readAllHues(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {
+  if (!isSaturation(scene, text) || (key !== 'over' && key !== 'under') || negationBefore(scene, item)) return false;
+  const noun = scene.items.findIndex((entry) => isWord(entry, 'hue', 'hues', 'colour', 'colours', 'color', 'colors'));
+  const lead = scene.items.slice(Math.max(0, noun - 3), Math.max(0, noun));
+  const every = lead.find((entry) => keyOf(entry, 'stat') === 'all' || isWord(entry, 'six'));
+  if (noun < 0 || !every || scene.items.some((entry) => plays(entry, 'excepting'))) return false;
+  const limit = scene.context.house.limits.saturationPercent;
+  const bounds = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'].map((hue) => {
+    const quantity = quantityById(`sweep.${hue}.saturation`);
+    const operand = operandOf(scene, quantity, region(scene, {}));
+    const op = key === 'over' ? ('>' as const) : ('<' as const);
+    return { operand, op, x: key === 'over' ? limit : -limit, unit: quantity.unit };
+  });
+  propose(findings, scene, 'direction', { kind: 'bound', bounds }, [every, scene.items[noun], item]);
   return true;
 }
 

@@ -139,7 +139,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readSetApart,
     needs: [{ kinds: ['number'] }, { words: ['within'] }, { kinds: ['unit', 'maker', 'rival', 'pronoun'] }],
   },
-  { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }] },
+  { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst', 'culprit', 'offender'] }] },
   // Rankings and comparisons without a number.
   {
     read: readEquals,

@@ -9,6 +9,7 @@ import { statedOf } from '../stated.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
 import { factConditionsOf } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
+import { quantityOfCheck } from './saidBefore.ts';
 
 const unitDimension: Readonly<Record<string, string>> = {
   length: 'length',
@@ -89,6 +90,15 @@ function readYearOfWarranty(scene: Scene, findings: Findings): undefined {
   );
 }
 
+/** "The Plain's warranty is 24 months, and Nocthale grants three years": what was spoken of, of another maker's set. */
+function givesWarranty(scene: Scene, { index }: Item): boolean {
+  const gives = scene.sentence
+    .slice(Math.max(0, index - 2), index)
+    .some((word) => isWord(word, 'grants', 'gives', 'offers', 'provides', 'allows'));
+  const spokenOf = [...(scene.previous?.said ?? []), ...(scene.previous?.previous?.said ?? [])];
+  return gives && spokenOf.some((check) => quantityOfCheck(check) === 'fact:warranty');
+}
+
 function comparedDimension(scene: Scene, dimension: string): string | undefined {
   for (const item of scene.items) {
     const entry = (meaningOf(item, 'comparative') ?? meaningOf(item, 'superlative'))?.data as
@@ -145,7 +155,7 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     }
     // "One year more than Veltrane gives" is a difference, which `compare.ts` reads.
     if (dimension === 'months' && keyOf(scene.items[scene.items.indexOf(item) + 1], 'comparative')) continue;
-    if (dimension === 'months' && !hasKey(scene, 'fact', 'warranty')) {
+    if (dimension === 'months' && !hasKey(scene, 'fact', 'warranty') && !givesWarranty(scene, item)) {
       number.role = 'ignored';
       continue;
     }
@@ -179,6 +189,8 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     );
     let key = noun
       ? keyOf(noun, 'fact')!
+      : dimension === 'months'
+        ? 'warranty'
       : dimension === 'mass'
         ? 'weight'
         : dimension === 'frequency'

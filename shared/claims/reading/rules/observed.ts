@@ -318,7 +318,21 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
 /** "… and the Hearth shows none": of what the clause before spoke of. */
 function showsNone({ items }: Scene): Item[] | undefined {
   const words = items.filter((item) => item.type !== 'mark');
+  const any = words.findIndex((item) => isWord(item, 'any'));
+  const denial = words.slice(0, Math.max(0, any)).find((item) => keyOf(item, 'negation') ?? keyOf(item, 'stat'));
+  // "I never saw any on the Hearth"
+  if (
+    any > 0 &&
+    any <= 5 &&
+    isWord(words[any - 1], 'saw', 'see', 'noticed', 'notice', 'spotted', 'spot', 'found', 'find') &&
+    isWord(words[any + 1], 'on', 'at', 'in', 'from', 'at all') &&
+    denial
+  )
+    return [denial, words[any - 1]!, words[any]!];
   const at = words.findIndex((item) => isWord(item, 'none'));
+  // "On the Nocthale none was seen"
+  if (isWord(words[at + 1], 'was', 'is', 'were') && isWord(words[at + 2], 'seen', 'visible', 'noticed', 'found', 'to be seen'))
+    return words.slice(at, at + 3);
   const [verb, none, next] = words.slice(Math.max(0, at - 1));
   const thereIs = isWord(verb, 'is', 'was') && isWord(words[at - 2], 'there');
   const ends = next === undefined || isWord(next, 'for', 'on', 'at', 'in', 'from', 'at all', 'whatever');

@@ -68,7 +68,7 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
 }
 
 const links =
-  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meet|conform|'re|rated|they)$/;
+  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up|'re|rated|they)$/;
 
 /** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
 export function readPartOfPorts(scene: Scene, findings: Findings): undefined {

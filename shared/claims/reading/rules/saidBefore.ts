@@ -34,7 +34,8 @@ export interface Said {
 
 /** The one quantity that these checks speak of; its id is '' where they speak of several. */
 export function onlySaid(all: readonly Check[]): Said | undefined {
-  const checks = all.filter((check) => quantityOfCheck(check) !== undefined);
+  // The place of the worst cell says nothing more of the quantity.
+  const checks = all.filter((check) => !/\.cell$/.test(quantityOfCheck(check) ?? '.cell'));
   const ids = new Set(checks.map(quantityOfCheck));
   const [id] = ids;
   if (ids.size > 1) return { id: '' };

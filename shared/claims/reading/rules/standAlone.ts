@@ -85,7 +85,11 @@ function namesWholeField(scene: Scene, extreme: Item): boolean {
 /** "of the four" or, past the quantity that the extreme is of, "average error of the four" */
 function leadsToGroup(items: readonly Item[], from: number): boolean {
   let at = from;
-  while (keyOf(items[at], 'concept') ?? keyOf(items[at], 'stat')) at += 1;
+  while (
+    (keyOf(items[at], 'concept') ?? keyOf(items[at], 'stat')) !== undefined ||
+    isWord(items[at], 'figure', 'number', 'value', 'reading', 'result', 'draw')
+  )
+    at += 1;
   return isWord(items[at], 'of', 'among') || (at > from && / of$/.test(items[at - 1]!.text));
 }
 

@@ -1,4 +1,4 @@
-import type { Selector } from '../../../contract/check.ts';
+import type { DirectionCheck, Selector } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { hueSaidOfGrey } from '../hueSaid.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
@@ -23,7 +23,8 @@ function readLeanAsBefore(scene: Scene, findings: Findings): undefined {
   if (said?.kind !== 'direction') return;
   const { size: _size, negated: _negated, ...rest } = said;
   const at = scene.items.indexOf(hue);
-  propose(findings, scene, 'direction', { ...rest, name: keyOf(hue, 'hue')! }, [
+  const size = keyOf(scene.items[at - 1], 'intensity') as DirectionCheck['size'] | undefined;
+  propose(findings, scene, 'direction', { ...rest, name: keyOf(hue, 'hue')!, ...(size && { size }) }, [
     mention?.item,
     scene.items[at - 1],
     hue,

@@ -1,9 +1,10 @@
+import type { Selector } from '../../../contract/check.ts';
 import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import { plays } from '../parts.ts';
-import { quantityById } from '../quantity.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { cellSelector } from '../selector.ts';
 
@@ -15,15 +16,13 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
       (plays(scene.items[index + 1], 'spots') ||
         (isWord(scene.items[index + 1], 'bit') && isWord(item, 'worst'))),
   );
-  if (at < 0) return;
+  if (at < 0) return readCulprit(scene, findings);
   const verb = scene.items.findIndex(
     (item, index) => index > at && isWord(item, 'is', 'was', 'sits', 'lies', 'lay', "'s"),
   );
   const place = scene.items
     .slice(verb + 1)
-    .filter((item) =>
-      isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre', 'corner', 'edge'),
-    );
+    .filter((item) => isWord(item, ...placeWords));
   // "The worst part" may be of anything but where the field was spoken of.
   const uneven =
     (scene.concept ?? carriedConcept(scene.carry)) === 'uniformity' || levelOf(scene) !== undefined;
@@ -35,7 +34,34 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
   if (cell.stat !== 'at')
     return refuse(findings, scene, 'worstCell', 'the words do not say which corner or edge is meant', words);
   const extreme = scene.items[at]!.text === 'brightest' ? 'max' : 'min';
-  // No other place is darker: nothing lies between this one and the extreme.
+  const level = scene.items.filter((item) => keyOf(item, 'level'));
+  proposeWorst(scene, findings, quantity, cell, extreme, [...words, scene.items[verb], ...level]);
+}
+
+const placeWords = ['top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre', 'corner', 'edge'];
+
+/** "11 %, with the lower left corner as the culprit": the place of the worst that was just stated. */
+function readCulprit(scene: Scene, findings: Findings): undefined {
+  const culprit = scene.items.find((item) => isWord(item, 'culprit', 'offender', 'weakest', 'worst'));
+  const said = [...(scene.said ?? []), ...(scene.previous?.said ?? [])].findLast((check) => check.kind === 'value');
+  if (!culprit || said?.kind !== 'value' || said.operand.type !== 'quantity') return;
+  const level = /^uniformity\.([^.]+)$/.exec(said.operand.id)?.[1];
+  const place = scene.items.filter((item) => isWord(item, ...placeWords) && Math.abs(item.index - culprit.index) <= 6);
+  if (level === undefined || place.length === 0) return;
+  const cell = cellSelector({ ...scene, items: place });
+  if (cell.stat !== 'at') return;
+  proposeWorst(scene, findings, quantityById(`uniformity.${level}.cell`), cell, 'min', [...place, culprit]);
+}
+
+/** No other place is darker (or brighter): nothing lies between this one and the extreme. */
+function proposeWorst(
+  scene: Scene,
+  findings: Findings,
+  quantity: Quantity,
+  cell: Selector,
+  extreme: 'min' | 'max',
+  words: readonly (Item | undefined)[],
+): undefined {
   propose(
     findings,
     scene,
@@ -46,7 +72,7 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
       b: operandOf(scene, quantity, { stat: extreme }),
       stated: { x: 0, low: 0, high: 0, unit: 'points' },
     },
-    [...words, scene.items[verb], ...scene.items.filter((item) => keyOf(item, 'level'))],
+    words,
   );
 }
 

@@ -29,7 +29,7 @@ export const asSpoken: readonly SentenceRow[] = [
     'Contrast comes to 3,700:1. The Plain does twelve hundred, so the Hearth has three times as much.',
     'value contrast.native = 3700 [3650, 3750]',
     'value contrast.native {veltrane} = 1200 [1170, 1230]',
-    'ratio contrast.native : contrast.native {veltrane} = 3 [2.7, 3.3]',
+    'ratio contrast.native : contrast.native {veltrane} = 3 [2.5, 3.5]',
   ],
   [
     'In SDR at 30 degrees it keeps 78 percent of its light. At forty-five, under half.',

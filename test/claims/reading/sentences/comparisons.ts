@@ -165,8 +165,8 @@ export const comparisons: readonly SentenceRow[] = [
   ['HDR needs twice the power of SDR.', 'ratio power.hdr-calm : power.calm = 2 [1.8, 2.2]'],
   ['In HDR it draws 50% more power than in SDR.', 'ratio power.hdr-calm : power.calm = 1.5 [1.495, 1.505]'],
   ['It uses twice as much power in HDR as in SDR.', 'ratio power.hdr-calm : power.calm = 2 [1.8, 2.2]'],
-  ['HDR highlights reach three times the luminance of SDR white.', 'ratio peak max : white = 3 [2.7, 3.3]'],
-  ['In HDR it is three times as bright as in SDR.', 'ratio peak max : white = 3 [2.7, 3.3]'],
+  ['HDR highlights reach three times the luminance of SDR white.', 'ratio peak max : white = 3 [2.5, 3.5]'],
+  ['In HDR it is three times as bright as in SDR.', 'ratio peak max : white = 3 [2.5, 3.5]'],
   ['Sustained luminance is half of the peak.', 'ratio peak.sustained max : peak max = 0.5 [0.45, 0.55]'],
   ['SDR takes a third less power than HDR.', 'ratio power.calm : power.hdr-calm = 0.666667 [0.633333, 0.7]'],
   [

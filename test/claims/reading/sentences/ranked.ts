@@ -18,7 +18,7 @@ export const ranked: readonly SentenceRow[] = [
   [
     'Black is 0.044 nits on the Hearth, and the Plain’s is about four times as high.',
     'value black = 0.044 [0.0435, 0.0445]',
-    'ratio black {veltrane} : black = 4 [3.6, 4.4]',
+    'ratio black {veltrane} : black = 4 [3.5, 4.5]',
   ],
   [
     'We found it 34 mm deeper than the Plain.',
