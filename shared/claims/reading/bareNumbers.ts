@@ -79,6 +79,29 @@ function isLightAgain({ items, previous, sentence }: Scene, item: Item): boolean
   );
 }
 
+/** "Orrinvale quotes 16 ms of lag; our box said 19.3": measured in the unit of the maker's number. */
+function takeUnitClaimed({ items, previous, sentence }: Scene, item: Item): undefined {
+  const claimed = previous?.said?.some((check) => check.kind === 'fact' && check.by === 'maker');
+  const isLast = (sentence[item.index + 1]?.type ?? 'mark') === 'mark';
+  const says = isWord(
+    sentence[item.index - 1],
+    'said',
+    'says',
+    'reads',
+    'read',
+    'shows',
+    'showed',
+    'found',
+    'got',
+  );
+  const promised = previous?.items.find(({ number }) =>
+    ['time', 'power', 'noise', 'luminance', 'temperature', 'ratio'].includes(number?.dimension ?? ''),
+  )?.number;
+  if (!claimed || !isLast || !says || !promised || items.some((word) => keyOf(word, 'concept'))) return;
+  const { dimension, unit, factor } = promised;
+  Object.assign(item.number!, { dimension, unit, factor });
+}
+
 /** The length beside a number before which no unit stands, but a side of the cabinet behind it. */
 function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
   const next = scene.sentence[item.index + 1];
@@ -118,6 +141,7 @@ export function settleBareNumbers(scene: Scene): undefined {
     const named =
       again || besidePatch ? natural.luminance : isLabelled(scene, item) ? natural[concept] : undefined;
     // Small numbers are errors or counts, not light; a white of 4 is no temperature.
+    if (!named && concept !== undefined) takeUnitClaimed(scene, item);
     const least = { luminance: 20, temperature: 1500 }[named?.[0] ?? ''] ?? 0;
     if (!named || number.x < least) continue;
     [number.dimension, number.unit] = named;

@@ -21,7 +21,7 @@ export function spreadOf(scene: Scene): Subject | undefined {
     (item, at) =>
       isWord(item, 'across', 'over', 'around') &&
       scene.items
-        .slice(at + 1, at + 3)
+        .slice(at + 1, at + 5)
         .some((next) => isWord(next, 'screen', 'the screen', 'panel', 'the panel', 'field')),
   );
   // "Across a white field it loses 6 %", "a white field varies by 6 %"

@@ -101,7 +101,8 @@ function joinSubjects(pieces: Piece[]): undefined {
     if (piece.joiner === '' || piece.joiner === 'and' || next.joiner !== 'and' || next.mark !== '') continue;
     const opensWithSet = next.items.slice(1, 3).some((item) => keyOf(item, 'unit') !== undefined);
     const isSet = piece.items.every(
-      (item) => item.text === piece.joiner || isWord(item, 'the', 'both') || keyOf(item, 'unit') !== undefined,
+      (item) =>
+        item.text === piece.joiner || isWord(item, 'the', 'both') || keyOf(item, 'unit') !== undefined,
     );
     if (!isSet || !opensWithSet || piece.items.every((item) => keyOf(item, 'unit') === undefined)) continue;
     pieces.splice(at, 2, { ...piece, items: [...piece.items, ...next.items] });

@@ -187,7 +187,8 @@ export function byConcept(
           : { problem: 'the words do not say which hue’s saturation is meant' };
       return settled(`sweep.${hue.hue}.saturation`, concept, [item, hue.item]);
     case 'hueError':
-      if (!hue && scene.hue) return settled(`sweep.${scene.hue}.hue`, concept, [item]);
+      if (!hue && (scene.hue ?? hueBefore(scene)) !== undefined)
+        return settled(`sweep.${scene.hue ?? hueBefore(scene)}.hue`, concept, [item]);
       if (!hue) return { problem: 'the words do not say which hue is meant' };
       return settled(`sweep.${hue.hue}.hue`, concept, [item, hue.item]);
     case 'redBalance':
@@ -199,4 +200,9 @@ export function byConcept(
     default:
       return { problem: `no quantity stands for “${item?.text ?? concept}”` };
   }
+}
+
+/** "Blue is oversaturated by 4 %. Its hue turns by 4.5 degrees": the one that the sentence before spoke of. */
+function hueBefore({ carry }: Scene): string | undefined {
+  return /^sweep\.([a-z]+)\./.exec(carry.said?.id ?? '')?.[1];
 }

@@ -69,7 +69,7 @@ function isWish(items: readonly Item[], at: number): boolean {
     mark > at &&
     isWord(items[mark], ',') &&
     isWord(items[mark + 1], 'look', 'consider', 'take', 'buy', 'choose', 'pick', 'get', 'see', 'try') &&
-    !items.slice(at, mark).some((item) => isAnchor(item));
+    !items.slice(at, mark).some((item) => item.number !== undefined || isAnchor(item));
   if (advice) return true;
   return (
     there > at &&
@@ -101,7 +101,8 @@ function isPassing(items: readonly Item[], at: number): boolean {
       .slice(at + 1, at + 4)
       .some(
         (word, step, rest) =>
-          isWord(word, 'be') && isWord(rest[step + 1], 'called', 'described', 'considered', 'termed', 'deemed'),
+          isWord(word, 'be') &&
+          isWord(rest[step + 1], 'called', 'described', 'considered', 'termed', 'deemed'),
       )
   )
     return true;

@@ -23,7 +23,7 @@ export function saysNo(items: readonly Item[]): boolean {
 }
 
 interface Echo {
-  /** Whom it is said of */
+  /** The set, or the hue, that it is said of */
   set: Item;
   words: Item[];
   /** The statement before is agreed with ("so is"), affirmed ("is") or denied ("isn't"). */
@@ -36,7 +36,10 @@ export function echoOf(all: readonly Item[]): Echo | undefined {
   if (items.length < 2 || items.length > 8) return undefined;
   const sets = items.filter(
     (item) =>
-      keyOf(item, 'unit') ?? keyOf(item, 'maker') ?? (keyOf(item, 'pronoun') === 'own' ? '' : undefined),
+      keyOf(item, 'unit') ??
+      keyOf(item, 'maker') ??
+      keyOf(item, 'hue') ??
+      (keyOf(item, 'pronoun') === 'own' ? '' : undefined),
   );
   const [set] = sets;
   if (!set || sets.length > 1) return undefined;

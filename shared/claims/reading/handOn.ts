@@ -184,7 +184,9 @@ export function forgetSentence(carry: Carry): undefined {
 
 /** The set of another maker that the sentence states a fact of, as its maker gives it. */
 function makersSet(scenes: readonly Scene[]): string | undefined {
-  const facts = scenes.flatMap(({ said }) => said ?? []).filter((check) => check.kind === 'fact' && check.by === 'maker');
+  const facts = scenes
+    .flatMap(({ said }) => said ?? [])
+    .filter((check) => check.kind === 'fact' && check.by === 'maker');
   const [fact] = facts;
   return fact?.kind === 'fact' ? fact.conditions.unit : undefined;
 }

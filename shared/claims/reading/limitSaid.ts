@@ -39,7 +39,8 @@ function limitsOf(check: Check): LimitSaid[] {
 /** Does the sentence speak of levels, of which a limit can be said? "I got over it" does not. */
 function speaksOfLevels(items: readonly Item[]): boolean {
   return items.some(
-    (item) => (keyOf(item, 'stat') ?? keyOf(item, 'concept')) !== undefined || item.number?.dimension === 'percent',
+    (item) =>
+      (keyOf(item, 'stat') ?? keyOf(item, 'concept')) !== undefined || item.number?.dimension === 'percent',
   );
 }
 
@@ -127,7 +128,9 @@ function ofPronoun(items: readonly Item[], item: Item): string | undefined {
   const line = items[item.index + 1];
   const isLine = isWord(item, 'that', 'this') && isLineWord(line);
   // "Above that mark errors show": without a verb it is a place of the scale.
-  const moved = isLine ? sideOfVerb(before) ?? (keyOf(items[item.index - 2], 'verb') && keyOf(before, 'comparator')) : undefined;
+  const moved = isLine
+    ? (sideOfVerb(before) ?? (keyOf(items[item.index - 2], 'verb') && keyOf(before, 'comparator')))
+    : undefined;
   const comparator = isLine ? moved : keyOf(before, 'comparator');
   if ((comparator !== '>' && comparator !== '<') || !isWord(item, 'it', 'that', 'this')) return undefined;
   const next = isLine ? items[item.index + 2] : line;

@@ -129,7 +129,11 @@ export function leans(items: readonly Item[]): boolean {
 /** "… and the Hearth to blue": a set, and where its greys lean, behind another of which that was said. */
 export function leansAsBefore(items: readonly Item[]): boolean {
   const words = items.filter(
-    ({ type, text }) => type !== 'mark' && !['and', 'but', 'the', 'while'].includes(text),
+    (item) =>
+      item.type !== 'mark' &&
+      !isWord(item, 'and', 'but', 'the', 'while', 'errs', 'goes', 'on') &&
+      // "The Plain errs the other way, towards red"
+      keyOf(item, 'idiom') === undefined,
   );
   const [set, to, ...rest] = words;
   if ((keyOf(set, 'unit') ?? keyOf(set, 'maker') ?? keyOf(set, 'pronoun')) === undefined) return false;

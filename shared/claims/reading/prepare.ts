@@ -79,6 +79,14 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (opensOther(scene.items, at)) afterThan = true;
     // "Brighter than the Kasulind in a 10 % window": a patch behind the other set holds for both.
     if (afterThan && isPatchOfBoth(scene.items, at)) set('window', item.number!.x, item);
+    // "75 W less than the Plain in HDR": a signal behind the other set holds for both, too.
+    const ofBoth =
+      afterThan &&
+      keyOf(item, 'signal') !== undefined &&
+      keyOf(scene.items[at - 1], 'unit') !== undefined &&
+      (scene.items[at + 1]?.type ?? 'mark') === 'mark' &&
+      origin.signal !== 'named';
+    if (ofBoth) set('signal', keyOf(item, 'signal')!, item);
     if (afterThan) continue;
     if (isSilent(scene.items, at)) continue;
     // "With nothing adjusted"

@@ -56,6 +56,23 @@ export function saidOf(check: Check, id: string, own: string): Check | undefined
   }
 }
 
+/** "Red is over-saturated by 7 % and blue by 9 %", "… and so is blue": the same of another hue. */
+export function ofHue(check: Check, hue: string): Check | undefined {
+  if ((check.kind !== 'value' && check.kind !== 'direction') || check.operand.type !== 'quantity')
+    return undefined;
+  const { operand } = check;
+  if (!operand.id.startsWith('sweep.')) return undefined;
+  const swap = (key: string) => key.replace(/^sweep\.[a-z]+/, `sweep.${hue}`);
+  return {
+    ...check,
+    operand: {
+      ...operand,
+      id: swap(operand.id),
+      ...(operand.others && { others: operand.others.map(swap) }),
+    },
+  };
+}
+
 /** The statement turned round; undefined where its denial leaves open what is meant. */
 export function denied(check: Check): Check | undefined {
   if (check.kind === 'observed') {

@@ -57,7 +57,12 @@ function usable(
     )
       return false;
     // "187 W, the most of the three" ranks sets.
-    if (meaning.kind === 'stat' && length === 3 && tokens[at]!.text === 'most' && tokens[at - 1]?.text === 'the')
+    if (
+      meaning.kind === 'stat' &&
+      length === 3 &&
+      tokens[at]!.text === 'most' &&
+      tokens[at - 1]?.text === 'the'
+    )
       return false;
     // "And more than half is gone": no end of a number phrase.
     if (meaning.kind === 'trailing' && tokens[at + length]?.text === 'than') return false;

@@ -51,4 +51,4 @@ export const levelWords: Readonly<Record<string, string>> = {
 };
 
 /** A patch that fills the screen: window 100 %. */
-export const fullScreenLines = `full screen; full field; full screen white; full field white; the whole screen; the entire screen; whole screen; entire screen; across the full screen; full white screen; a white screen; an all white screen; a full screen; full white field; full white; full screen pattern; fullscreen; screen filling white; fill(s) the screen with white; filling the screen with white; fill the whole/entire screen with white; filled with white`;
+export const fullScreenLines = `a/the screen filled with white; a/the screen full of white; full screen; full field; full screen white; full field white; the whole screen; the entire screen; whole screen; entire screen; across the full screen; full white screen; a white screen; an all white screen; a full screen; full white field; full white; full screen pattern; fullscreen; screen filling white; fill(s) the screen with white; filling the screen with white; fill the whole/entire screen with white; filled with white`;

@@ -52,7 +52,7 @@ export const quantityWords: Readonly<Record<string, string>> = {
   angle: `viewing angle(s); off axis performance; viewing cone`,
   lag: `input lag; lag; input latency; latency; input delay; display lag; controller lag; display latency; input lag time; answer(s) [to] a/the/your button/controller/pad/thumb; react(s)/respond(s) to a/the/your button/controller/pad/thumb; between press and picture; from press/controller/button/hand to picture/screen`,
   response: `response time; pixels respond in; pixels respond; pixels change; pixel response; pixel response time; response; grey to grey response; transition time; panel response; average response time; response times; grey to grey time`,
-  power: `power consumption; power draw; power; consumption; energy use; power use; energy consumption; power usage; draws; draw; consumes; uses; takes; pulls; sips; gulps; swallows`,
+  power: `power consumption; appetite for power/electricity; electricity use; electricity consumption; power draw; power; consumption; energy use; power use; energy consumption; power usage; draws; draw; consumes; uses; takes; pulls; sips; gulps; swallows`,
   standby: `standby; standby power; standby consumption; standby power consumption; standby draw; power in standby; draw in standby; consumption in standby; standby mode; on standby; in standby; idles; idling; when idle; at idle; dozing`,
   noise: `noise; fan noise; noise level; acoustic noise; hum; fan; sound level`,
   saturation: `saturation; saturation error(s); saturation target(s); colourfulness; saturation level`,

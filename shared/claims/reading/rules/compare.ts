@@ -23,6 +23,7 @@ import {
   isValueBefore,
   plainEquative,
   setBefore,
+  setTakenUp,
   takeMoney,
   takeUnitBy,
 } from './comparedWords.ts';
@@ -99,6 +100,14 @@ export function otherOperand(
       id,
     };
   }
+  const times = multipleAt(scene)?.item ?? scene.items.find((item) => timesOf(item));
+  const taken = setTakenUp(scene, times);
+  if (taken !== undefined && taken !== (scene.unit ?? scene.context.own))
+    return {
+      operand: operandOf(scene, quantity, selector, otherConditions(scene, taken, quantity)),
+      items: [],
+      id: taken,
+    };
   // "The Kasulind is 30 % brighter": than this review's own set.
   if (
     scene.unit !== undefined &&
@@ -210,7 +219,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       (multiple || number?.number?.dimension === 'times' || number?.number?.dimension === 'percent')
     ) &&
     !((multiple ?? (number?.number?.dimension === 'times' ? number : undefined)) && equative) &&
-    !((multiple?.item ?? timesOf(number)) && hasTimesOwn(scene, multiple?.item ?? number!)) &&
+    !(multiple && hasTimesOwn(scene, multiple.item)) &&
+    setTakenUp(scene, multiple?.item ?? timesOf(number)) === undefined &&
     !((multiple ?? number) && thanConditions(scene))
   )
     return;
@@ -354,6 +364,8 @@ function ofDimension<T>(scene: Scene, found: Quantity | T, number: Item | undefi
   if (!('problem' in (found as object)) || !number?.number) return found;
   const { dimension } = number.number;
   if (dimension === 'ratio') return quantityById('contrast.native');
+  if (dimension === 'power') return quantityById(powerId(scene));
+  if (dimension === 'noise') return quantityById('noise');
   if (dimension !== 'luminance' || isOffAxis(scene)) return found;
   return quantityById(scene.conditions.signal === 'SDR' ? 'white' : 'peak');
 }

@@ -56,7 +56,8 @@ export function takeMoney(scene: Scene): undefined {
       number?.dimension === '' &&
       number.role === undefined &&
       number.x >= 20 &&
-      isWord(scene.items[place + 1], 'more', 'less', 'dearer', 'cheaper'),
+      (isWord(scene.items[place + 1], 'more', 'less', 'dearer', 'cheaper') ||
+        isWord(scene.items[place - 1], 'another', 'extra', 'further')),
   );
   const number = scene.items[at]?.number;
   if (number && saidBefore(scene)?.id === 'fact:price')
@@ -86,22 +87,13 @@ export function hasTimesOwn(scene: Scene, multiple: Item): boolean {
     left -= 1;
   const verb = scene.items[left];
   const after = isWord(scene.items[at + 1], 'the', 'its') ? scene.items[at + 2] : scene.items[at + 1];
-  // "The Kasulind has about four times that"
-  const figure = isWord(scene.items[at + 2], 'figure', 'number', 'value', 'amount') ? 1 : 0;
-  const end = scene.items[at + 2 + figure];
-  const takesUp = isWord(scene.items[at + 1], 'that') && (!end || end.type === 'mark' || isWord(end, 'and', 'but'));
-  if (takesUp && saidBefore(scene) !== undefined) return isGiving(verb);
   const led = isWord(scene.items[at + 1], 'the', 'its') || / the$/.test(multiple.text);
   // "The Umbra is less than half the price"
   const priced =
     isWord(after, 'price', 'money', 'cost') &&
     isWord(verb, 'is', 'was', 'than', 'costs', 'at', 'under', 'over');
   if (led && priced) return true;
-  return (
-    led &&
-    keyOf(after, 'concept') !== undefined &&
-    isGiving(verb)
-  );
+  return led && keyOf(after, 'concept') !== undefined && isGiving(verb);
 }
 
 function isGiving(verb: Item | undefined): boolean {
@@ -109,6 +101,33 @@ function isGiving(verb: Item | undefined): boolean {
     isWord(verb, 'has', 'offers', 'shows', 'draws', 'provides', 'at', 'costs', 'needs', 'takes') ||
     keyOf(verb, 'verb') === 'reach'
   );
+}
+
+/**
+ * The set whose number "that" takes up in "the Kasulind has about four times that", "the Nocthale manages it in half the
+ * time"; undefined where the words take up none, or where it could be several.
+ */
+export function setTakenUp(scene: Scene, multiple: Item | undefined): string | undefined {
+  if (!multiple) return undefined;
+  const at = scene.items.indexOf(multiple);
+  const led = / the$/.test(multiple.text);
+  const word = scene.items[at + 1];
+  const noun = isWord(word, 'the') ? scene.items[at + 2] : word;
+  const inTime =
+    (led || isWord(word, 'the')) &&
+    isWord(noun, 'time') &&
+    isWord(scene.items[at - 1], 'in') &&
+    /^(?:lag|response)$/.test(saidBefore(scene)?.id ?? '');
+  const figure = isWord(scene.items[at + 2], 'figure', 'number', 'value', 'amount') ? 1 : 0;
+  const end = scene.items[at + 2 + figure];
+  const isThat = isWord(word, 'that') && (!end || end.type === 'mark' || isWord(end, 'and', 'but'));
+  if (!inTime && !(isThat && saidBefore(scene) !== undefined)) return undefined;
+  const { previous, carry, context } = scene;
+  if (previous?.said?.length) return previous.unit ?? context.own;
+  const check = carry.statement?.asked ? undefined : carry.statement?.check;
+  if (check?.kind !== 'value' && check?.kind !== 'bound') return undefined;
+  const operand = check.kind === 'value' ? check.operand : check.bounds[0]!.operand;
+  return operand.conditions.unit ?? context.own;
 }
 
 /** "The Kasulind does 1,200, so the Hearth has three times as much": as the set that was spoken of just before. */

@@ -109,7 +109,7 @@ function readWarmth(scene: Scene, findings: Findings, { item, key, hasValue }: S
   if (key !== 'warm' && key !== 'cool') return false;
   // "With a cold", "a chill": an ailment.
   if (isWord(item, 'cold') && isWord(scene.items[scene.items.indexOf(item) - 1], 'a', 'the')) return true;
-  const subject = whiteSubject(scene) ?? setSubject(scene, item);
+  const subject = whiteSubject(scene) ?? setSubject(scene, item) ?? whiteBefore(scene);
   if (!subject) return true;
   const beside =
     hasValue &&
@@ -124,6 +124,14 @@ function whiteSubject(scene: Scene): Item | undefined {
   return scene.items.find(
     (entry) => ['cct', 'whitePoint'].includes(keyOf(entry, 'concept') ?? '') || plays(entry, 'picture'),
   );
+}
+
+/** "White measures 7,511 K, which is plainly cool" */
+function whiteBefore({ items, previous }: Scene): Item | undefined {
+  const said = previous?.said?.at(-1);
+  const isWhite =
+    said?.kind === 'value' && said.operand.type === 'quantity' && said.operand.id === 'white.cct';
+  return isWhite && isWord(items[0], 'which') && isWord(items[1], 'is', 'was') ? items[0] : undefined;
 }
 
 /** "It is on the warm side", "the Calm mode leans cool": said of the set, whose back may be warm too. */
@@ -194,8 +202,11 @@ function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): 
 
 /** "Every hue is undersaturated": each of the six, judged as one alone is. */
 function readAllHues(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {
-  if (!isSaturation(scene, text) || (key !== 'over' && key !== 'under') || negationBefore(scene, item)) return false;
-  const noun = scene.items.findIndex((entry) => isWord(entry, 'hue', 'hues', 'colour', 'colours', 'color', 'colors'));
+  if (!isSaturation(scene, text) || (key !== 'over' && key !== 'under') || negationBefore(scene, item))
+    return false;
+  const noun = scene.items.findIndex((entry) =>
+    isWord(entry, 'hue', 'hues', 'colour', 'colours', 'color', 'colors'),
+  );
   const lead = scene.items.slice(Math.max(0, noun - 3), Math.max(0, noun));
   const every = lead.find((entry) => keyOf(entry, 'stat') === 'all' || isWord(entry, 'six'));
   if (noun < 0 || !every || scene.items.some((entry) => plays(entry, 'excepting'))) return false;

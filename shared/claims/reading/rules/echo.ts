@@ -1,8 +1,8 @@
 import type { Check } from '../../../contract/check.ts';
 import { affirming, denying, echoOf, saysNo } from '../echoWords.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isOneOf, isWord } from '../items.ts';
-import { denied, saidOf } from '../retarget.ts';
+import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
+import { denied, ofHue, saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 
@@ -42,6 +42,12 @@ function readAnswer(scene: Scene, findings: Findings): undefined {
   if (said) propose(findings, scene, 'echo', said, answer.items);
 }
 
+function quantityOf(check: Check): string {
+  return (check.kind === 'direction' || check.kind === 'value') && check.operand.type === 'quantity'
+    ? check.operand.id
+    : '';
+}
+
 /** An answer that says of another set what was just said. */
 export function readEcho(scene: Scene, findings: Findings): undefined {
   const before = statementBefore(scene);
@@ -50,7 +56,9 @@ export function readEcho(scene: Scene, findings: Findings): undefined {
   if (!echo) return before.check === scene.carry.statement?.check ? readAnswer(scene, findings) : undefined;
   const mention = scene.units.find(({ item }) => item === echo.set);
   const id = mention ? resolveMention(mention, scene.carry, scene.context) : scene.context.own;
-  const on = id && saidOf(before.check, id, scene.context.own);
+  const hue = keyOf(echo.set, 'hue');
+  if (hue !== undefined && !/^sweep/.test(quantityOf(before.check))) return;
+  const on = hue ? ofHue(before.check, hue) : id && saidOf(before.check, id, scene.context.own);
   const agrees = echo.says === 'same' || (echo.says === 'no') === before.no;
   const check = on && (agrees ? on : denied(on));
   const words = echo.words.filter(

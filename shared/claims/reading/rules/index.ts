@@ -79,7 +79,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readCounts,
     needs: [
       { kinds: ['countable'], words: ['hdmi', 'usb'] },
-      { kinds: ['number', 'stat', 'negation'], words: ['hdmi', 'usb', 'single', 'both', 'lone'] },
+      {
+        kinds: ['number', 'stat', 'negation'],
+        words: ['hdmi', 'usb', 'single', 'both', 'lone', 'pair', 'twin', 'trio', 'quartet'],
+      },
     ],
   },
   { read: readSameCount, needs: [{ kinds: ['statement'] }, { kinds: ['number'], words: ['none'] }] },
@@ -139,7 +142,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readSetApart,
     needs: [{ kinds: ['number'] }, { words: ['within'] }, { kinds: ['unit', 'maker', 'rival', 'pronoun'] }],
   },
-  { read: readWorstCell, needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst', 'culprit', 'offender'] }] },
+  {
+    read: readWorstCell,
+    needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst', 'culprit', 'offender'] }],
+  },
   // Rankings and comparisons without a number.
   {
     read: readEquals,
@@ -248,7 +254,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readEcho,
     needs: [
       { kinds: ['statement'] },
-      { kinds: ['unit', 'maker', 'pronoun'], words: answers },
+      { kinds: ['unit', 'maker', 'pronoun', 'hue'], words: answers },
       { words: [...answers, ...echoing] },
     ],
   },

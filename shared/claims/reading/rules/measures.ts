@@ -191,11 +191,11 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       ? keyOf(noun, 'fact')!
       : dimension === 'months'
         ? 'warranty'
-      : dimension === 'mass'
-        ? 'weight'
-        : dimension === 'frequency'
-          ? 'refresh'
-          : undefined;
+        : dimension === 'mass'
+          ? 'weight'
+          : dimension === 'frequency'
+            ? 'refresh'
+            : undefined;
     if (stand && (key === 'width' || key === undefined) && dimension === 'length') key = 'stand.width';
     // "At 63 mm it is fatter than the Gannet": the comparing word names the dimension.
     if (!key) key = comparedDimension(scene, dimension);

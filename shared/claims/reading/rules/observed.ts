@@ -319,7 +319,9 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
 function showsNone({ items }: Scene): Item[] | undefined {
   const words = items.filter((item) => item.type !== 'mark');
   const any = words.findIndex((item) => isWord(item, 'any'));
-  const denial = words.slice(0, Math.max(0, any)).find((item) => keyOf(item, 'negation') ?? keyOf(item, 'stat'));
+  const denial = words
+    .slice(0, Math.max(0, any))
+    .find((item) => keyOf(item, 'negation') ?? keyOf(item, 'stat'));
   // "I never saw any on the Hearth"
   if (
     any > 0 &&
@@ -331,7 +333,10 @@ function showsNone({ items }: Scene): Item[] | undefined {
     return [denial, words[any - 1]!, words[any]!];
   const at = words.findIndex((item) => isWord(item, 'none'));
   // "On the Nocthale none was seen"
-  if (isWord(words[at + 1], 'was', 'is', 'were') && isWord(words[at + 2], 'seen', 'visible', 'noticed', 'found', 'to be seen'))
+  if (
+    isWord(words[at + 1], 'was', 'is', 'were') &&
+    isWord(words[at + 2], 'seen', 'visible', 'noticed', 'found', 'to be seen')
+  )
     return words.slice(at, at + 3);
   const [verb, none, next] = words.slice(Math.max(0, at - 1));
   const thereIs = isWord(verb, 'is', 'was') && isWord(words[at - 2], 'there');

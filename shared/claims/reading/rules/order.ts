@@ -324,7 +324,8 @@ function readComparative(
       scene.used.add(item);
       return;
     }
-    const places = scene.axes.length > 0 || scene.items.some((word) => keyOf(word, 'plane') ?? keyOf(word, 'side'));
+    const places =
+      scene.axes.length > 0 || scene.items.some((word) => keyOf(word, 'plane') ?? keyOf(word, 'side'));
     if (!generic || (places && than >= 0))
       refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item]);
     return;

@@ -7,6 +7,7 @@ import type { Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
+import { takeMoney } from './comparedWords.ts';
 import { hedgeBefore, multipleAt, ratioStated } from './ratioNumber.ts';
 
 const paying = [
@@ -40,6 +41,7 @@ function extraBeside(scene: Scene, at: number): { item: Item; less: boolean } | 
  * the words are a comparison, which `compare.ts` reads.
  */
 export function readPaidMore(scene: Scene, findings: Findings): undefined {
+  takeMoney(scene);
   readShareMore(scene, findings);
   readSaved(scene, findings);
   for (const [at, item] of scene.items.entries()) {

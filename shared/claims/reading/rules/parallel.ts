@@ -3,7 +3,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { isOnlyNumber, subjectOfGapped } from '../gapped.ts';
 import { type Item, keyOf, type NumberPhrase } from '../items.ts';
 import { quantityById } from '../quantity.ts';
-import { saidOf } from '../retarget.ts';
+import { ofHue, saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { type RoundingFamily, statedOf, tidy } from '../stated.ts';
 import { resolveMention } from '../units.ts';
@@ -29,7 +29,7 @@ export function readParallel(scene: Scene, findings: Findings): undefined {
   const id = share ?? (mention && resolveMention(mention, scene.carry, scene.context));
   if (id === undefined && hue === undefined) return;
   const own = scene.context.own;
-  const onto = (model: Check) => (id === undefined ? ofHue(model, hue!) : saidOf(model, id, own));
+  const onto = (model: Check) => (id === undefined ? valueOfHue(model, hue!) : saidOf(model, id, own));
   for (const model of models.toReversed()) {
     const check = onto(model);
     const said = check && withOwnWords(scene, check);
@@ -51,20 +51,8 @@ function namesConditions(scene: Scene, subject: Item | undefined): boolean {
   return false;
 }
 
-/** "Red is over-saturated by 7 % and blue by 9 %": the same of another hue. */
-function ofHue(check: Check, hue: string): Check | undefined {
-  if (check.kind !== 'value' || check.operand.type !== 'quantity') return undefined;
-  const { operand } = check;
-  if (!operand.id.startsWith('sweep.')) return undefined;
-  const swap = (key: string) => key.replace(/^sweep\.[a-z]+/, `sweep.${hue}`);
-  return {
-    ...check,
-    operand: {
-      ...operand,
-      id: swap(operand.id),
-      ...(operand.others && { others: operand.others.map(swap) }),
-    },
-  };
+function valueOfHue(model: Check, hue: string): Check | undefined {
+  return model.kind === 'value' ? ofHue(model, hue) : undefined;
 }
 
 /** The statement with the conjunct's own number, place or severity; `check` is absent where they do not fit it. */

@@ -55,6 +55,11 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   // "Of the four HDMI inputs, three are of version 2.1"
   if (bare && isWord(items[at + 1], 'are', 'is', 'being'))
     return { items: [item], count: item, x: item.number!.x };
+  // "… of which just one is up to the 2.1 standard"
+  const led = isWord(items[at - 1], 'just', 'only') ? at - 2 : at - 1;
+  const ofWhich = isWord(items[led], 'which', 'them') && isWord(items[led - 1], 'of');
+  if (ofWhich && (item.number?.dimension === '' || isWord(item, 'one')) && isWord(items[at + 1], 'is', 'are'))
+    return { items: items.slice(led - 1, at + 1), count: item, x: item.number?.x ?? 1 };
   if (isWord(item, 'both')) return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1), x: 2 };
   const stat = keyOf(item, 'stat');
   if (stat === 'none' && ofThem(at + 1)) return { items: items.slice(at, at + 3), x: 0 };
@@ -68,7 +73,7 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
 }
 
 const links =
-  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up|'re|rated|they)$/;
+  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they)$/;
 
 /** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
 export function readPartOfPorts(scene: Scene, findings: Findings): undefined {

@@ -21,8 +21,18 @@ function settleSaidPrice(scene: Scene): undefined {
   const item = words.at(-1);
   const number = item?.number;
   const isSaid = number?.spelled === true || scene.context.spoken === true;
-  if (number?.dimension !== '' || number.role !== undefined || number.x < 100 || !isSaid) return;
   const verb = words.at(-2);
+  // "The Plain costs £629 and the Umbra, well, that's 1,799": of what was just spoken of.
+  const before =
+    scene.previous?.said?.some((check) => check.kind === 'fact' && check.key === 'price') ?? false;
+  const isOfSize =
+    isWord(verb, 'at', 'for') &&
+    words.some((word) => word.number?.role === 'size') &&
+    (number?.x ?? 0) >= 200;
+  const isTakenUp =
+    isOfSize || ((before || scene.carry.said?.id === 'fact:price') && (number?.x ?? 0) >= 200);
+  if (number?.dimension !== '' || number.role !== undefined || number.x < 100 || !(isSaid || isTakenUp))
+    return;
   const costs = words.some((word) => keyOf(word, 'verb') === 'cost' || keyOf(word, 'concept') === 'price');
   const is = isWord(verb, 'is', "'s", 'at', 'for', 'are');
   const other = words.some(
@@ -35,8 +45,7 @@ function settleSaidPrice(scene: Scene): undefined {
   );
   const spokenOf = carriedConcept(scene.carry) ?? scene.concept;
   const ofSize = words.some((word) => word.number?.role === 'size');
-  const priced =
-    costs || scene.carry.said?.id === 'fact:price' || (number.x % 10 === 9 && (ofSize || !spokenOf));
+  const priced = costs || isTakenUp || (number.x % 10 === 9 && (ofSize || !spokenOf));
   if (is || costs)
     if (priced && (costs || !other)) Object.assign(number, { dimension: 'money', role: 'money' });
 }

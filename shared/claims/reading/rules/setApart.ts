@@ -16,9 +16,14 @@ export function readSetApart(scene: Scene, findings: Findings): undefined {
     const other = scene.units.find(
       ({ role, item: name }) => role !== 'subject' && role !== 'maker' && name.index > item.index,
     );
-    if (far.comparator !== '<=' || !isWord(scene.items[at - 1], 'within') || !isWord(scene.items[at + 1], 'of'))
+    if (
+      far.comparator !== '<=' ||
+      !isWord(scene.items[at - 1], 'within') ||
+      !isWord(scene.items[at + 1], 'of')
+    )
       continue;
-    if (!other || other.item.index > item.index + 4 || far.dimension === '' || far.dimension === 'percent') continue;
+    if (!other || other.item.index > item.index + 4 || far.dimension === '' || far.dimension === 'percent')
+      continue;
     scene.focus = item;
     const subject = subjectOf(scene, far.dimension, item);
     const words = [scene.items[at - 1], item, other.item];
@@ -29,7 +34,13 @@ export function readSetApart(scene: Scene, findings: Findings): undefined {
     const { quantity } = subject;
     const against = otherOperand(scene, quantity);
     if (!against || 'problem' in against) {
-      refuse(findings, scene, 'setApart', against?.problem ?? 'the words do not say which set that is', words);
+      refuse(
+        findings,
+        scene,
+        'setApart',
+        against?.problem ?? 'the words do not say which set that is',
+        words,
+      );
       continue;
     }
     const x = tidy(far.x * far.factor);

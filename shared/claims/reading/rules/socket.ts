@@ -10,6 +10,9 @@ import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
 const plainAfterVersion =
   /^(?:ports?|inputs?|sockets?|connections?|connectors?|terminals?|and|or|but|is|are|was|on|in|at|with|to|for|from|of|as|too|also|here|there|support|version|standard|compatible|compliant|connectivity|one|ones|only|throughout|which|that|though|so|while)$/;
 
+/** "A pair of USB ports": how many a collective word stands for. */
+const collectives: Readonly<Record<string, number>> = { both: 2, pair: 2, twin: 2, trio: 3, quartet: 4 };
+
 /** "four HDMI 2.1 ports": number, noun and perhaps a version between. */
 export function readCounts(scene: Scene, findings: Findings): undefined {
   for (let at = 0; at < scene.items.length; at += 1) {
@@ -93,8 +96,7 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
             (!entry.number.role || entry.number.role === 'value')) ||
           keyOf(entry, 'stat') === 'none' ||
           keyOf(entry, 'negation') === 'not' ||
-          isWord(entry, 'single', 'both', 'lone') ||
-          (keyOf(entry, 'multiple') === 'twice' && false),
+          isWord(entry, 'single', 'both', 'lone', 'pair', 'twin', 'trio', 'quartet'),
       );
     // "Two more USB ports than the Cello" compares.
     if (
@@ -218,7 +220,7 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
       );
       continue;
     }
-    const x = negated ? 0 : (count.number?.x ?? (isWord(count, 'both') ? 2 : 1));
+    const x = negated ? 0 : (count.number?.x ?? collectives[count.text] ?? 1);
     const fullKey = version ? `${key}.${version}` : key;
     // "three of the four ports support HDMI 2.1": the part has the version, the whole is the count.
     const part = scene.items.find(

@@ -103,7 +103,8 @@ function readNeitherAs(scene: Scene, findings: Findings): boolean {
   if (!neither || !equative || equative.index < neither.index) return false;
   const [end, next, set] = items.slice(items.indexOf(equative) + 1);
   const asOwn =
-    isWord(end, 'as') && (keyOf(next, 'pronoun') === 'it' || keyOf(set, 'unit') === context.own || isWord(next, 'this'));
+    isWord(end, 'as') &&
+    (keyOf(next, 'pronoun') === 'it' || keyOf(set, 'unit') === context.own || isWord(next, 'this'));
   if (end && end.type !== 'mark' && !asOwn) return false;
   const rival = items.find(
     (item) => item.index > neither.index && /\b(?:rivals?|competitors?|others)$/.test(item.text),

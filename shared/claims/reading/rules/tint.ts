@@ -13,7 +13,10 @@ import { emit, negationBefore, region } from './directionCheck.ts';
 /** "The Sedge leans to red and the Mallow to blue": what was said of the greys of one set, of another. */
 function readLeanAsBefore(scene: Scene, findings: Findings): undefined {
   if (!leansAsBefore(scene.items)) return;
-  const before = scene.previous?.said?.findLast((check) => check.kind === 'direction');
+  const { statement } = scene.carry;
+  const before =
+    scene.previous?.said?.findLast((check) => check.kind === 'direction') ??
+    (scene.previous === null && statement && !statement.asked ? statement.check : undefined);
   if (before?.kind !== 'direction' || before.operand.type !== 'quantity' || before.operand.id !== 'grey.tint')
     return;
   const mention = scene.units[0];

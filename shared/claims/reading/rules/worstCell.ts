@@ -20,9 +20,7 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
   const verb = scene.items.findIndex(
     (item, index) => index > at && isWord(item, 'is', 'was', 'sits', 'lies', 'lay', "'s"),
   );
-  const place = scene.items
-    .slice(verb + 1)
-    .filter((item) => isWord(item, ...placeWords));
+  const place = scene.items.slice(verb + 1).filter((item) => isWord(item, ...placeWords));
   // "The worst part" may be of anything but where the field was spoken of.
   const uneven =
     (scene.concept ?? carriedConcept(scene.carry)) === 'uniformity' || levelOf(scene) !== undefined;
@@ -43,10 +41,14 @@ const placeWords = ['top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre'
 /** "11 %, with the lower left corner as the culprit": the place of the worst that was just stated. */
 function readCulprit(scene: Scene, findings: Findings): undefined {
   const culprit = scene.items.find((item) => isWord(item, 'culprit', 'offender', 'weakest', 'worst'));
-  const said = [...(scene.said ?? []), ...(scene.previous?.said ?? [])].findLast((check) => check.kind === 'value');
+  const said = [...(scene.said ?? []), ...(scene.previous?.said ?? [])].findLast(
+    (check) => check.kind === 'value',
+  );
   if (!culprit || said?.kind !== 'value' || said.operand.type !== 'quantity') return;
   const level = /^uniformity\.([^.]+)$/.exec(said.operand.id)?.[1];
-  const place = scene.items.filter((item) => isWord(item, ...placeWords) && Math.abs(item.index - culprit.index) <= 6);
+  const place = scene.items.filter(
+    (item) => isWord(item, ...placeWords) && Math.abs(item.index - culprit.index) <= 6,
+  );
   if (level === undefined || place.length === 0) return;
   const cell = cellSelector({ ...scene, items: place });
   if (cell.stat !== 'at') return;

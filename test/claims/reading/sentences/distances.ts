@@ -59,7 +59,11 @@ export const distances: readonly SentenceRow[] = [
   ['Only 3 % of P3 is missing.', 'unproven'],
   ['Two thirds of P3 is all that the Plain can show.', 'unproven'],
   ['The Umbra wins on contrast, the Hearth on price.', 'unproven'],
-  ["The Hearth's lag is 9.6 ms, within a millisecond of the Plain's.", 'value lag = 9.6 [9.55, 9.65]', 'difference lag : lag {veltrane} = 0 [-1, 1]'],
+  [
+    "The Hearth's lag is 9.6 ms, within a millisecond of the Plain's.",
+    'value lag = 9.6 [9.55, 9.65]',
+    'difference lag : lag {veltrane} = 0 [-1, 1]',
+  ],
   ["Its lag is within 2 ms of the Umbra's.", 'difference lag : lag {nocthale} = 0 [-2, 2]'],
   ['It is a slim set, as slim as the Plain.', 'order fact.depth lower matches of veltrane-plain-50'],
   ['The Hearth has the widest view of the three.'],

@@ -204,4 +204,54 @@ export const facts: readonly SentenceRow[] = [
     'The Veltrane is two thirds the price.',
     'ratio fact.price {veltrane} : fact.price = 0.666667 [0.6, 0.733333]',
   ],
+  ['A pair of USB ports keeps them company.', 'fact usb.count = 2'],
+  [
+    'There are four HDMI sockets, of which just one is up to the 2.1 standard.',
+    'fact hdmi.count = 4',
+    'fact hdmi.count.2.1 = 1',
+  ],
+  [
+    'The Hearth has three HDMI inputs; only one of them conforms to version 2.1.',
+    'fact hdmi.count = 3',
+    'fact hdmi.count.2.1 = 1',
+  ],
+  ["The Hearth doesn't understand HDR10+.", 'fact hdr.formats excludes HDR10+'],
+  [
+    'The guarantee of the Hearth runs for 12 months; that of the Plain lasts five times as long, and Nocthale grants three years.',
+    'fact warranty = 12',
+    'ratio fact.warranty {veltrane} : fact.warranty = 5 [4.5, 5.5]',
+    'fact warranty = 36 {nocthale}',
+  ],
+  [
+    'Its refresh rate ends at 60 Hz, whereas the Plain and the Umbra both run at 144 Hz.',
+    'fact refresh = 60',
+    'fact refresh = 144 {veltrane}',
+    'fact refresh = 144 {nocthale}',
+  ],
+  [
+    "The Plain costs £629 and the Umbra, well, that's 1,799.",
+    'fact price = 629 {veltrane}',
+    'fact price = 1799 {nocthale}',
+  ],
+  [
+    'It costs £1,039. The Plain costs another 420 on top of that.',
+    'fact price = 1039',
+    'difference fact.price {veltrane} : fact.price = 420 [420, 420]',
+  ],
+  ['It also comes as a 65-inch at 1,629.', 'fact price = 1629 {variantInches 65}'],
+  [
+    "It is £579. That's £250 less than the Plain.",
+    'fact price = 579',
+    'difference fact.price {veltrane} : fact.price = 250 [250, 250]',
+  ],
+  [
+    'If the dark stuff matters to you, look at the Plain, which is only a third more expensive than the Umbra.',
+    'ratio fact.price {veltrane} : fact.price {nocthale} = 1.33333 [1.3, 1.36667]',
+  ],
+  ['If the price falls below £500 in the sales, buy it.', 'unproven'],
+  [
+    'Two further sets serve for comparison: the Nocthale Umbra 55 at $1,799 and the Veltrane Plain 50 at £1,349.',
+    'fact price = 1799 {nocthale}',
+    'fact price = 1349 {veltrane}',
+  ],
 ];

@@ -82,4 +82,35 @@ export const levels: readonly SentenceRow[] = [
     'direction eotf.error average ≤70 on-target',
     'value eotf.error at 70 = -4 [-4.5, -3.5]',
   ],
+  [
+    'The HDR tone curve of the Hearth lies 30% above target at a signal level of 20% and rolls off from 60%.',
+    'value eotf.error at 20 {signal HDR} = 30 [29.5, 30.5]',
+    'direction eotf.rolloff {signal HDR} rolls-off',
+    'value eotf.rolloff {signal HDR} = 60 [59.5, 60.5]',
+  ],
+  [
+    'White uniformity comes in at 11%, with the lower left corner as the culprit.',
+    'value uniformity.white {level white} = 11 [10.5, 11.5]',
+    'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  ["White varies by 21 per cent across the Hearth's screen.", 'value uniformity.white = 21 [20.5, 21.5]'],
+  [
+    'Every hue I swept is undersaturated.',
+    'bound sweep.red.saturation average < -5 and sweep.yellow.saturation average < -5 and sweep.green.saturation average < -5 and sweep.cyan.saturation average < -5 and sweep.blue.saturation average < -5 and sweep.magenta.saturation average < -5',
+  ],
+  [
+    'A screen filled with white keeps roughly three quarters of the peak.',
+    'ratio peak at 100 {window 100} : peak max = 0.75 [0.675, 0.825]',
+  ],
+  [
+    'In HDR it needs 75 watts fewer than the Plain.',
+    'difference power.hdr-calm {signal HDR, veltrane} : power.hdr-calm {signal HDR} = 75 [74.5, 75.5]',
+  ],
+  [
+    'It uses 75 watts less than the Plain in HDR.',
+    'difference power.hdr-calm {signal HDR, veltrane} : power.hdr-calm {signal HDR} = 75 [74.5, 75.5]',
+  ],
+  ['Shadow ramps show visible near-black trouble.', 'observed near-black 1–3'],
+  ['There is no crush near black.', 'observed near-black 0–0'],
+  ['Seen from above or below, the Hearth loses less luminance than it does from the side.', 'unproven'],
 ];

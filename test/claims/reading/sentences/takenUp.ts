@@ -122,4 +122,96 @@ export const takenUp: readonly SentenceRow[] = [
     'bound coverage.p3.xy > 99',
     'value coverage.p3.xy {veltrane} = 90 (90, 94.5]',
   ],
+  [
+    'The error stays under 3 up to 60% and crosses that threshold at 70%.',
+    'bound grey.de2000 max ≤60 < 3',
+    'onset grey.de2000 over 3 from 70 included',
+  ],
+  [
+    'The error stays under 2 up to 60% and rises above that mark from 70% upwards.',
+    'bound grey.de2000 max ≤60 < 2',
+    'onset grey.de2000 over 2 from 70 included',
+  ],
+  ['The average keeps under 3.', 'bound grey.de2000 average < 3'],
+  [
+    'The Plain reaches 1,300:1, and the Umbra has about four times that.',
+    'value contrast.native {veltrane} = 1300 [1267.5, 1332.5]',
+    'ratio contrast.native {nocthale} : contrast.native {veltrane} = 4 [3.5, 4.5]',
+  ],
+  [
+    'The Plain reaches 1,300:1. The Umbra has about four times that.',
+    'value contrast.native {veltrane} = 1300 [1267.5, 1332.5]',
+    'ratio contrast.native {nocthale} : contrast.native {veltrane} = 4 [3.5, 4.5]',
+  ],
+  [
+    'The Plain draws 80 W. The Hearth needs twice that.',
+    'value power.sdr {veltrane} = 80 [79.5, 80.5]',
+    'ratio power.sdr : power.sdr {veltrane} = 2 [1.8, 2.2]',
+  ],
+  [
+    'The Plain has a lag of 12.6 ms, and the Umbra manages it in half the time.',
+    'value lag {veltrane} = 12.6 [12.55, 12.65]',
+    'ratio lag {nocthale} : lag {veltrane} = 0.5 [0.45, 0.55]',
+  ],
+  [
+    "Blue is oversaturated by 4%. Its hue turns by 4.5 degrees, and cyan's by six.",
+    'value sweep.blue.saturation average = 4 [3.5, 4.5]',
+    'value sweep.blue.hue average = 4.5 [4.45, 4.55] either side',
+    'value sweep.cyan.hue average = 6 [5.5, 6.5] either side',
+  ],
+  [
+    'Orrinvale quotes 16 milliseconds of lag; our little box on the glass said 19.3.',
+    'fact lag = 16 by maker',
+    'value lag = 19.3 [19.25, 19.35]',
+  ],
+  [
+    'Greens are under-saturated, and so are reds.',
+    'direction sweep.green.saturation average under',
+    'direction sweep.red.saturation average under',
+  ],
+  [
+    "The Hearth's greys lean to green. The Plain errs the other way, towards red.",
+    'direction grey.tint average ≥50 ≤100 green',
+    'direction grey.tint average ≥50 ≤100 {veltrane} red',
+  ],
+  [
+    'The greys carry a faint green tint. The Plain, on the other hand, has a mild yellow cast, while the Umbra is obviously blue (yes, even to my wife).',
+    'direction grey.tint average ≥50 ≤100 green slight',
+    'direction grey.tint average ≥50 ≤100 {veltrane} yellow mild',
+    'direction grey.tint average ≥50 ≤100 {nocthale} blue obvious',
+  ],
+  [
+    "Blooming is obvious. The Plain shows none at all, and the Umbra's is faint on axis but distracting from 45 degrees.",
+    'observed blooming 2–4',
+    'observed blooming 0–0 {veltrane}',
+    'observed blooming 3–4 {angle 45, nocthale}',
+  ],
+  [
+    'I saw flicker on the Plain. I never saw any on the Hearth.',
+    'observed flicker 1–4 {veltrane}',
+    'observed flicker 0–0',
+  ],
+  [
+    'In HDR scenes shown in the dark, blooming on the Hearth is distracting; on the Umbra none was seen.',
+    'observed blooming 3–4 {room dark, signal HDR}',
+    'observed blooming 0–0 {nocthale, room dark, signal HDR}',
+  ],
+  [
+    'Veltrane promises 900 nits and delivers. HDR power draw is 117 W.',
+    'fact peak = 900 by maker {veltrane}',
+    'bound peak max {veltrane} >= 900',
+    'unproven',
+  ],
+  [
+    'White measures 7,511 K, which is plainly cool.',
+    'value white.cct = 7511 [7510.5, 7511.5]',
+    'direction white.cct cool',
+  ],
+  [
+    'The greys lean towards green. The Nocthale leans towards blue as well; with an average error of 2.6 it may nevertheless be called accurate.',
+    'direction grey.tint average ≥50 ≤100 green',
+    'direction grey.tint average ≥50 ≤100 {nocthale} blue',
+    'value grey.de2000 average {nocthale} = 2.6 [2.55, 2.65]',
+    'bound grey.de2000 average {nocthale} < 3',
+  ],
 ];
