@@ -1,5 +1,5 @@
 import type { Block } from '../../contract/articleText.ts';
-import type { Check } from '../../contract/check.ts';
+import type { Check, FactCheck } from '../../contract/check.ts';
 import type { LimitSaid } from './limitSaid.ts';
 import { isTurn } from './turns.ts';
 
@@ -41,6 +41,8 @@ export interface Carry {
   asked?: string;
   /** Set of a question just asked ("The Plain? 2,000:1.") */
   askedUnit?: string;
+  /** Set of a question just asked that the answer compares with ("Against the Plain? Twice as bright.") */
+  askedAgainst?: string;
   /** Patch of a question just asked ("Whole screen? 266 nits."), in % of the screen */
   window?: number;
   /** A maker's claim that "we got there" answers */
@@ -51,6 +53,8 @@ export interface Carry {
   said?: { id: string; window?: number; angle?: number; stage?: string; stat?: string };
   /** The one statement of the sentence before, for "the Kasulind's isn't"; `no`: it denied something, `asked`: a question */
   statement?: { check: Check; no: boolean; asked?: true };
+  /** What the sentence before counted last, for "the Kasulind gives you two of those" */
+  counted?: FactCheck;
   /** The one limit that the sentence before put on a series of levels, for "every step is over it" */
   limit?: LimitSaid;
   /** Header row of the table in hand: texts by column */
@@ -80,11 +84,13 @@ const nothing: Carry = {
   rival: undefined,
   asked: undefined,
   askedUnit: undefined,
+  askedAgainst: undefined,
   window: undefined,
   claimed: undefined,
   topic: undefined,
   said: undefined,
   statement: undefined,
+  counted: undefined,
   limit: undefined,
   header: undefined,
   table: undefined,

@@ -85,7 +85,11 @@ function isPassing(items: readonly Item[], at: number): boolean {
   // "Not that I could tell"
   if (isWord(item, 'could') && isWord(items[at - 2], 'that') && isWord(items[at - 3], 'not')) return true;
   // "Under 4, if only by a whisker" concedes.
-  if (isWord(item, 'if') && isWord(next, 'only', 'just', 'barely') && isWord(items[at + 2], 'by', 'just'))
+  if (
+    isWord(item, 'if') &&
+    isWord(next, 'only', 'just', 'barely', 'not') &&
+    isWord(items[at + 2], 'by', 'just')
+  )
     return true;
   // "What you may notice is a mild red tint": it is there.
   if (

@@ -5,6 +5,7 @@ import type { Findings } from './finding.ts';
 import { hueSaidOfGrey } from './hueSaid.ts';
 import { isWord, keyOf } from './items.ts';
 import { limitSaid } from './limitSaid.ts';
+import { countsSockets } from './portCount.ts';
 import { setsNamed } from './respectively.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
@@ -178,6 +179,7 @@ export function forgetSentence(carry: Carry): undefined {
   carry.topic = undefined;
   carry.said = undefined;
   carry.statement = undefined;
+  carry.counted = undefined;
   carry.limit = undefined;
   carry.sets = undefined;
 }
@@ -220,6 +222,7 @@ export function handOn(
       no: saysNo(scenes.find((scene) => scene.said?.length)!.items),
     };
   else carry.statement = undefined;
+  carry.counted = statements.findLast(countsSockets);
   const limit = limitSaid(statements);
   if (limit) carry.limit = limit;
   else carry.limit = undefined;

@@ -131,16 +131,18 @@ export function leansAsBefore(items: readonly Item[]): boolean {
   const words = items.filter(
     (item) =>
       item.type !== 'mark' &&
-      !isWord(item, 'and', 'but', 'the', 'while', 'errs', 'goes', 'on') &&
+      !isWord(item, 'and', 'but', 'the', 'while', 'errs', 'on') &&
       // "The Plain errs the other way, towards red"
       keyOf(item, 'idiom') === undefined,
   );
-  const [set, to, ...rest] = words;
+  const isOwner = isWord(words[1], "'s");
+  const [set, to, ...rest] = isOwner ? words.filter((_, at) => at !== 1) : words;
   if ((keyOf(set, 'unit') ?? keyOf(set, 'maker') ?? keyOf(set, 'pronoun')) === undefined) return false;
   const leansTo = isWord(to, 'to', 'towards', 'toward', 'into');
   // "… while the Umbra is obviously blue"
-  const looks = isWord(to, 'is', 'looks', 'goes', 'turns') && keyOf(rest[0], 'intensity') !== undefined;
-  const [hue, next] = looks ? rest.slice(1) : rest;
+  const size = keyOf(rest[0], 'intensity') !== undefined;
+  const looks = isWord(to, 'is', 'looks', 'turns', 'goes') && (size || isOwner);
+  const [hue, next] = looks && size ? rest.slice(1) : rest;
   // What stands behind a bracket or a comma is said beside it.
   const ends = next === undefined || (hue !== undefined && next.index > hue.index + 1);
   return (leansTo || looks) && keyOf(hue, 'hue') !== undefined && ends;

@@ -82,7 +82,13 @@ function leavesNothing(item: Item): boolean {
  * @param own the article's own unit
  */
 export function isIdle(items: readonly Item[], carry: Carry, own: string): boolean {
-  if (carry.asked !== undefined || carry.askedUnit !== undefined || carry.unit !== undefined) return false;
+  if (
+    carry.asked !== undefined ||
+    carry.askedUnit !== undefined ||
+    carry.askedAgainst !== undefined ||
+    carry.unit !== undefined
+  )
+    return false;
   let hasWords = false;
   for (const item of items) {
     if ((item.number !== undefined && !isPassedOver(item.number)) || !leavesNothing(item)) return false;

@@ -38,9 +38,21 @@ export function takeQuestion(
     if (gamut !== undefined) carry.gamut = gamut;
   }
   carry.askedUnit = setAsked(items);
+  carry.askedAgainst = setAskedAgainst(items);
   const window = patchAsked(items);
   if (window !== undefined) carry.window = window;
   noteAsked(items, context, carry, angleTalk);
+}
+
+const announcing = /^(?:then|now|next|first|finally|and|so|on|to|for|as|the|lastly|well)$/;
+
+/** "Blooming, then.", "Now for judder.": the topic that the next sentence is about, and nothing said of it. */
+export function topicAnnounced(items: readonly Item[]): string | undefined {
+  const words = items.filter(({ type }) => type !== 'mark');
+  const topics = words.filter((item) => keyOf(item, 'topic') !== undefined);
+  const rest = words.filter((item) => keyOf(item, 'topic') === undefined);
+  const alone = topics.length === 1 && rest.length > 0 && rest.length <= 3;
+  return alone && rest.every(({ text }) => announcing.test(text)) ? keyOf(topics[0], 'topic') : undefined;
 }
 
 /** "The Plain?", "And the Plain's?": the set that the answer is of. */
@@ -50,6 +62,15 @@ function setAsked(items: readonly Item[]): string | undefined {
   const isOther = items.some((item) => isWord(item, 'than', 'against', 'versus', 'why', 'who', 'which'));
   const [set] = sets;
   return short && !isOther && sets.length === 1 && !set!.includes('|') ? set : undefined;
+}
+
+/** "Against the Plain? Twice as bright.": the set that the answer compares with. */
+function setAskedAgainst(items: readonly Item[]): string | undefined {
+  const [first, ...rest] = items.filter(({ type }) => type !== 'mark');
+  const [set, ...others] = rest.filter((item) => !isWord(item, 'the', 'a', 'and'));
+  const id = keyOf(set, 'unit') ?? keyOf(set, 'maker');
+  const opens = isWord(first, 'against', 'versus', 'beside');
+  return opens && others.length === 0 && id !== undefined && !id.includes('|') ? id : undefined;
 }
 
 /** "HDR10+? No." asks of a format by its name alone. */

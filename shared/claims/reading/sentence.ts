@@ -10,7 +10,7 @@ import { lexiconOf } from './lexiconTrie.ts';
 import { takeUpLimit } from './limitSaid.ts';
 import { isIdle } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
-import { takeQuestion } from './questions.ts';
+import { takeQuestion, topicAnnounced } from './questions.ts';
 import { readClause } from './rules/index.ts';
 import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
@@ -88,6 +88,12 @@ export function readSentence(
     return [];
   }
   carry.questioned = undefined;
+  const announced = isHeading ? undefined : topicAnnounced(items);
+  if (announced !== undefined) {
+    forgetSentence(carry);
+    carry.asked = announced;
+    return [];
+  }
   if (isSecondHand(items)) return [];
   if (!isHeading && isIdle(items, carry, context.own)) {
     forgetSentence(carry);
@@ -143,6 +149,7 @@ export function readClauses(
   }
   carry.asked = undefined;
   carry.askedUnit = undefined;
+  carry.askedAgainst = undefined;
   handOn(scenes, carry, context, isHeading);
   // "The Plain? Cheaper. It costs £579."
   if (askedUnit !== undefined && scenes.at(-1)?.unit === askedUnit) carry.unit = askedUnit;

@@ -8,7 +8,10 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
   for (let at = 0; at < items.length; at += 1) {
     const number = items[at]!.number;
     if (!number || number.state || (number.role && number.role !== 'value')) continue;
-    if (number.dimension === 'percent' && (isWindow(items, at) || isSecondPatch(items, at))) {
+    if (
+      number.dimension === 'percent' &&
+      (isWindow(items, at) || isSecondPatch(items, at) || isResized(items, at))
+    ) {
       number.role = 'window';
       continue;
     }
@@ -40,6 +43,21 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     if (!crowning) spans.push(span);
   }
   return [...spans, ...spansBeside(items, spans), ...spansWhere(items, spans)];
+}
+
+/** "Shrink that to 2 %", "open the window to 50 %": another size of the patch. */
+function isResized(items: readonly Item[], at: number): boolean {
+  const verb = items
+    .slice(Math.max(0, at - 4), at)
+    .find(({ text }) =>
+      /^(?:shrink|reduce|narrow|cut|open|widen|grow|stretch|enlarge|expand)(?:s|ed)?$/.test(text),
+    );
+  const what = verb && items[verb.index + 1];
+  return (
+    isWord(items[at - 1], 'to') &&
+    (isWord(what, 'that', 'it') || isWord(items[at - 2], 'window', 'patch', 'box')) &&
+    what !== items[at - 1]
+  );
 }
 
 /** "… up to 40 degrees, where half of it is left": what stands behind is said of the place where the stretch ends. */

@@ -59,10 +59,13 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
       mention.role !== 'subject' && (leaves || mention.item.index > item.index) && mention.item.index < until,
   );
   // "The tint hides behind both": a place, where no set is named beside it.
-  if (others.length === 0 && isWord(item, 'behind', 'ahead', 'ahead of', 'second to')) return;
+  const rival = others.length === 0 ? setJustMeasured(scene, item) : undefined;
+  if (others.length === 0 && !rival && isWord(item, 'behind', 'ahead', 'ahead of', 'second to')) return;
   const both = others.length > 0 ? undefined : bothBehind(scene, item);
   const takenUp = isTakenUp(scene, item);
-  const ids = both ?? (others.length > 0 ? others.map((other) => idOf(scene, other)) : [ownBeside(scene)]);
+  const ids = rival
+    ? [rival]
+    : (both ?? (others.length > 0 ? others.map((other) => idOf(scene, other)) : [ownBeside(scene)]));
   const named = others.map((other) => other.item);
   // "The Umbra wins on contrast, the Hearth on price": each set in a quantity of its own.
   const apart = others.find(({ item: set }) => {
@@ -81,7 +84,8 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
     items: scene.items.filter((word) => word.index > item.index && word.index < until),
   };
   const quantity = quantityNamed(concepts(beside).length > 0 ? beside : scene);
-  if (!quantity || (others.length === 0 && !both && !takenUp && concepts(scene).length === 0)) return;
+  if (!quantity || (others.length === 0 && !both && !rival && !takenUp && concepts(scene).length === 0))
+    return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, ...named]);
   if (ids.some((id) => id === undefined))
     return refuse(findings, scene, 'order', 'the words do not say which set is meant', [item, ...named]);
@@ -103,6 +107,19 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
     ),
     [item, ...named, ...concepts(scene)],
   );
+}
+
+/** "The Kasulind gets 5,502:1, so our set is ahead": of the set whose number the clause before gave. */
+function setJustMeasured(
+  { items, previous, unit, unitNamed, context }: Scene,
+  word: Item,
+): string | undefined {
+  const next = items[items.indexOf(word) + 1];
+  const said = previous?.said?.length === 1 ? previous.said[0] : undefined;
+  const other = previous?.unit ?? context.own;
+  const ends = next === undefined || next.index > word.index + 1 || isWord(next, 'by', 'if', 'there', 'here');
+  if (!isWord(word, 'ahead', 'behind') || !ends || !unitNamed || said?.kind !== 'value') return undefined;
+  return other === (unit ?? context.own) ? undefined : other;
 }
 
 /** "beats both of them": the two other sets that the text speaks of. */

@@ -232,6 +232,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     !before &&
     !thanConditions(scene) &&
     scene.unit === undefined &&
+    scene.carry.askedAgainst === undefined &&
     !scene.previous?.units.some((mention) => mention.role === 'compared')
   ) {
     if (!(keyOf(comparative, 'comparative') && (number ?? multiple) && scene.carry.rival)) return;
@@ -259,7 +260,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     return refuse(findings, scene, 'difference', 'the words leave open what is denied', [...words, unsure]);
   let other = otherOperand(scene, quantity);
   if (!other) {
-    const id = (scene.previous && previousOther(scene.previous)) ?? setBefore(scene);
+    const asked = scene.index === 0 ? scene.carry.askedAgainst : undefined;
+    const id = asked ?? (scene.previous && previousOther(scene.previous)) ?? setBefore(scene);
     if (id)
       other = {
         operand: operandOf(

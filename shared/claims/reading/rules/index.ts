@@ -85,7 +85,13 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       },
     ],
   },
-  { read: readSameCount, needs: [{ kinds: ['statement'] }, { kinds: ['number'], words: ['none'] }] },
+  {
+    read: readSameCount,
+    needs: [
+      { kinds: ['statement'], words: ['those', 'them'] },
+      { kinds: ['number'], words: ['none'] },
+    ],
+  },
   { read: readMeasures, needs: [{ kinds: ['number'], words: ['year', 'twelvemonth'] }] },
   { read: readResolution, needs: [{ kinds: ['resolution'] }] },
   { read: readPanel, needs: [{ kinds: ['panelKind'] }] },

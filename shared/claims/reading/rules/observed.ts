@@ -272,7 +272,7 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
   while (earlier && !earlier.items.some((item) => keyOf(item, 'topic'))) earlier = earlier.previous;
   const topics = earlier
     ? new Set(earlier.items.flatMap((item) => keyOf(item, 'topic') ?? []))
-    : new Set<string>(scene.carry.topic ? [scene.carry.topic] : []);
+    : new Set<string>((asked ?? scene.carry.topic) !== undefined ? [asked ?? scene.carry.topic!] : []);
   const none = topics.size === 1 ? showsNone(scene) : undefined;
   if (none) {
     const conditions = observedConditions(scene);

@@ -7,19 +7,25 @@ import { resolveMention } from '../units.ts';
 import { opOf } from './factCheck.ts';
 
 const between =
-  /^(?:the|'s|has|have|offers|gets|gives|only|just|manages|even|makes do with|with|you|on|and|but)$/;
+  /^(?:the|'s|has|have|offers|gets|gives|you|us|of|those|them|just|gives|only|just|manages|even|makes do with|with|you|on|and|but)$/;
 
 /** "It has two HDMI 2.1 ports. The Kasulind has four.": of what the sentence before counted. */
 export function readSameCount(scene: Scene, findings: Findings): undefined {
-  const { check, asked } = scene.carry.statement ?? {};
-  if (check?.kind !== 'fact' || asked || check.by || scene.index > 0) return;
+  const { statement, counted } = scene.carry;
+  const ofThose = scene.sentence.some(
+    (item, at) => isWord(item, 'those', 'them') && isWord(scene.sentence[at - 1], 'of'),
+  );
+  const check = statement ? statement.check : ofThose ? counted : undefined;
+  if (check?.kind !== 'fact' || statement?.asked || check.by || scene.index > 0) return;
   if (!/\.count|^zones$/.test(check.key)) return;
   const words = scene.sentence.filter((item) => item.type !== 'mark');
   const amounts = words.filter(isAmount);
   const [amount] = amounts;
   const [set] = words.filter(isSet);
   if (!amount || amounts.length > 1 || !set || scene.used.has(amount)) return;
-  if (amount.number && (amount.number.dimension !== '' || amount !== words.at(-1))) return;
+  const isLast =
+    amount === words.at(-1) || (isWord(words.at(-1), 'those', 'them') && amount === words.at(-3));
+  if (amount.number && (amount.number.dimension !== '' || !isLast)) return;
   if (
     !words.every(
       (item) => item === amount || item === set || between.test(item.text) || keyOf(item, 'comparator'),

@@ -214,4 +214,62 @@ export const takenUp: readonly SentenceRow[] = [
     'value grey.de2000 average {nocthale} = 2.6 [2.55, 2.65]',
     'bound grey.de2000 average {nocthale} < 3',
   ],
+  [
+    'Four HDMI ports, and every one of them is HDMI 2.1. The Plain gives you two of those. The Umbra, just one.',
+    'fact hdmi.count = 4',
+    'fact hdmi.count.2.1 = 4',
+    'fact hdmi.count.2.1 = 2 {veltrane}',
+    'fact hdmi.count.2.1 = 1 {nocthale}',
+  ],
+  [
+    'It has four HDMI 2.1 ports. The Plain gives you two of those.',
+    'fact hdmi.count.2.1 = 4',
+    'fact hdmi.count.2.1 = 2 {veltrane}',
+  ],
+  [
+    "Our best reading was 1,764 nits, in a 10% window. Shrink that to 2% and you're still looking at about 1,700.",
+    'value peak at 10 {window 10} = 1764 [1763.5, 1764.5]',
+    'value peak at 2 {window 2} = 1700 [1615, 1785]',
+  ],
+  [
+    'A 25% window gives 1,293 nits, and a completely white screen 714.',
+    'value peak at 25 {window 25} = 1293 [1292.5, 1293.5]',
+    'value peak at 100 {window 100} = 714 [713.5, 714.5]',
+  ],
+  [
+    'Against the Plain, the Hearth is a third brighter. Against the Umbra? More than twice as bright.',
+    'ratio peak max : peak max {veltrane} = 1.33333 [1.3, 1.36667]',
+    'ratio peak max : peak max {nocthale} > 2',
+  ],
+  [
+    'The Plain gets 5,502:1, so our set is ahead, if not by much.',
+    'value contrast.native {veltrane} = 5502 [5501.5, 5502.5]',
+    'order contrast.native higher ahead of veltrane-plain-50',
+  ],
+  [
+    'Native contrast is 5,800:1. The Plain gets 5,502:1, so our set is ahead, if not by much.',
+    'value contrast.native = 5800 [5750, 5850]',
+    'value contrast.native {veltrane} = 5502 [5501.5, 5502.5]',
+    'order contrast.native higher ahead of veltrane-plain-50',
+  ],
+  [
+    'Blooming, then. White text on black, dark room, nose to the screen: the Hearth shows none.',
+    'observed blooming 0–0 {level black, room dark}',
+  ],
+  [
+    'The Plain has visible banding, sadly. And judder? With 24p film, the Hearth has none.',
+    'observed banding 1–3 {veltrane}',
+    'observed judder 0–0',
+  ],
+  [
+    'The worst step is 4.1. Below 80% nothing is visible. From 90% up, it is.',
+    'value grey.de2000 max = 4.1 [4.05, 4.15]',
+    'bound grey.de2000 max <80 <= 3',
+  ],
+  [
+    "White on the Hearth is slightly green. The Plain's is yellow, and the Umbra's goes a little red.",
+    'direction grey.tint at 100 green slight',
+    'direction grey.tint at 100 {veltrane} yellow',
+    'direction grey.tint at 100 {nocthale} red mild',
+  ],
 ];
