@@ -39,6 +39,10 @@ const strongJoiners = new Set([
   'since',
 ]);
 
+function namesSet(items: readonly Item[]): boolean {
+  return items.some((item) => keyOf(item, 'unit') !== undefined);
+}
+
 /** "the Kasulind gets to 94 %" */
 function namesSetFirst(items: readonly Item[]): boolean {
   return (
@@ -254,6 +258,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     // "It handles HDR10+, which the Kasulind does not": what is repeated of another set stands alone.
     const repeats = (piece.joiner !== '' || piece.mark !== '') && echoOf(piece.items) !== undefined;
     if (repeats && pending.length > 2) {
+      clauses.push(pending);
+      pending = [];
+    }
+    // "The Plain is bright, and the Hearth has none": what stands before is said of its own set.
+    if (isNoneOn(piece.items) && pending.length > 0 && hasVerb(pending) && namesSet(pending)) {
       clauses.push(pending);
       pending = [];
     }

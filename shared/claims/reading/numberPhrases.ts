@@ -212,6 +212,15 @@ export function readNumberPhrase(
     number.place = 0.5;
     at += 3;
   }
+  // "300 more nits than the Plain"
+  if (!currency && number.dimension === '' && /^(?:more|fewer|less|extra)$/.test(tokens[at]?.text ?? '')) {
+    const behind = unitAt(tokens, at + 1, lexicon, number.x);
+    if (behind && behind.data.dimension !== 'points' && tokens[at + 1]!.text.length > 1) {
+      number.dimension = behind.data.dimension;
+      number.unit = behind.data.unit;
+      number.factor = behind.data.factor ?? 1;
+    }
+  }
   const open = vagueTail(tokens, at);
   if (open > 0) {
     number.dimension = 'vague';

@@ -49,9 +49,7 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
 function isResized(items: readonly Item[], at: number): boolean {
   const verb = items
     .slice(Math.max(0, at - 4), at)
-    .find(({ text }) =>
-      /^(?:shrink|reduce|narrow|cut|open|widen|grow|stretch|enlarge|expand)(?:s|ed)?$/.test(text),
-    );
+    .find(({ text }) => /^(?:shrink|narrow|open|widen|grow|enlarge|expand)(?:s|ed)?$/.test(text));
   const what = verb && items[verb.index + 1];
   return (
     isWord(items[at - 1], 'to') &&

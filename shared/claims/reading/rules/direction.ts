@@ -131,7 +131,9 @@ function whiteBefore({ items, previous }: Scene): Item | undefined {
   const said = previous?.said?.at(-1);
   const isWhite =
     said?.kind === 'value' && said.operand.type === 'quantity' && said.operand.id === 'white.cct';
-  return isWhite && isWord(items[0], 'which') && isWord(items[1], 'is', 'was') ? items[0] : undefined;
+  const words = items.filter(({ type }) => type !== 'mark');
+  const isWhat = isWord(words[0], 'which') && isWord(words[1], 'is', 'was');
+  return isWhite && isWhat && keyOf(words.at(-1), 'direction') !== undefined ? words[0] : undefined;
 }
 
 /** "It is on the warm side", "the Calm mode leans cool": said of the set, whose back may be warm too. */

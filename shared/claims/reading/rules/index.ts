@@ -58,6 +58,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readParallel, needs: [{ kinds: ['saidBefore'] }] },
   // Ports, dimensions, weight, refresh rate, warranty, HDR formats, resolution, prices.
   {
+    read: readSetApart,
+    needs: [{ kinds: ['number'] }, { words: ['within'] }, { kinds: ['unit', 'maker', 'rival', 'pronoun'] }],
+  },
+  {
     read: readMakerClaims,
     needs: [
       { kinds: ['saying', 'maker', 'claimed'] },
@@ -143,10 +147,6 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
         ],
       },
     ],
-  },
-  {
-    read: readSetApart,
-    needs: [{ kinds: ['number'] }, { words: ['within'] }, { kinds: ['unit', 'maker', 'rival', 'pronoun'] }],
   },
   {
     read: readWorstCell,

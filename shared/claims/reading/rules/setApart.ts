@@ -1,46 +1,45 @@
+import type { Operand } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { isWord } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
-import { type Scene, valueNumbers } from '../scene.ts';
+import type { Quantity } from '../quantity.ts';
+import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
-import { isSettled } from '../settled.ts';
+import { isSettled, settled } from '../settled.ts';
 import { tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { otherOperand } from './compare.ts';
+import { factConditions } from './factCheck.ts';
+import { makerKey } from './maker.ts';
 
-/** "Its lag is within 2 ms of the Umbra's": no farther from the other set's number than so much, on either side. */
+/** "Its lag is within 2 ms of the Umbra's": no farther from the other number than so much, on either side. */
 export function readSetApart(scene: Scene, findings: Findings): undefined {
-  for (const item of valueNumbers(scene)) {
-    const at = scene.items.indexOf(item);
-    const far = item.number!;
-    const other = scene.units.find(
-      ({ role, item: name }) => role !== 'subject' && role !== 'maker' && name.index > item.index,
+  for (const [at, item] of scene.items.entries()) {
+    const far = item.number;
+    if (!far || scene.used.has(item) || (far.role && far.role !== 'value' && far.role !== 'money')) continue;
+    if (!isWord(scene.items[at - 1], 'within') || !isWord(scene.items[at + 1], 'of')) continue;
+    if (far.dimension === '' || far.dimension === 'percent') continue;
+    const mention = scene.units.find(
+      ({ role, item: name }) =>
+        role !== 'subject' && role !== 'maker' && name.index > item.index && name.index <= item.index + 4,
     );
-    if (
-      far.comparator !== '<=' ||
-      !isWord(scene.items[at - 1], 'within') ||
-      !isWord(scene.items[at + 1], 'of')
-    )
-      continue;
-    if (!other || other.item.index > item.index + 4 || far.dimension === '' || far.dimension === 'percent')
-      continue;
+    const saying = promiseAfter(scene, item);
+    if (!mention && !saying) continue;
     scene.focus = item;
-    const subject = subjectOf(scene, far.dimension, item);
-    const words = [scene.items[at - 1], item, other.item];
+    const subject =
+      far.role === 'money' ? settled('fact:price', 'price', []) : subjectOf(scene, far.dimension, item);
+    const words = [scene.items[at - 1], item, mention?.item ?? saying];
     if (!isSettled(subject)) {
       refuse(findings, scene, 'setApart', subject.problem, words);
       continue;
     }
     const { quantity } = subject;
-    const against = otherOperand(scene, quantity);
+    const against = mention
+      ? otherOperand(scene, quantity)
+      : { operand: promised(scene, quantity), items: [] };
     if (!against || 'problem' in against) {
-      refuse(
-        findings,
-        scene,
-        'setApart',
-        against?.problem ?? 'the words do not say which set that is',
-        words,
-      );
+      const why = against?.problem ?? 'the words do not say which set that is';
+      refuse(findings, scene, 'setApart', why, words);
       continue;
     }
     const x = tidy(far.x * far.factor);
@@ -56,5 +55,18 @@ export function readSetApart(scene: Scene, findings: Findings): undefined {
       },
       [...words, ...subject.items, ...against.items],
     );
+    for (const word of scene.items) if (keyOf(word, 'saying')) scene.used.add(word);
   }
+}
+
+/** "… of what Orrinvale promises": the maker of the set that is spoken of gives the other number. */
+function promiseAfter({ items, units, unit, context }: Scene, { index }: Item): Item | undefined {
+  const maker = units.find(({ role, item }) => role === 'maker' && item.index > index);
+  if (!maker || maker.id !== (unit ?? context.own)) return undefined;
+  return items.find((item) => item.index > index && keyOf(item, 'saying') !== undefined);
+}
+
+function promised(scene: Scene, quantity: Quantity): Operand {
+  const conditions = factConditions(scene);
+  return { type: 'fact', key: makerKey(scene, quantity.id), by: 'maker', conditions };
 }

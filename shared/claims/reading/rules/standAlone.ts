@@ -184,7 +184,12 @@ export function onlyOne(scene: Scene): { item: Item; word: Item; id?: string } |
   const at = scene.items.indexOf(mention.item);
   const word = scene.items.slice(Math.max(0, at - 2), at).find((item) => isWord(item, 'only', 'just'));
   if (!word) return undefined;
-  const id = resolveMention(mention, scene.carry, scene.context);
+  // "Only one of the rivals is brighter": which of them, nobody says.
+  const isOne = scene.items.some((item) => /^one(?: of(?: the)?)?$/.test(item.text));
+  const id =
+    isOne && scene.units.filter(({ item }) => item === mention.item).length > 1
+      ? undefined
+      : resolveMention(mention, scene.carry, scene.context);
   return { item: mention.item, word, ...(id !== undefined && id !== scene.context.own && { id }) };
 }
 
