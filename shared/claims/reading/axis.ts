@@ -252,6 +252,9 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     percent &&
     (left === 0 || items[left - 1]?.type === 'mark' || isWord(items[left - 1], 'and', 'but')) &&
     keyOf(after, 'pronoun') === 'it';
+  // "Full white ends at 8.0"
+  if (bare && isWord(before, 'at') && isWord(items[left - 1], 'ends', 'finishes', 'lands', 'stops', 'starts'))
+    return null;
   if (isWord(before, 'at', 'by'))
     return isWord(before, 'by') && !noun && !opens && !leadsOn ? null : span({ at: x }, left, right, bare);
   const comparator = keyOf(before, 'comparator');

@@ -113,6 +113,34 @@ function joinSubjects(pieces: Piece[]): undefined {
   }
 }
 
+/** "…, and the Thrift, with 979 cd/m², is the brightest": an aside with a number stands between a set and its verb. */
+function joinNumbered(pieces: Piece[]): undefined {
+  for (let at = pieces.length - 3; at >= 0; at -= 1) {
+    const [set, aside, after] = [pieces[at]!, pieces[at + 1]!, pieces[at + 2]!];
+    const isAside =
+      aside.mark === ',' &&
+      isWord(aside.items[0], 'with', 'at') &&
+      aside.items.some(({ number }) => number) &&
+      !hasVerb(aside.items);
+    const isSet = set.items.every(
+      (item) => item.text === set.joiner || isWord(item, 'the') || keyOf(item, 'unit') !== undefined,
+    );
+    if (!isAside || !isSet || !namesSet(set.items) || after.mark !== ',' || after.joiner !== '') continue;
+    if (!hasVerb(after.items.slice(0, 2))) continue;
+    pieces.splice(at, 3, { ...set, items: [...set.items, ...aside.items, ...after.items] });
+  }
+}
+
+/** "The worst step (full white) lands at 4.7": an aside that claims nothing does not part subject and verb. */
+function joinAsides(pieces: Piece[]): undefined {
+  for (let at = pieces.length - 2; at > 0; at -= 1) {
+    const [before, aside, after] = [pieces[at - 1]!, pieces[at]!, pieces[at + 1]!];
+    if (aside.mark !== '(' || after.mark !== ')' || after.joiner !== '' || aside.items.length > 4) continue;
+    if (aside.items.some(isAnchor) || hasVerb(before.items) || !hasVerb(after.items.slice(0, 2))) continue;
+    pieces.splice(at - 1, 3, { ...before, items: [...before.items, ...aside.items, ...after.items] });
+  }
+}
+
 /**
  * Parts a sentence into clauses at marks and conjunctions, but only where both sides claim something of their
  * own; leading and trailing phrases stay with the clause they belong to.
@@ -162,6 +190,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   }
   cut('', '');
   joinSubjects(pieces);
+  joinAsides(pieces);
+  joinNumbered(pieces);
   const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];

@@ -26,7 +26,10 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
   const isPlace = (place: number) =>
     lead
       .slice(Math.max(0, place - 3), place)
-      .some((word) => isWord(word, 'in', 'into', 'across', 'beside', 'near'));
+      .some(
+        (word, step, all) =>
+          isWord(word, 'in', 'into', 'across', 'beside', 'near') && !isWord(all[step - 1], 'built'),
+      );
   const at = lead.findIndex(
     (item, place) =>
       item.type === 'word' && item.meanings.length === 0 && accessories.test(item.text) && !isPlace(place),

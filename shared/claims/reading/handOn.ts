@@ -10,6 +10,7 @@ import { setsNamed } from './respectively.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
 import { resolveMention } from './units.ts';
+import { hasVerb } from './verbs.ts';
 
 const carryable = new Set([
   'greyError',
@@ -184,6 +185,18 @@ export function forgetSentence(carry: Carry): undefined {
   carry.sets = undefined;
 }
 
+/** "Lag is 9.6 ms, against 11.4 ms on the Umbra and 17.8 ms on the Plain": the sentence is on this review's own set. */
+function comparesInPassing(scenes: readonly Scene[]): boolean {
+  const [first, ...rest] = scenes;
+  return (
+    first?.unit === undefined &&
+    (first?.said?.length ?? 0) > 0 &&
+    rest.length > 0 &&
+    rest.every(({ items }) => !hasVerb(items)) &&
+    rest.some(({ items }) => isWord(items[0], 'against', 'versus', 'vs', 'compared with'))
+  );
+}
+
 /** The set of another maker that the sentence states a fact of, as its maker gives it. */
 function makersSet(scenes: readonly Scene[]): string | undefined {
   const facts = scenes
@@ -242,7 +255,7 @@ export function handOn(
     carry.unit = ofMaker;
   } else if (named) {
     carry.unitIsOld = undefined;
-    if (last.unit === undefined || contrastsOwn(scenes)) carry.unit = undefined;
+    if (last.unit === undefined || contrastsOwn(scenes) || comparesInPassing(scenes)) carry.unit = undefined;
     else carry.unit = last.unit;
   } else if (carry.unit !== undefined) {
     // A pronoun reaches into the next sentence only; what it spoke of still stands beside a bare quantity.

@@ -19,7 +19,12 @@ export function hueSaidOfGrey(
       entry.index < verb.index &&
       (plays(entry, 'greys') || keyOf(entry, 'tone') || keyOf(entry, 'concept') === 'whitePoint'),
   );
-  return subject && { hue, subject };
+  // "Green greys, and the Plain's remote is blue"
+  const parted = items.some(
+    (entry) =>
+      subject && entry.index > subject.index && entry.index < verb.index && isWord(entry, 'and', "'s"),
+  );
+  return subject && !parted ? { hue, subject } : undefined;
 }
 
 /** Does it say which colour a grey has? A statement of its own. */

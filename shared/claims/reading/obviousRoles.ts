@@ -231,6 +231,10 @@ export function settleObviousRoles(items: Item[]): void {
     if (
       bare &&
       (keyOf(before, 'month') ||
+        // "On 22 and 23 September"
+        (isWord(after, 'and') &&
+          items[item.index + 2]?.number?.dimension === '' &&
+          keyOf(items[item.index + 3], 'month')) ||
         (keyOf(after, 'month') && after!.capital) ||
         (isWord(after, 'of') && items[item.index + 2]?.capital && keyOf(items[item.index + 2], 'month')))
     )

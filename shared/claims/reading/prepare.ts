@@ -24,7 +24,18 @@ import { splitVariant } from './variant.ts';
 import { saysWorkDone } from './workDone.ts';
 
 /** Words without a meaning of their own that place, number or name a condition. */
-const placing = new Set(['axis', 'on', 'sample', 'firmware', 'angle', 'ahead']);
+const placing = new Set([
+  'axis',
+  'on',
+  'sample',
+  'firmware',
+  'angle',
+  'ahead',
+  'there',
+  'seat',
+  'place',
+  'spot',
+]);
 
 /** Nothing that {@link settleConditions} looks for begins here; most words of a sentence are passed over by this. */
 function isSilent(items: readonly Item[], at: number): boolean {
@@ -157,6 +168,17 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
       scene.previous?.axes.find((axis) => axis.kind === 'angle')?.from ??
       scene.carry.said?.angle;
     if (isWord(item, 'angle') && isWord(scene.items[at - 1], 'that', 'this') && spoken !== undefined)
+      set('angle', spoken, item);
+    // "At 45 degrees it keeps half of its light. The Plain keeps 71 % there."
+    const keepsThere =
+      isWord(item, 'there') &&
+      scene.items
+        .slice(0, at)
+        .some((word) => keyOf(word, 'verb') === 'keep' || keyOf(word, 'verb') === 'lose') &&
+      (scene.items[at + 1]?.type ?? 'mark') === 'mark';
+    if (keepsThere && spoken !== undefined) set('angle', spoken, item);
+    // "The Plain, from the same seat, keeps 74 %"
+    if (isWord(item, 'seat', 'place', 'spot') && isWord(scene.items[at - 1], 'same') && spoken !== undefined)
       set('angle', spoken, item);
     if (isWord(item, 'axis') && isWord(scene.items[at - 1], 'on')) set('angle', 0, item);
     if (

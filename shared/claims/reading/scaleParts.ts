@@ -44,6 +44,18 @@ export function settleScaleParts(items: readonly Item[]): undefined {
       item.number!.onScale = true;
       continue;
     }
+    // "At its worst it is 5.1, in full white"
+    if (
+      isWord(item, 'full white', 'peak white') &&
+      isWord(before, 'in', 'at', 'on') &&
+      items.some(isSmall) &&
+      speaksOfError(items) &&
+      !items.some((other) => luminous.has(other.number?.dimension ?? ''))
+    ) {
+      becomesPercent(item, 100);
+      item.number!.onScale = true;
+      continue;
+    }
     // "By the time you hit full white the error is about six"
     if (
       isWord(item, 'full white', 'peak white') &&
@@ -116,6 +128,8 @@ function isErrorOfWhite(items: readonly Item[], at: number): boolean {
       isWord(verb, 'ends', 'finishes', 'lands', 'comes', 'stands', 'sits') ||
       ['exceed', 'stay'].includes(keyOf(verb, 'verb') ?? '')) &&
     (speaksOfError(items) ||
+      // "Every step is above 3, and full white ends at 8.0"
+      (named && isWord(verb, 'ends', 'finishes', 'lands') && items.some(isSmall)) ||
       (['exceed', 'stay'].includes(keyOf(verb, 'verb') ?? '') && items.some(isSmall)) ||
       (keyOf(verb, 'verb') === 'exceed' && items.some((other) => other.number?.dimension === ''))) &&
     !items.some((other) => luminous.has(other.number?.dimension ?? ''))

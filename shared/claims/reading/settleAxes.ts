@@ -13,6 +13,9 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
       (isWindow(items, at) || isSecondPatch(items, at) || isResized(items, at))
     ) {
       number.role = 'window';
+      // "At 50 % of the area it manages 705 nits": no gamut's area.
+      const area = items[at + 3];
+      if (isWord(items[at + 1], 'of') && isWord(area, 'area')) area!.meanings = [];
       continue;
     }
     const bareAngle =

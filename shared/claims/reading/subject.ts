@@ -91,7 +91,13 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     return byConcept(scene, concept, item, dimension);
   }
   const gamut = gamutOf(scene);
-  if (gamut?.item && (dimension === 'percent' || dimension === undefined))
+  // "In the BT.709 saturation sweeps, green is under-saturated by 9 %"
+  const ofHue =
+    firstWith(scene, 'hue') !== undefined &&
+    scene.items.some(
+      (item) => ['over', 'under'].includes(keyOf(item, 'direction') ?? '') && /satur/.test(item.text),
+    );
+  if (gamut?.item && !ofHue && (dimension === 'percent' || dimension === undefined))
     return byConcept(scene, 'coverage', undefined, dimension);
   const own = scene.items.find((item) => {
     const key = keyOf(item, 'concept');
@@ -103,6 +109,8 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       key !== 'black' &&
       // "The error has come down to 9 %": a share's error is that of what was spoken of.
       !(dimension === 'percent' && key === 'error') &&
+      // "Passes 3 from 40 % saturation upwards": a place on the scale.
+      !(dimension === '' && key === 'saturation' && scene.axes.some(({ items }) => items.includes(item))) &&
       // "9.7 % oversaturated (mean of the sweep)": where it was measured, not what.
       !(dimension === 'percent' && /^(?:saturation )?sweeps?$/.test(item.text)) &&
       scene.sentence[item.index - 1]?.number?.role !== 'window'

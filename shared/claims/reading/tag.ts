@@ -175,6 +175,22 @@ function motionComparator(item: Item | undefined): string | undefined {
   return undefined;
 }
 
+/** "Stays below ΔE2000 3", "exceeds a ΔE of 3", "above a contrast of 1,000:1": the limit stands before what is limited. */
+function limitedBy(items: readonly Item[], index: number): string | undefined {
+  const of = isWord(items[index - 1], 'of');
+  const noun = items[of ? index - 2 : index - 1];
+  const concept = keyOf(noun, 'concept');
+  if (concept === undefined || !(of || ['error', 'deItp', 'greyError'].includes(concept))) return undefined;
+  const article = items[noun!.index - 1];
+  const before = isWord(article, 'a', 'an') ? items[noun!.index - 2] : article;
+  if (of && !isWord(article, 'a', 'an')) return undefined;
+  // "5,370:1, over a black of 0.044": at that black.
+  if (before && items[before.index - 1]?.type === 'mark') return undefined;
+  if (keyOf(before, 'verb') === 'exceed') return '>';
+  const comparator = keyOf(before, 'comparator') ?? motionComparator(before);
+  return comparator === 'upTo' ? undefined : comparator;
+}
+
 const motion =
   /(?:^|[ ])(?:crept|creeps|gone|went|goes|come|came|comes|moved|moves|crawled|drifted|nudged|inched|edged)$/;
 
@@ -202,7 +218,8 @@ function attachNeighbours(items: Item[]): void {
       while (at >= 0 && items[at]!.type === 'word' && emphasis.has(items[at]!.text)) at -= 1;
       before = items[at];
     }
-    const comparator = keyOf(before, 'comparator') ?? motionComparator(before);
+    const limited = limitedBy(items, item.index);
+    const comparator = keyOf(before, 'comparator') ?? motionComparator(before) ?? limited;
     // "The average has crept up to 0.7": that is where it is.
     const arrives = comparator === 'upTo' && motion.test(items[at - 1]?.text ?? '');
     if (comparator && !arrives) number.comparator = comparator;

@@ -151,8 +151,10 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
   let verbSeen = false;
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
+    // "Measured in xy, the Plain covers …": how it was measured leads, and the subject follows.
+    const leads = at === 0 && isWord(item, 'measured', 'seen', 'judged', 'compared', 'set', 'adjusted');
     if (
-      keyOf(item, 'verb') ||
+      (keyOf(item, 'verb') && !leads) ||
       (keyOf(item, 'comparative') && !isOfMoney(items, at)) ||
       isWord(item, 'is', 'are', 'was', 'were', 'has', 'beats', 'matches', 'trails', 'it')
     )

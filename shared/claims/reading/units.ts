@@ -61,9 +61,12 @@ const across = ['across', 'over', 'around', 'of', 'off', 'in', 'on', 'from', 'to
 const apart = 'the words say how far two sets lie apart, not what was measured';
 
 /** "Between the Plain and the Hearth lie £120": of neither of the two. */
-function isBetween({ items, units }: Scene): boolean {
+function isBetween({ items, units, sentence }: Scene): boolean {
   const at = items.findIndex((item) => isWord(item, 'between'));
   if (at < 0 || units.length < 2) return false;
+  // "Between the other two, the Plain's average is lower than the Umbra's": the mark ends what stands between.
+  const { index } = items[at]!;
+  if (sentence.slice(index + 1, index + 5).some((item) => isWord(item, ','))) return false;
   const ends = units.filter(
     ({ item }) => item.index > items[at]!.index && item.index <= items[at]!.index + 6,
   );

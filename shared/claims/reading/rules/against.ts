@@ -7,6 +7,7 @@ import { resolveMention } from '../units.ts';
 import { orderCheck } from './cohort.ts';
 import { comparedQuantity } from './compared.ts';
 import { concepts, negated } from './orderWords.ts';
+import { setPassed } from './owner.ts';
 import { saidBefore } from './saidBefore.ts';
 
 /** Which side of the other set the words put this one on. */
@@ -52,7 +53,9 @@ function sideAt(scene: Scene, item: Item, at: number): Side | undefined {
 
 /** One word of standing with the sets that stand between it and the next such word. */
 function readSide(scene: Scene, findings: Findings, { item, side }: Side, until: number): undefined {
-  if (scene.items.some(({ number }) => number && !number.role && number.dimension !== '')) return;
+  const isNumber = (word: Item) =>
+    word.number !== undefined && !word.number.role && word.number.dimension !== '';
+  if (scene.items.some((word) => isNumber(word) && !setPassed(scene, word))) return;
   const leaves = side === 'ahead' && isWord(item, 'behind');
   const others = scene.units.filter(
     (mention) =>

@@ -84,6 +84,14 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
       keyOf(before, 'signal'))
   )
     return true;
+  // "Patterns and clips", "we watched clips": what is played.
+  const isClips = isWord(item, 'clip', 'clips') && scene.axes.length === 0;
+  const lead = scene.items[noun - 1];
+  const played =
+    lead === undefined
+      ? scene.items.length === 1
+      : isWord(lead, 'and', 'or', 'watched', 'watch', 'of', 'few', 'some', 'more', 'played', 'for');
+  if (isClips && played && !scene.previous?.said?.length) return true;
   const axis = scene.axes.find((entry) => entry.kind === 'stimulus' && !entry.tone);
   const level = axis?.from ?? axis?.at;
   if (axis && level === undefined) {

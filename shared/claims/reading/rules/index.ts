@@ -37,9 +37,10 @@ import { readBetween, readEquals, readRanks, readWindowLost } from './standing.t
 import { losing, winning } from './than.ts';
 import { readTints } from './tint.ts';
 import { readValues } from './value.ts';
+import { readVisibleFrom } from './visibleFrom.ts';
 import { readWindowRatios } from './windows.ts';
 import { readWithin } from './within.ts';
-import { readWorstCell } from './worstCell.ts';
+import { readCulprit, readWorstCell } from './worstCell.ts';
 
 export interface Rule {
   read(scene: Scene, findings: Findings): undefined;
@@ -92,7 +93,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   {
     read: readSameCount,
     needs: [
-      { kinds: ['statement'], words: ['those', 'them'] },
+      { kinds: ['statement', 'saidBefore'], words: ['those', 'them'] },
       { kinds: ['number'], words: ['none'] },
     ],
   },
@@ -150,7 +151,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   },
   {
     read: readWorstCell,
-    needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst', 'culprit', 'offender'] }],
+    needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }],
   },
   // Rankings and comparisons without a number.
   {
@@ -264,6 +265,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       { words: [...answers, ...echoing] },
     ],
   },
+  {
+    read: readVisibleFrom,
+    needs: [{ kinds: ['statement'] }, { kinds: ['axis'] }, { words: ['it', 'they'] }],
+  },
   { read: resolveDoubtfulAxes, needs: [{ kinds: ['axis'] }] },
   {
     read: readEveryHue,
@@ -275,6 +280,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },
   { read: readDirections, needs: [{ kinds: ['direction'] }] },
   { read: readValues, needs: [{ kinds: ['number', 'multiple'] }] },
+  { read: readCulprit, needs: [{ words: ['culprit', 'offender', 'weakest', 'weak', 'worst'] }] },
   {
     read: readLeftovers,
     needs: [

@@ -113,6 +113,42 @@ function readMoreSo(scene: Scene, findings: Findings, item: Item): undefined {
   ]);
 }
 
+/** "The Umbra is worse, with an average of 4.0": in what was just spoken of, and than this review's own set. */
+function readWorse(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  key: string,
+  entry: ComparativeEntry,
+): boolean {
+  const { items, unit, unitNamed, context, carry, previous } = scene;
+  const at = items.indexOf(item);
+  const next = items[at + 1];
+  const before = isWord(items[at - 1], 'much', 'far', 'slightly', 'little', 'clearly', 'no')
+    ? items[at - 2]
+    : items[at - 1];
+  const spoken = previous?.said?.length || carry.said !== undefined || carry.statement !== undefined;
+  const ends =
+    next === undefined || next.index > item.index + 1 || isWord(next, 'with', 'at', 'still', 'here', 'there');
+  if (!isWord(item, 'worse', 'better') || !isWord(before, 'is', 'was', 'does', 'fares') || !ends)
+    return false;
+  if (!unitNamed || unit === undefined || unit === context.own || !spoken || isWord(items[at - 1], 'no'))
+    return false;
+  const quantity = comparedQuantity(scene, entry);
+  const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
+  if ('problem' in quantity || !direction) return false;
+  const check = orderCheck(
+    scene,
+    quantity,
+    direction,
+    { type: 'ahead' },
+    { units: [context.own] },
+    negated(scene, item),
+  );
+  propose(findings, scene, 'order', check, [item, ...concepts(scene)]);
+  return true;
+}
+
 function readComparative(
   scene: Scene,
   findings: Findings,
@@ -246,6 +282,7 @@ function readComparative(
   }
   if (!nobody && (!other || other.id === 'rival') && readAgainstRivals(scene, findings, item, key, entry))
     return;
+  if (than < 0 && !other && readWorse(scene, findings, item, key, entry)) return;
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
     if (generic && !(carried && concepts(scene).length > 0) && ('problem' in quantity || !isOwned(scene))) {
@@ -355,7 +392,7 @@ function readComparative(
     const of = { ...scene, conditions };
     return propose(
       findings,
-      scene,
+      { ...scene, unitProblem: undefined },
       'order',
       orderCheck(of, quantity, bestWay, { type: 'best' }, cohortOf(scene).cohort, more),
       [nobody, item, other.item, ...concepts(scene)],

@@ -80,6 +80,14 @@ function setBeforeBracket({ sentence }: Scene, item: Item): string | undefined {
   return keyOf(sentence[item.index - 2], 'unit');
 }
 
+/** "That beats the Nocthale, at 4,140:1": the number behind the comma is of the set that "that" is ahead of. */
+export function setPassed({ items, sentence, units }: Scene, { index }: Item): UnitMention | undefined {
+  const first = items.find((item) => item.type !== 'mark');
+  if (!isWord(first, 'that', 'which', 'this') || !isWord(sentence[index - 1], 'at')) return undefined;
+  const before = isWord(sentence[index - 2], ',') ? sentence[index - 3] : undefined;
+  return units.find(({ item, role }) => item === before && role !== 'subject');
+}
+
 /** "… followed by the Plain with 571 and the Umbra with 468": in a row of sets each number is of the set before it. */
 function setInRow({ items, units }: Scene, item: Item): UnitMention | undefined {
   const at = items.indexOf(item);
@@ -95,7 +103,7 @@ function setInRow({ items, units }: Scene, item: Item): UnitMention | undefined 
 
 /** Whose a number is that belongs to another set than the clause's own; its id is absent where nobody can tell. */
 export function ownerOf(scene: Scene, item: Item): { id?: string } | undefined {
-  const given = setGiven(scene, item) ?? setInRow(scene, item);
+  const given = setGiven(scene, item) ?? setPassed(scene, item) ?? setInRow(scene, item);
   if (given) {
     const id = resolveMention(given, scene.carry, scene.context);
     return id === undefined ? {} : { id };
@@ -129,6 +137,7 @@ function rivalBefore(scene: Scene, item: Item): string | undefined {
 export function ownedByOther(scene: Scene, item: Item): boolean {
   return (
     setGiven(scene, item) !== undefined ||
+    setPassed(scene, item) !== undefined ||
     setInRow(scene, item) !== undefined ||
     setBeforeBracket(scene, item) !== undefined ||
     possessorOf(scene, item) !== undefined ||

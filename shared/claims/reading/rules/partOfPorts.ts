@@ -22,6 +22,13 @@ function countedBefore(scene: Scene, share: Item): Counted | undefined {
       .find(({ number }) => number?.dimension === '')!;
     return { key: keyOf(scene.items[here], 'fact')!, x: count.number!.x, conditions: factConditions(scene) };
   }
+  // "HDMI: four sockets, all of them version 2.1"
+  const label = scene.sentence[0];
+  const count = scene.sentence[2];
+  const isLabel =
+    isWord(label, 'hdmi', 'usb') && isWord(scene.sentence[1], ':') && count?.number?.dimension === '';
+  if (isLabel && share.index > 2)
+    return { key: `${label!.text}.count`, x: count!.number!.x, conditions: factConditions(scene) };
   for (let before = scene.previous; before; before = before.previous) {
     const said = before.said?.find(countsPorts);
     if (said) return said;

@@ -1,24 +1,33 @@
+import type { Check } from '../../../contract/check.ts';
 import { isAmount, isSet } from '../counted.ts';
 import { type Findings, propose } from '../finding.ts';
 import { isWord, keyOf } from '../items.ts';
+import { countsSockets } from '../portCount.ts';
 import { saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { opOf } from './factCheck.ts';
 
 const between =
-  /^(?:the|'s|has|have|offers|gets|gives|you|us|of|those|them|just|gives|only|just|manages|even|makes do with|with|you|on|and|but)$/;
+  /^(?:the|'s|has|have|offers|gets|gives|you|us|of|those|them|just|only|manages|even|makes|do|settles|for|with|on|and|but|while|whereas)$/;
 
-/** "It has two HDMI 2.1 ports. The Kasulind has four.": of what the sentence before counted. */
-export function readSameCount(scene: Scene, findings: Findings): undefined {
-  const { statement, counted } = scene.carry;
-  const ofThose = scene.sentence.some(
-    (item, at) => isWord(item, 'those', 'them') && isWord(scene.sentence[at - 1], 'of'),
+/** What was counted before: in the clause before, else in the sentence before. */
+function countBefore({ previous, carry, sentence }: Scene): Check | undefined {
+  if (previous) return previous.said?.findLast(countsSockets);
+  const { statement, counted } = carry;
+  if (statement) return statement.asked ? undefined : statement.check;
+  // "Four ports, every one of them a 2.1. The Kasulind gives you two of those."
+  const ofThose = sentence.some(
+    (item, at) => isWord(item, 'those', 'them') && isWord(sentence[at - 1], 'of'),
   );
-  const check = statement ? statement.check : ofThose ? counted : undefined;
-  if (check?.kind !== 'fact' || statement?.asked || check.by || scene.index > 0) return;
-  if (!/\.count|^zones$/.test(check.key)) return;
-  const words = scene.sentence.filter((item) => item.type !== 'mark');
+  return ofThose ? counted : undefined;
+}
+
+/** "It has two HDMI 2.1 ports. The Kasulind has four.", "… and the Kasulind makes do with two": of what was counted before. */
+export function readSameCount(scene: Scene, findings: Findings): undefined {
+  const check = countBefore(scene);
+  if (check?.kind !== 'fact' || check.by || !/\.count|^zones$/.test(check.key)) return;
+  const words = (scene.previous ? scene.items : scene.sentence).filter((item) => item.type !== 'mark');
   const amounts = words.filter(isAmount);
   const [amount] = amounts;
   const [set] = words.filter(isSet);

@@ -34,9 +34,11 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     // "USB: 3"
     if (bare && next?.number && !next.number.role && isWord(scene.sentence[item.index + 1], ':')) {
       const conditions = factConditions(scene);
+      const noun = scene.items[at + 2];
       propose(findings, scene, 'fact', { kind: 'fact', key, op: opOf(next), x: next.number.x, conditions }, [
         item,
         next,
+        isWord(noun, 'sockets', 'ports', 'inputs', 'connectors') ? noun : undefined,
       ]);
       continue;
     }

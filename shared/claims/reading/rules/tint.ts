@@ -34,6 +34,26 @@ function readLeanAsBefore(scene: Scene, findings: Findings): undefined {
   ]);
 }
 
+/** "The Sable 55 is bright, quick and slightly green": so much of a hue, said of a set, is its greys'. */
+function hueSaidOfSet({ items, units }: Scene, item: Item): { hue: string; words: Item[] } | undefined {
+  const hue = keyOf(item, 'hue');
+  const at = items.indexOf(item);
+  const size = items[at - 1];
+  const [subject] = units.filter(({ role }) => role === 'subject');
+  if (hue === undefined || keyOf(size, 'intensity') === undefined || !subject) return undefined;
+  const next = items[at + 1];
+  if (next && next.type !== 'mark' && next.index === item.index + 1 && !isWord(next, 'and', 'but'))
+    return undefined;
+  const from = items.indexOf(subject.item) + 1;
+  const list = items.slice(from + 1, at - 1);
+  const isList = list.every(
+    (word) => isWord(word, 'and', 'but') || (keyOf(word, 'opinion') ?? keyOf(word, 'equative')) !== undefined,
+  );
+  return isWord(items[from], 'is', 'looks', 'was') && isList
+    ? { hue, words: [subject.item, size!] }
+    : undefined;
+}
+
 /** Tints of the greyscale: "brighter greys take on a faint green cast", "whites lean towards yellow". */
 export function readTints(scene: Scene, findings: Findings): undefined {
   readLeanAsBefore(scene, findings);
@@ -75,6 +95,11 @@ export function readTints(scene: Scene, findings: Findings): undefined {
         words.push(greys);
       }
       words.push(target);
+    }
+    const ofSet = name ? undefined : hueSaidOfSet(scene, item);
+    if (ofSet) {
+      name = ofSet.hue;
+      words.push(...ofSet.words);
     }
     const whole = name ? undefined : hueSaidOfGrey(scene.items, item);
     if (whole) {

@@ -16,7 +16,7 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
       (plays(scene.items[index + 1], 'spots') ||
         (isWord(scene.items[index + 1], 'bit') && isWord(item, 'worst'))),
   );
-  if (at < 0) return readCulprit(scene, findings);
+  if (at < 0) return;
   const verb = scene.items.findIndex(
     (item, index) => index > at && isWord(item, 'is', 'was', 'sits', 'lies', 'lay', "'s"),
   );
@@ -39,8 +39,8 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
 const placeWords = ['top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre', 'corner', 'edge'];
 
 /** "11 %, with the lower left corner as the culprit": the place of the worst that was just stated. */
-function readCulprit(scene: Scene, findings: Findings): undefined {
-  const culprit = scene.items.find((item) => isWord(item, 'culprit', 'offender', 'weakest', 'worst'));
+export function readCulprit(scene: Scene, findings: Findings): undefined {
+  const culprit = scene.items.find((item) => isWord(item, 'culprit', 'offender', 'weakest', 'weak', 'worst'));
   const said = [...(scene.said ?? []), ...(scene.previous?.said ?? [])].findLast(
     (check) => check.kind === 'value',
   );

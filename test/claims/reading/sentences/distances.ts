@@ -141,13 +141,8 @@ export const distances: readonly SentenceRow[] = [
     'direction sweep.red.saturation average under',
   ],
   ['The greys are green. The Plain is blue in the catalogue.', 'direction grey.tint average ≥50 ≤100 green'],
-  ['The Plain is obviously blue.'],
   ["The Plain's cabinet is blue."],
   ["The Plain's is red, and so is its box."],
-  [
-    "Green greys, and the Plain's remote is obviously blue.",
-    'direction grey.tint average ≥50 ≤100 {veltrane} blue obvious',
-  ],
   ['White sits at 7,511 K, which is a cool idea.', 'value white.cct = 7511 [7510.5, 7511.5]'],
   [
     'White sits at 7,511 K, which is too cool.',
@@ -194,4 +189,6 @@ export const distances: readonly SentenceRow[] = [
     'value lag {veltrane} = 12 [11.5, 12.5]',
     'ratio lag {nocthale} : lag {veltrane} = 0.5 [0.45, 0.55]',
   ],
+  ['The Plain is obviously blue.', 'direction grey.tint average ≥50 ≤100 {veltrane} blue obvious'],
+  ["Green greys, and the Plain's remote is obviously blue."],
 ];
