@@ -56,8 +56,7 @@ function hearOne(
     };
   }
   if (from.startsWith('contrast.')) return withNote(own, other, to);
-  // A shift off axis is a shift of colour by its name; its luminance has a quantity of its own.
-  if (/de(2000|itp)/.test(from) && !from.startsWith('angle.')) {
+  if (/de(2000|itp)/.test(from)) {
     if (check.kind === 'value') return withNote(own, other, to);
     if (check.kind !== 'bound' && check.kind !== 'onset') return own;
     if (reported(own) === reported(other)) return own;

@@ -97,6 +97,14 @@ function statesValue(items: readonly Item[], left: number): boolean {
       ['cover', 'rise', 'fall'].includes(keyOf(second, 'verb') ?? '') ||
       isWord(second, 'sunk', 'sinks', 'shrunk')
     );
+  // "The Plain covers more of P3; the Umbra stops at 86.3 %"
+  const stops = isWord(second, 'stops', 'ends', 'peaks', 'tops', 'finishes', 'gives up at');
+  if (
+    isWord(before, 'at') &&
+    stops &&
+    items.slice(0, left).some((item) => keyOf(item, 'gamut') !== undefined)
+  )
+    return true;
   if (isWord(before, 'at'))
     return (
       [second, items[left - 2]].some((item) => keyOf(item, 'gamut') !== undefined) &&

@@ -1,4 +1,5 @@
 import type { Operand, Selector, StatedConditions } from '../../contract/check.ts';
+import { keyOf } from './items.ts';
 import type { Quantity } from './quantity.ts';
 import type { Scene } from './scene.ts';
 
@@ -38,13 +39,26 @@ export function operandOf(
 ): Operand {
   if (quantity.id.startsWith('fact:')) return { type: 'fact', key: quantity.id.slice(5), conditions };
   const id = levelled(quantity.id, conditions);
+  const others =
+    quantity.id.startsWith('angle.de') && !leavesDefinitionOpen(scene) ? undefined : quantity.others;
   return {
     type: 'quantity',
     id,
-    ...(quantity.others && quantity.others.length > 0 && { others: quantity.others }),
+    ...(others && others.length > 0 && { others }),
     selector,
     conditions,
   };
+}
+
+/**
+ * "Within 30 degrees the ΔE stays under 3": with its luminance or without. A "colour shift" is one of colour by its name;
+ * the luminance off axis has a quantity of its own.
+ */
+function leavesDefinitionOpen({ sentence }: Scene): boolean {
+  return (
+    sentence.some((item) => keyOf(item, 'concept') === 'error' && !/shift/.test(item.text)) &&
+    !sentence.some((item) => /colou?r/.test(item.text))
+  );
 }
 
 /** `angle.luminance` on another level than white has the level in its id. */

@@ -184,6 +184,8 @@ function limitedBy(items: readonly Item[], index: number): string | undefined {
   const article = items[noun!.index - 1];
   const before = isWord(article, 'a', 'an') ? items[noun!.index - 2] : article;
   if (of && !isWord(article, 'a', 'an')) return undefined;
+  // "A black of 0.051 cd/m² under a white of 212"
+  if (/^(?:black|whitePoint|sdrWhite)$/.test(concept)) return undefined;
   // "5,370:1, over a black of 0.044": at that black.
   if (before && items[before.index - 1]?.type === 'mark') return undefined;
   if (keyOf(before, 'verb') === 'exceed') return '>';

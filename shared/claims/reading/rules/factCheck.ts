@@ -43,7 +43,10 @@ export function withTwin(
   check: FactCheck,
   items: (Item | undefined)[],
 ): undefined {
-  const same = scene.items.find((item) => isWord(item, 'same', 'identical'));
+  // "120 Hz, the same as the Plain" compares, which `standing.ts` reads.
+  const same = scene.items.find(
+    (item, at) => isWord(item, 'same', 'identical') && !isWord(scene.items[at + 1], 'as'),
+  );
   propose(findings, scene, 'fact', check, [...items, same]);
   const isVariant =
     check.conditions.variantInches !== undefined ||

@@ -145,6 +145,11 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
   const turn =
     scene.items.find((item) => isNot(item) && between(item)) ??
     (behind && scene.sentence.find((item) => turnsList(scene.sentence, item) && between(item)));
+  // "HDR10+ isn't on board"
+  const absent =
+    behind && formats.length === 1 && scene.items.indexOf(behind) === scene.items.indexOf(last) + 1;
+  if (absent && verb && !missing)
+    return exclude(scene, findings, keyOf(last, 'format')!, [last, behind, verb]);
   const denied = readUnknownFormat(scene, findings, last);
   const left = turn ? formats.filter((item) => item.index > turn.index) : [];
   for (const item of left)

@@ -33,7 +33,7 @@ import { readSameCount } from './sameCount.ts';
 import { readScores } from './score.ts';
 import { readSetApart } from './setApart.ts';
 import { readCounts } from './socket.ts';
-import { readBetween, readEquals, readRanks, readWindowLost } from './standing.ts';
+import { readBetween, readEquals, readRanks, readSameAs, readWindowLost } from './standing.ts';
 import { losing, winning } from './than.ts';
 import { readTints } from './tint.ts';
 import { readValues } from './value.ts';
@@ -280,6 +280,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },
   { read: readDirections, needs: [{ kinds: ['direction'] }] },
   { read: readValues, needs: [{ kinds: ['number', 'multiple'] }] },
+  { read: readSameAs, needs: [{ words: ['same'] }, { kinds: ['unit', 'maker', 'rival'] }] },
   { read: readCulprit, needs: [{ words: ['culprit', 'offender', 'weakest', 'weak', 'worst'] }] },
   {
     read: readLeftovers,

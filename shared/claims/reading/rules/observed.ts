@@ -284,6 +284,18 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
     };
     return propose(findings, scene, 'observed', check, [...scene.units.map(({ item }) => item), ...none]);
   }
+  // "After adjustment it's gone completely"
+  const gone = topics.size === 1 ? isGone(scene) : undefined;
+  if (gone) {
+    const conditions = observedConditions(scene);
+    const check = {
+      kind: 'observed' as const,
+      topic: [...topics][0]!,
+      severity: [0, 0] as const,
+      conditions,
+    };
+    return propose(findings, scene, 'observed', check, gone);
+  }
   // "but the Plain's becomes distracting": the possessive stands for the topic.
   const pronoun = scene.items.find(
     (item, at) =>
@@ -313,6 +325,22 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
   };
   const axis = scene.axes.filter(({ kind }) => kind === 'angle').flatMap(({ items }) => items);
   propose(findings, scene, 'observed', check, [pronoun, ...found.items, ...axis]);
+}
+
+/** "It's gone completely", "it has gone": what was seen before is seen no more. */
+function isGone({ items }: Scene): Item[] | undefined {
+  const at = items.findIndex((item) => isWord(item, 'it', 'they'));
+  const rest = items.slice(at + 1, at + 5);
+  const gone = rest.find(
+    (item) =>
+      /^(?:(?:is|are|has|have) )?gone$/.test(item.text) ||
+      isWord(item, 'disappears', 'vanishes', 'disappeared'),
+  );
+  const between = rest.slice(0, gone ? rest.indexOf(gone) : 0);
+  const plain = between.every((item) =>
+    isWord(item, 'is', "'s", 'are', 'has', 'had', 'all', 'completely', 'entirely'),
+  );
+  return at >= 0 && gone && plain ? [items[at]!, gone] : undefined;
 }
 
 /** "… and the Hearth shows none": of what the clause before spoke of. */

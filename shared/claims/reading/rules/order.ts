@@ -3,7 +3,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { openComparatives } from '../needs.ts';
 import { speaksOfSets } from '../plainTalk.ts';
-import type { Quantity } from '../quantity.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
@@ -149,6 +149,19 @@ function readWorse(
   return true;
 }
 
+/** "The Plain covers more of P3": than this review's own set, where no other is named. */
+function readCoversMore(scene: Scene, findings: Findings, item: Item, entry: ComparativeEntry): boolean {
+  const at = scene.items.indexOf(item);
+  const gamut = scene.items.slice(at + 1, at + 4).find((word) => keyOf(word, 'gamut') !== undefined);
+  const isOther = scene.unitNamed && scene.unit !== undefined && scene.unit !== scene.context.own;
+  if (!gamut || !isOther || keyOf(scene.items[at - 1], 'verb') !== 'cover') return false;
+  if (scene.items.some((word) => word.number ?? keyOf(word, 'multiple'))) return false;
+  const quantity = quantityById(`coverage.${keyOf(gamut, 'gamut')}.xy`);
+  readHigher(scene, findings, item, quantity, entry.direction);
+  scene.used.add(gamut);
+  return true;
+}
+
 function readComparative(
   scene: Scene,
   findings: Findings,
@@ -282,6 +295,7 @@ function readComparative(
   }
   if (!nobody && (!other || other.id === 'rival') && readAgainstRivals(scene, findings, item, key, entry))
     return;
+  if (than < 0 && !other && readCoversMore(scene, findings, item, entry)) return;
   if (than < 0 && !other && readWorse(scene, findings, item, key, entry)) return;
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');

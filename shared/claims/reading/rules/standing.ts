@@ -13,6 +13,7 @@ import { comparedQuantity } from './compared.ts';
 import { groupOf, pairAfter } from './group.ts';
 import { placeNext } from './nextRank.ts';
 import { concepts, negated } from './orderWords.ts';
+import { quantityOfCheck } from './saidBefore.ts';
 
 /** "matches the Kasulind", "as bright as the Veltrane". */
 export function readEquals(scene: Scene, findings: Findings): undefined {
@@ -129,6 +130,25 @@ function readNeitherAs(scene: Scene, findings: Findings): boolean {
 function isPlural(items: readonly Item[], item: Item): boolean {
   const at = items.indexOf(item);
   return isWord(items[at + 1], 'are', 'were') || isWord(items[at - 1], 'the', 'its', 'both', 'two', 'our');
+}
+
+/** "It takes 120 Hz, the same as the Plain": of what was just stated. */
+export function readSameAs(scene: Scene, findings: Findings): undefined {
+  const at = scene.items.findIndex(
+    (item, place) => isWord(item, 'same') && isWord(scene.items[place + 1], 'as') && !scene.used.has(item),
+  );
+  const other = otherMention(scene);
+  const stated = (scene.said ?? scene.previous?.said)?.at(-1);
+  const of =
+    stated && (stated.kind === 'fact' || stated.kind === 'value') ? quantityOfCheck(stated) : undefined;
+  if (at < 0 || !other || of === undefined) return;
+  const gap = other.item.index - scene.items[at]!.index;
+  if (gap < 0 || gap > 4) return;
+  const id = resolveMention(other, scene.carry, scene.context);
+  const words = [scene.items[at], scene.items[at + 1], other.item];
+  if (!id) return refuse(findings, scene, 'order', `“${other.item.text}” could be more than one set`, words);
+  const check = orderCheck(scene, quantityById(of), 'higher', { type: 'matches' }, { units: [id] });
+  propose(findings, scene, 'order', check, words);
 }
 
 /** "During a match the Plain shows …": football. */

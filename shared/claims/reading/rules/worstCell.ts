@@ -20,15 +20,19 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
   const verb = scene.items.findIndex(
     (item, index) => index > at && isWord(item, 'is', 'was', 'sits', 'lies', 'lay', "'s"),
   );
-  const place = scene.items.slice(verb + 1).filter((item) => isWord(item, ...placeWords));
+  const behind = scene.items.slice(verb + 1).filter((item) => isWord(item, ...placeWords));
+  // "The bottom left is the dimmest spot"
+  const link = scene.items.findIndex((item, index) => index < at && isWord(item, 'is', 'was'));
+  const leads = verb < 0 && link >= 0 && link >= at - 3;
+  const ahead = leads ? scene.items.slice(0, link).filter((item) => isWord(item, ...placeWords)) : [];
+  const place = leads ? ahead : behind;
   // "The worst part" may be of anything but where the field was spoken of.
   const uneven =
     (scene.concept ?? carriedConcept(scene.carry)) === 'uniformity' || levelOf(scene) !== undefined;
-  if (verb < 0 || place.length === 0 || (isWord(scene.items[at], 'worst') && !uneven)) return;
+  if ((verb < 0 && !leads) || place.length === 0 || (isWord(scene.items[at], 'worst') && !uneven)) return;
   const words: Item[] = scene.items.slice(at, at + 2).concat(place);
   const quantity = quantityById(`uniformity.${levelOf(scene) ?? scene.conditions.level ?? 'white'}.cell`);
-  const rest = { ...scene, items: scene.items.slice(verb + 1) };
-  const cell = cellSelector(rest);
+  const cell = cellSelector({ ...scene, items: leads ? ahead : scene.items.slice(verb + 1) });
   if (cell.stat !== 'at')
     return refuse(findings, scene, 'worstCell', 'the words do not say which corner or edge is meant', words);
   const extreme = scene.items[at]!.text === 'brightest' ? 'max' : 'min';

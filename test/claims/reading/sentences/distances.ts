@@ -191,4 +191,90 @@ export const distances: readonly SentenceRow[] = [
   ],
   ['The Plain is obviously blue.', 'direction grey.tint average ≥50 ≤100 {veltrane} blue obvious'],
   ["Green greys, and the Plain's remote is obviously blue."],
+  [
+    'Orrinvale claims 800 nits, so it just misses its promise.',
+    'fact peak = 800 by maker',
+    'bound peak max < 800',
+  ],
+  [
+    'Orrinvale claims 800 nits, and the Hearth just misses its promise.',
+    'fact peak = 800 by maker',
+    'bound peak max < 800',
+  ],
+  [
+    'Orrinvale claims 800 nits, and the set misses that promise.',
+    'fact peak = 800 by maker',
+    'bound peak max < 800',
+  ],
+  [
+    'The bottom left is the dimmest spot of a white field.',
+    'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  ['The dimmest set is in the bottom left of our list.', 'unproven'],
+  [
+    'In xy the Hearth covers 93 % of P3. The Plain covers more of P3; the Umbra stops at 86.3 % in xy.',
+    'value coverage.p3.xy = 93 [92.5, 93.5]',
+    'order coverage.p3.xy {veltrane} higher ahead of orrinvale-hearth-55',
+    'value coverage.p3.xy {nocthale} = 86.3 [86.25, 86.35]',
+  ],
+  [
+    "A small shift's fine on the Hearth: within 30 degrees the ΔE stays under 3.",
+    'bound angle.de2000 max ≤30 < 3',
+    'opinion',
+  ],
+  [
+    "White varies by 15 % across the screen, and the bottom left is the dimmest spot. That's better than the Plain manages.",
+    'value uniformity.white = 15 [14.5, 15.5]',
+    'difference uniformity.white.cell at bottom left : uniformity.white.cell min = 0 [0, 0]',
+    'order uniformity.white lower ahead of veltrane-plain-50',
+  ],
+  [
+    "Blooming is faint. On the Plain you won't notice it unless you go looking.",
+    'observed blooming 1–1',
+    'observed blooming 0–1 {veltrane}',
+  ],
+  [
+    "Banding is visible as delivered. After adjustment it's gone completely.",
+    'observed banding 1–3 {stage as-delivered}',
+  ],
+  [
+    'The Hearth takes 120 Hz, the same as the Plain.',
+    'fact refresh = 120',
+    'order fact.refresh higher matches of veltrane-plain-50',
+  ],
+  ["HDR10+ isn't on board.", 'fact hdr.formats excludes HDR10+'],
+  ["HDR10+ is on board; HLG isn't.", 'fact hdr.formats includes HDR10+', 'fact hdr.formats excludes HLG'],
+  ["HDR10+ isn't here."],
+  [
+    'Native contrast is 4,140:1, thanks to a black of 0.051 cd/m² under a white of 212.',
+    'value contrast.native = 4140 [4135, 4145]',
+    'value black = 0.051 [0.0505, 0.0515]',
+    'value white = 212 [211.5, 212.5]',
+  ],
+  [
+    'The Hearth takes 120 Hz, the same as the Plain.',
+    'fact refresh = 120',
+    'order fact.refresh higher matches of veltrane-plain-50',
+  ],
+  [
+    'The Hearth weighs 17 kg, the same as the Umbra.',
+    'fact weight = 17',
+    'order fact.weight higher matches of nocthale-umbra-55',
+  ],
+  [
+    'Lag is 9.6 ms, the same as on the Plain.',
+    'value lag = 9.6 [9.55, 9.65]',
+    'order lag higher matches of veltrane-plain-50',
+  ],
+  [
+    'It costs £1,039, the same as the Plain.',
+    'fact price = 1039',
+    'order fact.price higher matches of veltrane-plain-50',
+  ],
+  ['The Hearth takes 120 Hz.', 'fact refresh = 120'],
+  [
+    'The Plain takes 120 Hz, the same as the Umbra.',
+    'fact refresh = 120 {veltrane}',
+    'order fact.refresh {veltrane} higher matches of nocthale-umbra-55',
+  ],
 ];
