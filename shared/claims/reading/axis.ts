@@ -78,6 +78,8 @@ function textAfter(items: readonly Item[], at: number, words: number): string {
 export function isWindow(items: readonly Item[], at: number): boolean {
   const after = items[at + 1];
   if (after && windowNouns.has(after.text)) return true;
+  // "A window of two per cent"
+  if (isWord(items[at - 1], 'of') && isWord(items[at - 2], 'window', 'patch', 'box')) return true;
   if (
     after &&
     (isWord(after, 'white', 'sized', 'size', 'test', 'apl') || keyOf(after, 'hue')) &&

@@ -46,7 +46,22 @@ function isLabelled(scene: Scene, item: Item): boolean {
     keyOf(scene.sentence[item.index + 1], 'concept') === 'standby' ||
     (isWord(scene.sentence[item.index + 1], 'on', 'in', 'at') &&
       keyOf(scene.sentence[item.index + 2], 'concept') === 'standby') ||
-    isWord(before, ':', '=', 'is', "'s", 'was', 'at', 'of', 'measured', 'only', 'just', 'does', 'got') ||
+    isWord(
+      before,
+      ':',
+      '=',
+      'is',
+      "'s",
+      'was',
+      'at',
+      'with',
+      'of',
+      'measured',
+      'only',
+      'just',
+      'does',
+      'got',
+    ) ||
     (keyOf(before, 'unit') ?? keyOf(before, 'maker')) !== undefined ||
     keyOf(before, 'concept') !== undefined ||
     keyOf(before, 'verb') === 'reach'

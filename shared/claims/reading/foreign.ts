@@ -28,11 +28,17 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
       .slice(Math.max(0, place - 3), place)
       .some(
         (word, step, all) =>
-          isWord(word, 'in', 'into', 'across', 'beside', 'near') && !isWord(all[step - 1], 'built'),
+          isWord(word, 'in', 'into', 'at', 'across', 'beside', 'near') && !isWord(all[step - 1], 'built'),
       );
+  // "The meter at the wall read 172 watts": it only says so.
+  const reads = isWord(lead.at(-1), 'read', 'reads', 'showed', 'shows', 'said', 'says', 'recorded');
   const at = lead.findIndex(
     (item, place) =>
-      item.type === 'word' && item.meanings.length === 0 && accessories.test(item.text) && !isPlace(place),
+      item.type === 'word' &&
+      item.meanings.length === 0 &&
+      accessories.test(item.text) &&
+      !isPlace(place) &&
+      !(reads && isWord(item, 'meter', 'meters', 'colorimeter')),
   );
   if (at < 0 || lead.slice(at).some(speaksOfSet)) return undefined;
   const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with', 'of', 'weighing');

@@ -223,7 +223,11 @@ function attachNeighbours(items: Item[]): void {
     const limited = limitedBy(items, item.index);
     const comparator = keyOf(before, 'comparator') ?? motionComparator(before) ?? limited;
     // "The average has crept up to 0.7": that is where it is.
-    const arrives = comparator === 'upTo' && motion.test(items[at - 1]?.text ?? '');
+    const spreads = /^(?:sprawl|stretch|extend|spread|reach)(?:s|es)?$/.test(items[at - 1]?.text ?? '');
+    const arrives =
+      (comparator === 'upTo' && motion.test(items[at - 1]?.text ?? '')) ||
+      // "The foot sprawls over 880 mm"
+      (spreads && isWord(before, 'over') && number.dimension === 'length');
     if (comparator && !arrives) number.comparator = comparator;
     // "Higher by a factor of 2.6"
     if (

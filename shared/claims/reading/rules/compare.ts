@@ -233,6 +233,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     !thanConditions(scene) &&
     scene.unit === undefined &&
     scene.carry.askedAgainst === undefined &&
+    setBefore(scene) === undefined &&
     !scene.previous?.units.some((mention) => mention.role === 'compared')
   ) {
     if (!(keyOf(comparative, 'comparative') && (number ?? multiple) && scene.carry.rival)) return;
@@ -368,6 +369,7 @@ function ofDimension<T>(scene: Scene, found: Quantity | T, number: Item | undefi
   if (dimension === 'ratio') return quantityById('contrast.native');
   if (dimension === 'power') return quantityById(powerId(scene));
   if (dimension === 'noise') return quantityById('noise');
+  if (dimension === 'months') return quantityById('fact:warranty');
   if (dimension !== 'luminance' || isOffAxis(scene)) return found;
   return quantityById(scene.conditions.signal === 'SDR' ? 'white' : 'peak');
 }

@@ -20,7 +20,7 @@ import { readMakerClaims } from './maker.ts';
 import { readMeasures } from './measures.ts';
 import { readNearTo } from './nearTo.ts';
 import { readNextRank } from './nextRank.ts';
-import { readObservations } from './observed.ts';
+import { goneWords, readObservations } from './observed.ts';
 import { readOrders } from './order.ts';
 import { readPaidMore } from './paidMore.ts';
 import { readPanel, readResolution } from './panel.ts';
@@ -50,7 +50,7 @@ export interface Rule {
 
 const extremes = [
   ...['shortest', 'longest', 'lowest', 'highest'],
-  ...['smallest', 'largest', 'greatest', 'biggest', 'least', 'most'],
+  ...['smallest', 'largest', 'greatest', 'biggest', 'least', 'most', 'worst'],
 ];
 
 /** One file a kind; the order decides who may take a number first. */
@@ -251,7 +251,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   {
     read: readObservations,
     needs: [
-      { kinds: ['topic', 'severity', 'asked'], words: ['none'] },
+      { kinds: ['topic', 'severity', 'asked'], words: ['none', 'any', ...goneWords] },
       { kinds: ['topic', 'asked', 'topicBefore'] },
     ],
   },

@@ -99,8 +99,21 @@ function givesWarranty(scene: Scene, { index }: Item): boolean {
   return gives && spokenOf.some((check) => quantityOfCheck(check) === 'fact:warranty');
 }
 
-function comparedDimension(scene: Scene, dimension: string): string | undefined {
-  for (const item of scene.items) {
+/** The side that the clause before measured, where this one only names another set as the owner. */
+function sideBefore({ previous, items, units }: Scene): string | undefined {
+  const said = previous?.said?.length === 1 ? previous.said[0] : undefined;
+  const owner = units.some(({ item }) => isWord(items[items.indexOf(item) + 1], "'s"));
+  return owner && said?.kind === 'fact' && !said.by && /^(?:width|height|depth|stand\.width)$/.test(said.key)
+    ? said.key
+    : undefined;
+}
+
+function comparedDimension(scene: Scene, dimension: string, { index }: Item): string | undefined {
+  // "It is also, at 47 mm, the slimmest"
+  const behind = scene.sentence
+    .slice(index + 1, index + 4)
+    .filter((item) => keyOf(item, 'superlative') !== undefined);
+  for (const item of [...scene.items, ...behind]) {
     const entry = (meaningOf(item, 'comparative') ?? meaningOf(item, 'superlative'))?.data as
       | { concept: string }
       | undefined;
@@ -198,7 +211,7 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
             : undefined;
     if (stand && (key === 'width' || key === undefined) && dimension === 'length') key = 'stand.width';
     // "At 63 mm it is fatter than the Gannet": the comparing word names the dimension.
-    if (!key) key = comparedDimension(scene, dimension);
+    if (!key) key = comparedDimension(scene, dimension, item);
     if (
       key === 'depth' &&
       scene.items.some((entry, place) => isWord(entry, 'thinnest') && isWord(scene.items[place - 1], 'its'))
@@ -206,6 +219,8 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'fact', 'only the greatest depth is kept', [item]);
       continue;
     }
+    // "A foot 410 mm across, where the Plain's sprawls over 880 mm"
+    if (!key && dimension === 'length') key = sideBefore(scene);
     if (!key && !speaksOfSets(scene.sentence)) {
       number.role = 'ignored';
       continue;

@@ -327,15 +327,17 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
   propose(findings, scene, 'observed', check, [pronoun, ...found.items, ...axis]);
 }
 
+/** Words by which something is there no more */
+export const goneWords: readonly string[] = [
+  ...['gone', 'is gone', 'are gone', 'has gone', 'have gone'],
+  ...['disappears', 'disappeared', 'vanishes', 'vanished'],
+];
+
 /** "It's gone completely", "it has gone": what was seen before is seen no more. */
 function isGone({ items }: Scene): Item[] | undefined {
   const at = items.findIndex((item) => isWord(item, 'it', 'they'));
   const rest = items.slice(at + 1, at + 5);
-  const gone = rest.find(
-    (item) =>
-      /^(?:(?:is|are|has|have) )?gone$/.test(item.text) ||
-      isWord(item, 'disappears', 'vanishes', 'disappeared'),
-  );
+  const gone = rest.find((item) => isWord(item, ...goneWords));
   const between = rest.slice(0, gone ? rest.indexOf(gone) : 0);
   const plain = between.every((item) =>
     isWord(item, 'is', "'s", 'are', 'has', 'had', 'all', 'completely', 'entirely'),

@@ -19,7 +19,8 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   if (
     !isLength &&
     !isMost &&
-    !isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least')
+    !isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least') &&
+    !isWorstOf(scene, item)
   )
     return false;
   const at = scene.items.indexOf(item);
@@ -46,6 +47,16 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
   propose(findings, scene, 'order', check, [item, noun, ...items]);
   return true;
+}
+
+/** "The average is 4.2, the worst of the three" */
+function isWorstOf({ items, previous }: Scene, item: Item): boolean {
+  const next = items[items.indexOf(item) + 1];
+  return (
+    isWord(item, 'worst') &&
+    (isWord(next, 'of', 'here') || / of$/.test(item.text)) &&
+    (previous?.said?.length ?? 0) > 0
+  );
 }
 
 /** "It has the most USB ports of the three": of what is counted. */
@@ -104,7 +115,11 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
     return true;
   }
-  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest') ? 'lower' : 'higher';
+  const lower = isWord(item, 'worst')
+    ? quantity.better === 'higher'
+    : isWord(item, 'lowest', 'smallest', 'least', 'shortest');
+  if (isWord(item, 'worst') && quantity.better === 'target') return false;
+  const direction = lower ? 'lower' : 'higher';
   const items = scene.items.filter((word) => word !== item);
   const check = orderCheck({ ...scene, items }, quantity, direction, { type: 'best' }, members);
   propose(findings, scene, 'order', check, words);

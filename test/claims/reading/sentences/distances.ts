@@ -234,10 +234,6 @@ export const distances: readonly SentenceRow[] = [
     'observed blooming 0–1 {veltrane}',
   ],
   [
-    "Banding is visible as delivered. After adjustment it's gone completely.",
-    'observed banding 1–3 {stage as-delivered}',
-  ],
-  [
     'The Hearth takes 120 Hz, the same as the Plain.',
     'fact refresh = 120',
     'order fact.refresh higher matches of veltrane-plain-50',
@@ -276,5 +272,10 @@ export const distances: readonly SentenceRow[] = [
     'The Plain takes 120 Hz, the same as the Umbra.',
     'fact refresh = 120 {veltrane}',
     'order fact.refresh {veltrane} higher matches of nocthale-umbra-55',
+  ],
+  [
+    "Banding is visible as delivered. After adjustment it's gone completely.",
+    'observed banding 1–3 {stage as-delivered}',
+    'observed banding 0–0 {stage adjusted}',
   ],
 ];
