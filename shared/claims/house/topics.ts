@@ -1,7 +1,7 @@
 /** What patterns and content may show: topic → words that name it. */
 export const topics: Record<string, string[]> = {
   banding: ['banding', 'bands', 'banded', 'colour banding', 'contouring', 'posterisation', 'posterization'],
-  blooming: ['blooming', 'bloom', 'blooms', 'light bloom'],
+  blooming: ['blooming', 'bloom', 'blooms', 'light bloom', 'glow around'],
   haloes: ['haloes', 'halos', 'halo', 'haloing'],
   clouding: [
     'clouding',

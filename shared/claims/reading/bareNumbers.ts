@@ -117,6 +117,20 @@ function takeUnitClaimed({ items, previous, sentence }: Scene, item: Item): unde
   Object.assign(item.number!, { dimension, unit, factor });
 }
 
+/** "A warranty of just 12 months, when both rivals give you 24": months again. */
+function isWarranty({ previous, sentence, carry }: Scene, { index }: Item): boolean {
+  const lead = sentence.slice(Math.max(0, index - 3), index);
+  const said = previous?.said?.at(-1) ?? carry.statement?.check;
+  return (
+    said?.kind === 'fact' &&
+    said.key === 'warranty' &&
+    lead.some((word) =>
+      isWord(word, 'give', 'gives', 'offer', 'offers', 'grant', 'grants', 'has', 'have', 'get', 'gets'),
+    ) &&
+    (sentence[index + 1]?.type ?? 'mark') === 'mark'
+  );
+}
+
 /** The length beside a number before which no unit stands, but a side of the cabinet behind it. */
 function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
   const next = scene.sentence[item.index + 1];
@@ -142,6 +156,10 @@ export function settleBareNumbers(scene: Scene): undefined {
     }
     if (unit) {
       takeLabelledUnit(number, unit.data as UnitWord);
+      continue;
+    }
+    if (isWarranty(scene, item)) {
+      [number.dimension, number.unit] = ['months', 'months'];
       continue;
     }
     concept ??=

@@ -167,7 +167,7 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
       scene.previous?.conditions.angle ??
       scene.previous?.axes.find((axis) => axis.kind === 'angle')?.from ??
       scene.carry.said?.angle;
-    if (isWord(item, 'angle') && isWord(scene.items[at - 1], 'that', 'this') && spoken !== undefined)
+    if (isWord(item, 'angle') && isWord(scene.items[at - 1], 'that', 'this', 'same') && spoken !== undefined)
       set('angle', spoken, item);
     // "At 45 degrees it keeps half of its light. The Plain keeps 71 % there."
     const keepsThere =

@@ -200,10 +200,20 @@ function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): 
       : 'saturation';
   // "Neither red nor green": one denial serves every hue.
   const denied = negationBefore(scene, item);
+  // "Reds, greens and blues are all undersaturated": all of the hues, each by its average.
+  const ofHues =
+    hues.length > 1 &&
+    scene.items.some(
+      (entry, at) => keyOf(entry, 'stat') === 'all' && isWord(scene.items[at - 1], 'are', 'were'),
+    );
   for (const hue of hues) {
     const id = `sweep.${keyOf(hue, 'hue')}.${measure}`;
     const every =
-      statOf(scene) === 'all' && measure === 'saturation' && (key === 'over' || key === 'under') && !denied;
+      !ofHues &&
+      statOf(scene) === 'all' &&
+      measure === 'saturation' &&
+      (key === 'over' || key === 'under') &&
+      !denied;
     if (every) emitEvery(scene, findings, id, key, item, hue);
     else emit(scene, findings, id, key, region(scene, {}), item, [hue], undefined, denied);
   }

@@ -206,7 +206,8 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
         ? limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit })
         : alwaysUnder(
             limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }),
-            hasKey(scene, 'stat', 'average') || /threshold|limit/.test(item.text),
+            // "The average is 2.5, which most would never spot": what is not seen is no level's.
+            (hasKey(scene, 'stat', 'average') && !isWeak) || /threshold|limit/.test(item.text),
           );
       if (isNearBlackDetail(scene)) {
         const severity: [number, number] = past ? [1, 4] : [0, 0];

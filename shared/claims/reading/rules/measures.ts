@@ -93,8 +93,10 @@ function readYearOfWarranty(scene: Scene, findings: Findings): undefined {
 /** "The Plain's warranty is 24 months, and Nocthale grants three years": what was spoken of, of another maker's set. */
 function givesWarranty(scene: Scene, { index }: Item): boolean {
   const gives = scene.sentence
-    .slice(Math.max(0, index - 2), index)
-    .some((word) => isWord(word, 'grants', 'gives', 'offers', 'provides', 'allows'));
+    .slice(Math.max(0, index - 3), index)
+    .some((word) =>
+      isWord(word, 'grants', 'gives', 'give', 'offers', 'offer', 'provides', 'allows', 'grant', 'has', 'get'),
+    );
   const spokenOf = [...(scene.previous?.said ?? []), ...(scene.previous?.previous?.said ?? [])];
   return gives && spokenOf.some((check) => quantityOfCheck(check) === 'fact:warranty');
 }

@@ -388,4 +388,52 @@ export const takenUp: readonly SentenceRow[] = [
     'value angle.luminance at 45 {angle 45, veltrane} = 46 [45.5, 46.5]',
     'value angle.luminance at 45 {angle 45, nocthale} = 63 [62.5, 63.5]',
   ],
+  [
+    'The average grey error is 2.5, which most people would never spot.',
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'The average error is 2.5, which nobody will notice.',
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    "The average error is 2.5, which you won't see.",
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'The average error is 2.5, which is invisible.',
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'The average error is 0.8, which you cannot see.',
+    'value grey.de2000 average = 0.8 [0.75, 0.85]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'In ordinary TV, reds, greens and blues are all undersaturated.',
+    'direction sweep.red.saturation average {signal SDR} under',
+    'direction sweep.green.saturation average {signal SDR} under',
+    'direction sweep.blue.saturation average {signal SDR} under',
+  ],
+  [
+    'The Plain is twice as bright at its peak, but the Hearth keeps its light up better over time.',
+    'ratio peak max {veltrane} : peak max = 2 [1.8, 2.2]',
+  ],
+  [
+    'At 45 degrees the Hearth keeps 61%. At the same angle the Plain drops to 39%.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 39 [38.5, 39.5]',
+  ],
+  [
+    'Subtitles on a black screen have a distracting glow around them in HDR; the blooming is worse than on the Plain.',
+    'observed blooming 3–4 {level black, signal HDR}',
+    'unproven',
+    'unproven',
+  ],
+  ['Bad: a warranty of just 12 months, when both rivals give you 24.', 'fact warranty = 12', 'unproven'],
+  ['The warranty is 12 months; both rivals give you 24.', 'fact warranty = 12', 'unproven'],
 ];
