@@ -90,6 +90,15 @@ export function isWindow(items: readonly Item[], at: number): boolean {
   return /^of (?:the |its )?(?:screen|screen's|panel|picture|image|area)\b/.test(following);
 }
 
+/** "80 per cent of full brightness", "of maximum signal": a place on the scale. */
+function isOfFull(items: readonly Item[], at: number): boolean {
+  const [of, full, noun] = items.slice(at, at + 3);
+  const words = `${full?.text ?? ''} ${noun?.text ?? ''}`;
+  return (
+    isWord(of, 'of') && /^(?:full|maximum) (?:brightness|signal|drive|scale|luminance|stimulus)\b/.test(words)
+  );
+}
+
 /** "P3 is covered to 93.5 %", "P3 is at 99.8 %", "follows PQ within 10 %": how far, not where. */
 function statesValue(items: readonly Item[], left: number): boolean {
   const before = items[left];
@@ -101,12 +110,9 @@ function statesValue(items: readonly Item[], left: number): boolean {
     );
   // "The Plain covers more of P3; the Umbra stops at 86.3 %"
   const stops = isWord(second, 'stops', 'ends', 'peaks', 'tops', 'finishes', 'gives up at');
-  if (
-    isWord(before, 'at') &&
-    stops &&
-    items.slice(0, left).some((item) => keyOf(item, 'gamut') !== undefined)
-  )
-    return true;
+  const ofGamut = items.slice(0, left).some((item) => keyOf(item, 'gamut') !== undefined);
+  const isExact = (items[left + 1]?.number?.place ?? 1) < 1;
+  if (isWord(before, 'at') && stops && (ofGamut || isExact)) return true;
   if (isWord(before, 'at'))
     return (
       [second, items[left - 2]].some((item) => keyOf(item, 'gamut') !== undefined) &&
@@ -159,11 +165,13 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     right < items.length &&
     (axisNouns.has(items[right]!.text) ||
       (isWord(items[right], 'of') && isWord(items[right + 1], 'the', 'signal', 'stimulus', 'range')) ||
+      isOfFull(items, right) ||
       (noun && isWord(items[right], 'the', 'range', 'of')))
   ) {
     // "60 % of the white signal" is rare; "98 % of P3" must stay a value.
     if (
       isWord(items[right], 'of') &&
+      !isOfFull(items, right) &&
       !isWord(items[right + 1], 'signal', 'stimulus', 'range') &&
       !isWord(items[right + 2], 'signal', 'stimulus', 'range', 'scale')
     )

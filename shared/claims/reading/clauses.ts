@@ -3,6 +3,7 @@ import { isGapped } from './gapped.ts';
 import { coloursGrey } from './hueSaid.ts';
 import { type Item, isWord, keyOf, meaningOf } from './items.ts';
 import {
+  countsPart,
   deniesStatistic,
   deniesTopic,
   isAnchor,
@@ -216,6 +217,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (hasVerb(piece.items) && piece.items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||
       ((piece.joiner !== '' || piece.mark !== '') && order > 0 && echoOf(piece.items) !== undefined) ||
       isNoneOn(piece.items) ||
+      countsPart(piece.items) ||
       (piece.joiner !== '' && seesItsOwn(piece.items)) ||
       promisesWhat(piece.items) ||
       (order > 0 && isGapped(piece.items));

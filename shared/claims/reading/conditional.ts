@@ -68,7 +68,23 @@ function isWish(items: readonly Item[], at: number): boolean {
   const advice =
     mark > at &&
     isWord(items[mark], ',') &&
-    isWord(items[mark + 1], 'look', 'consider', 'take', 'buy', 'choose', 'pick', 'get', 'see', 'try') &&
+    isWord(
+      items[mark + 1],
+      'look',
+      'consider',
+      'keep',
+      'bear',
+      'remember',
+      'note',
+      'know',
+      'take',
+      'buy',
+      'choose',
+      'pick',
+      'get',
+      'see',
+      'try',
+    ) &&
     !items.slice(at, mark).some((item) => item.number !== undefined || isAnchor(item));
   if (advice) return true;
   return (
@@ -115,6 +131,12 @@ function isPassing(items: readonly Item[], at: number): boolean {
     isWord(item, 'would', 'could') &&
     isWord(next, 'give', 'do', 'manage', 'reach', 'muster', 'deliver') &&
     items.slice(Math.max(0, at - 5), at).some((word) => isWord(word, 'most', 'all', 'highest', 'best'))
+  )
+    return true;
+  // "Only a trained eye would spot blooming": how much there is to see.
+  if (
+    isWord(item, 'would', 'could', 'might') &&
+    items.slice(Math.max(0, at - 4), at).some(({ text }) => /\b(?:eyes?|expert)$/.test(text))
   )
     return true;
   // "It would like a word" is a figure of speech.
@@ -219,6 +241,15 @@ function isInRelative(sentence: readonly Item[], clause: readonly Item[], guess:
   );
 }
 
+/** "… may prefer the Plain, which costs £650 less": what is claimed stands in a relative clause behind the guess. */
+function leadsToRelative(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const which = sentence.find(
+    (item) =>
+      item.index > guess.index && isWord(item, 'which', 'whose') && isWord(sentence[item.index - 1], ','),
+  );
+  return which !== undefined && !clause.some((item) => item.index < which.index && isAnchor(item));
+}
+
 /** Does a condition or a guess govern the clause, so that it says nothing of what was measured? */
 export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
   return clause.some((item) => {
@@ -233,7 +264,8 @@ export function isConditional(sentence: readonly Item[], clause: readonly Item[]
       !isEndedByColon(sentence, clause, item) &&
       !followsStatement(clause, item) &&
       !isInRelative(sentence, clause, item) &&
-      !trailsStatement(sentence, clause, item)
+      !trailsStatement(sentence, clause, item) &&
+      !(isWord(item, 'may', 'might', 'should', 'could') && leadsToRelative(sentence, clause, item))
     );
   });
 }

@@ -28,7 +28,8 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
       .slice(Math.max(0, place - 3), place)
       .some(
         (word, step, all) =>
-          isWord(word, 'in', 'into', 'at', 'across', 'beside', 'near') && !isWord(all[step - 1], 'built'),
+          isWord(word, 'in', 'into', 'at', 'for', 'across', 'beside', 'near') &&
+          !isWord(all[step - 1], 'built'),
       );
   // "The meter at the wall read 172 watts": it only says so.
   const reads = isWord(lead.at(-1), 'read', 'reads', 'showed', 'shows', 'said', 'says', 'recorded');

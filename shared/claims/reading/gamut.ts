@@ -1,4 +1,4 @@
-import { type Item, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { quantityById } from './quantity.ts';
 import { firstWith, type Scene } from './scene.ts';
 import type { Subject } from './settled.ts';
@@ -7,7 +7,10 @@ import type { Subject } from './settled.ts';
 export function gamutOf(scene: Scene): { gamut: string; item?: Item } | undefined {
   const item = firstWith(scene, 'gamut');
   if (item) return { gamut: keyOf(item, 'gamut')!, item };
-  return scene.gamut ? { gamut: scene.gamut } : undefined;
+  // "In xy it covers 93 % of P3. In that same diagram the Plain stops at 87.3 %."
+  const said = /^(?:coverage|area)\.([a-z0-9]+)\./.exec(scene.carry.said?.id ?? '')?.[1];
+  const gamut = scene.gamut ?? said;
+  return gamut ? { gamut } : undefined;
 }
 
 /** Of two diagrams ("93.5 % in xy and 95.5 % in u′v′") the one behind the number that is read. */
@@ -21,17 +24,27 @@ function diagramOf(scene: Scene): Item | undefined {
   return behind ?? firstWith(scene, 'diagram') ?? (earlier ? firstWith(earlier, 'diagram') : undefined);
 }
 
+/** "In that same diagram": the one that the sentence before named. */
+function sameDiagram({ items, carry }: Scene): { key: string; item: Item } | undefined {
+  const at = items.findIndex(
+    (item, place) => isWord(item, 'diagram', 'chart') && isWord(items[place - 1], 'same', 'that', 'this'),
+  );
+  const key = /\.(xy|uv)$/.exec(carry.said?.id ?? '')?.[1];
+  return at < 0 || key === undefined ? undefined : { key, item: items[at]! };
+}
+
 /** How much of a gamut is covered, or its area, in the diagram that is named, else in either. */
 export function gamutSubject(scene: Scene, concept: string, item: Item | undefined): Subject {
   const gamut = gamutOf(scene);
   if (!gamut) return { problem: 'the words do not say which reference gamut is meant' };
   const diagram = diagramOf(scene);
-  const key = keyOf(diagram, 'diagram') ?? 'xy';
+  const same = diagram ? undefined : sameDiagram(scene);
+  const key = keyOf(diagram, 'diagram') ?? same?.key ?? 'xy';
   const base = `${concept}.${gamut.gamut}`;
   const quantity = quantityById(`${base}.${key}`);
   return {
-    quantity: { ...quantity, others: diagram ? [] : [`${base}.${key === 'xy' ? 'uv' : 'xy'}`] },
+    quantity: { ...quantity, others: diagram || same ? [] : [`${base}.${key === 'xy' ? 'uv' : 'xy'}`] },
     concept,
-    items: [item, gamut.item, diagram].filter((entry) => entry !== undefined),
+    items: [item, gamut.item, diagram ?? same?.item].filter((entry) => entry !== undefined),
   };
 }

@@ -41,9 +41,11 @@ export function isAnchor(item: Item): boolean {
 }
 
 /** "…, none on the Kasulind": what was spoken of, on another set. */
-export function isNoneOn(items: readonly Item[]): boolean {
+export function isNoneOn(all: readonly Item[]): boolean {
+  const items = isWord(all[0], 'and', 'but') ? all.slice(1) : all;
   return (
-    ((isWord(items[0], 'none') && isWord(items[1], 'on')) ||
+    ((isWord(items[0], 'none') &&
+      (isWord(items[1], 'on') || (isWord(items[1], 'at all') && isWord(items[2], 'on')))) ||
       items.some(
         (item, at) =>
           isWord(item, 'shows', 'show', 'has', 'had', 'showed', 'saw', 'found', 'noticed') &&
@@ -62,6 +64,17 @@ export function promisesWhat(items: readonly Item[]): boolean {
     isWord(items[0], 'which') &&
     items.slice(what).some((item) => keyOf(item, 'maker') ?? keyOf(item, 'makerWord')) &&
     items.slice(what).some((item) => keyOf(item, 'saying'))
+  );
+}
+
+/** "…, though only two of them are HDMI 2.1": a part of what was counted. */
+export function countsPart(items: readonly Item[]): boolean {
+  return items.some(
+    (item, at) =>
+      item.number?.dimension === '' &&
+      isWord(items[at + 1], 'of') &&
+      isWord(items[at + 2], 'them', 'which', 'these', 'those') &&
+      items.slice(at + 3).some(({ text }) => /^\d\.\d$/.test(text)),
   );
 }
 

@@ -14,6 +14,7 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     ) {
       number.role = 'window';
       // "At 50 % of the area it manages 705 nits": no gamut's area.
+      for (const item of items.slice(Math.max(0, at - 3), at)) if (isWord(item, 'patch')) item.meanings = [];
       const area = items[at + 3];
       if (isWord(items[at + 1], 'of') && isWord(area, 'area')) area!.meanings = [];
       continue;

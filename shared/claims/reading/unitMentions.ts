@@ -136,6 +136,18 @@ const extreme = new Set([
   'worst',
 ]);
 
+/** "Veltrane, mind you, promises 1,200 nits": what is thrown in between two marks parts nobody from what they say. */
+function saysBehindAside(items: readonly Item[], at: number): boolean {
+  const [first, ...rest] = items.slice(at + 1, at + 6);
+  const parted = first !== undefined && first.index > items[at]!.index + 1;
+  const verb = [first, ...rest].findIndex(
+    (item) => item !== undefined && keyOf(item, 'saying') !== undefined,
+  );
+  const last = verb > 0 ? [first, ...rest][verb - 1] : undefined;
+  const said = [first, ...rest][verb];
+  return parted && verb > 0 && said !== undefined && last !== undefined && said.index > last.index + 1;
+}
+
 /** "For £600 more", "for a quarter more money": what is paid leaves the subject to come. */
 function isOfMoney(items: readonly Item[], at: number): boolean {
   return (
@@ -173,6 +185,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       maker &&
       !unit &&
       (keyOf(next, 'saying') ||
+        saysBehindAside(items, at) ||
         keyOf(items[at - 1], 'saying') ||
         (isWord(next, "'s") &&
           isWord(
@@ -210,7 +223,26 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       !mentions.some((mention) => mention.role === 'subject');
     // "We gave the Plain 8 out of 10"
     const scored = isWord(left, 'gave', 'give', 'awarded', 'award') && next?.number !== undefined;
-    if (had || scored || given || isHolder(items, at, left, twoBefore)) role = 'subject';
+    // "Keep in mind that the Plain gives you four"
+    const told =
+      isWord(left, 'that') &&
+      isWord(
+        twoBefore,
+        'mind',
+        'know',
+        'note',
+        'remember',
+        'means',
+        'say',
+        'says',
+        'find',
+        'found',
+        'so',
+        'fact',
+      ) &&
+      (keyOf(next, 'verb') !== undefined ||
+        isWord(next, 'is', 'has', 'gives', 'costs', 'offers', 'weighs', 'draws'));
+    if (told || had || scored || given || isHolder(items, at, left, twoBefore)) role = 'subject';
     else if (
       left &&
       (barring.has(left.text) ||

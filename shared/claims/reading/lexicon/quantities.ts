@@ -75,7 +75,7 @@ export const gamutWords: Readonly<Record<string, string>> = {
 
 /** Chromaticity diagrams, where the sentence names one. */
 export const diagramWords: Readonly<Record<string, string>> = {
-  xy: `in xy; xy; cie 1931; cie 1931 xy; 1931 diagram; in the xy diagram; in cie xy; x y diagram; cie xy; in 1931; in the 1931 diagram; xy diagram`,
+  xy: `in xy; xy; cie 1931; cie 1931 xy; 1931 diagram; in the xy diagram; in cie xy; x y diagram; cie xy; in 1931; in the 1931 diagram; xy diagram; xy chart; in the xy chart; on the xy chart`,
   uv: `in u'v'; u'v'; cie 1976; 1976 diagram; in the u'v' diagram; in cie u'v'; in uv; uv; cie 1976 u'v'; in 1976; u'v' diagram; in the 1976 diagram; cie u'v'; in u ' v '; u' v'`,
 };
 

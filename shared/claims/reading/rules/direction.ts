@@ -92,6 +92,15 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
       ? scene.items.length === 1
       : isWord(lead, 'and', 'or', 'watched', 'watch', 'of', 'few', 'some', 'more', 'played', 'for');
   if (isClips && played && !scene.previous?.said?.length) return true;
+  // "The menus can clip those wings": what is clipped is no picture.
+  const object = scene.items[noun + 1];
+  if (
+    isWord(item, 'clip', 'clips', 'clipped') &&
+    (isWord(object, 'those', 'these', 'his', 'her', 'my', 'your', 'our', 'their', 'a') ||
+      (isWord(object, 'the') &&
+        !isWord(scene.items[noun + 2], 'highlights', 'whites', 'brightest', 'top', 'signal')))
+  )
+    return true;
   const axis = scene.axes.find((entry) => entry.kind === 'stimulus' && !entry.tone);
   const level = axis?.from ?? axis?.at;
   if (axis && level === undefined) {

@@ -2,6 +2,7 @@ import type { Check } from '../../../contract/check.ts';
 import { affirming, denying, echoOf, saysNo } from '../echoWords.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
+import { isAnchor } from '../ownStatement.ts';
 import { denied, ofHue, saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
@@ -38,6 +39,11 @@ function readAnswer(scene: Scene, findings: Findings): undefined {
   const answer = scene.carry.statement?.asked && answerWords(scene);
   if (!answer) return;
   const { check } = scene.carry.statement!;
+  // "Yes: the average is lower than the Plain's" says itself what it affirms.
+  const spelledOut = scene.sentence.some(
+    (item) => isWord(item, ':', ',', '—') && scene.sentence.slice(item.index + 1).some(isAnchor),
+  );
+  if (spelledOut) return;
   const said = answer.yes ? check : denied(check);
   if (said) propose(findings, scene, 'echo', said, answer.items);
 }

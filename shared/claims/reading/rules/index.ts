@@ -251,7 +251,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   {
     read: readObservations,
     needs: [
-      { kinds: ['topic', 'severity', 'asked'], words: ['none', 'any', ...goneWords] },
+      { kinds: ['topic', 'severity', 'asked', 'house'], words: ['none', 'any', ...goneWords] },
       { kinds: ['topic', 'asked', 'topicBefore'] },
     ],
   },

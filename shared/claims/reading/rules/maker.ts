@@ -9,6 +9,7 @@ import { selectorOf } from '../selector.ts';
 import { isSettled, type Subject, settled } from '../settled.ts';
 import { statedOf } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
+import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { factConditions, opOf } from './factCheck.ts';
 import { readNearMiss, readShareOfPromise, readShortfall, shortBy } from './promise.ts';
@@ -211,6 +212,11 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
   const short =
     keyOf(got, 'fellShort') !== undefined ||
     scene.items.some((item) => item.index < got.index && keyOf(item, 'negation'));
+  // "Orrinvale quotes 700 nits. The Plain gets there.": what one maker promises, another's set does not keep.
+  const [named] = scene.units.filter(({ role }) => role === 'subject');
+  const id = named && resolveMention(named, scene.carry, scene.context);
+  if (named && id !== (claimed.of ?? scene.context.own))
+    return refuse(findings, scene, 'maker', 'the words do not say whose promise is meant', [named.item, got]);
   const dimension = claimed.key.startsWith('peak') ? 'luminance' : undefined;
   const subject = subjectOf(scene, dimension);
   const quantity = isSettled(subject) && subject.quantity.id === claimed.key ? subject.quantity : undefined;

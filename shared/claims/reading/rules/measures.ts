@@ -98,7 +98,11 @@ function givesWarranty(scene: Scene, { index }: Item): boolean {
       isWord(word, 'grants', 'gives', 'give', 'offers', 'offer', 'provides', 'allows', 'grant', 'has', 'get'),
     );
   const spokenOf = [...(scene.previous?.said ?? []), ...(scene.previous?.previous?.said ?? [])];
-  return gives && spokenOf.some((check) => quantityOfCheck(check) === 'fact:warranty');
+  // "Orrinvale covers the set for 12 months"
+  const covers =
+    isWord(scene.sentence[index - 1], 'for') &&
+    scene.sentence.slice(0, index - 1).some((word) => isWord(word, 'covers', 'covered', 'guarantees'));
+  return covers || (gives && spokenOf.some((check) => quantityOfCheck(check) === 'fact:warranty'));
 }
 
 /** The side that the clause before measured, where this one only names another set as the owner. */

@@ -115,7 +115,13 @@ function deniesHarm({ items }: Scene): Item | undefined {
 
 /** Topics of patterns and content: "You won't see blooming unless you go looking for it". */
 export function readObservations(scene: Scene, findings: Findings): undefined {
-  const topics = scene.items.filter((item) => keyOf(item, 'topic') !== undefined && !scene.used.has(item));
+  // "Judder, a stutter in slow movements, was faint": one topic by two names.
+  const topics = scene.items.filter(
+    (item, at, all) =>
+      keyOf(item, 'topic') !== undefined &&
+      !scene.used.has(item) &&
+      all.findIndex((other) => keyOf(other, 'topic') === keyOf(item, 'topic')) === at,
+  );
   if (topics.length === 0) readTopicBefore(scene, findings);
   // "Neither banding nor judder": one denial serves every topic.
   const usedBefore = new Set(scene.used);
@@ -200,7 +206,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         severity: severity.range,
         conditions,
       },
-      [item, ...severity.items],
+      [item, ...severity.items, setBeside(scene, severity.items)],
     );
   }
   if (topics.some((item) => scene.used.has(item)))
@@ -211,6 +217,16 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
         keyOf(item, 'severity')
       )
         scene.used.add(item);
+}
+
+/** "… was faint on the Tamarick": the set that stands right behind how much is seen. */
+function setBeside({ items, units }: Scene, severity: readonly Item[]): Item | undefined {
+  const end = Math.max(...severity.map(({ index }) => index));
+  const beside = units.find(({ item }) => item.index > end && item.index <= end + 3)?.item;
+  return beside &&
+    isWord(items[items.indexOf(beside) - (isWord(items[items.indexOf(beside) - 1], 'the') ? 2 : 1)], 'on')
+    ? beside
+    : undefined;
 }
 
 /** "Blooming is less visible than on the Kasulind": how it stands to another, not how much it is. */
@@ -283,6 +299,20 @@ function readTopicBefore(scene: Scene, findings: Findings): undefined {
       conditions,
     };
     return propose(findings, scene, 'observed', check, [...scene.units.map(({ item }) => item), ...none]);
+  }
+  // "… but nobody could see it on the Hearth"
+  const unseen = scene.items.find(
+    (item, at) => keyOf(item, 'house') === 'invisible' && isWord(scene.items[at + 1], 'it', 'any'),
+  );
+  if (topics.size === 1 && unseen && !scene.items.some((item) => keyOf(item, 'severity'))) {
+    const conditions = observedConditions(scene);
+    const check = {
+      kind: 'observed' as const,
+      topic: [...topics][0]!,
+      severity: [0, 0] as const,
+      conditions,
+    };
+    return propose(findings, scene, 'observed', check, [unseen, setBeside(scene, [unseen])]);
   }
   // "After adjustment it's gone completely"
   const gone = topics.size === 1 ? isGone(scene) : undefined;

@@ -71,7 +71,9 @@ function isCounterpart(scene: Scene, item: Item): boolean {
 function setGiven({ items, units }: Scene, item: Item): UnitMention | undefined {
   const at = items.indexOf(item);
   const set = isWord(items[at + 2], 'the', 'its', 'our') ? items[at + 3] : items[at + 2];
-  return isWord(items[at + 1], 'for') ? units.find((mention) => mention.item === set) : undefined;
+  // "…, against 1,186 from the Nocthale"
+  const opposed = isWord(items[at - 1], 'against', 'versus') && isWord(items[at + 1], 'from', 'by');
+  return isWord(items[at + 1], 'for') || opposed ? units.find((mention) => mention.item === set) : undefined;
 }
 
 /** "Umbra (1.2), Hearth (2.4)": the number in brackets is of the set right before it. */

@@ -66,6 +66,13 @@ function leadOf(scene: Scene, at: number, said: boolean): Item | undefined {
       .some((item) => isWord(item, 'panel', 'backlight', 'the panel', 'the backlight'))
       ? colon
       : undefined;
+  // "That is common with OLED": of the kind, and of no set.
+  if (
+    items
+      .slice(Math.max(0, at - 4), at)
+      .some((item) => isWord(item, 'common', 'typical', 'usual', 'normal', 'familiar', 'expected'))
+  )
+    return undefined;
   let first = at - 1;
   while (
     first >= 0 &&

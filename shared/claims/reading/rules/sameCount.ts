@@ -9,11 +9,19 @@ import { resolveMention } from '../units.ts';
 import { opOf } from './factCheck.ts';
 
 const between =
-  /^(?:the|'s|has|have|offers|gets|gives|you|us|of|those|them|just|only|manages|even|makes|do|settles|for|with|on|and|but|while|whereas)$/;
+  /^(?:the|'s|has|have|offers|gets|gives|you|us|of|those|them|just|only|manages|even|makes|do|settles|for|with|on|and|but|while|whereas|though|also|too)$/;
 
 /** What was counted before: in the clause before, else in the sentence before. */
 function countBefore({ previous, carry, sentence }: Scene): Check | undefined {
-  if (previous) return previous.said?.findLast(countsSockets);
+  for (let before = previous; before; before = before.previous) {
+    // "Two of them are 2.1" counts a part of what was counted.
+    const isPart = before.items.some(
+      (item, at) => isWord(item, 'them', 'which', 'these') && isWord(before!.items[at - 1], 'of'),
+    );
+    const said = isPart ? undefined : before.said?.findLast(countsSockets);
+    if (said) return said;
+  }
+  if (previous) return undefined;
   const { statement, counted } = carry;
   if (statement) return statement.asked ? undefined : statement.check;
   // "Four ports, every one of them a 2.1. The Kasulind gives you two of those."
@@ -27,7 +35,7 @@ function countBefore({ previous, carry, sentence }: Scene): Check | undefined {
 export function readSameCount(scene: Scene, findings: Findings): undefined {
   const check = countBefore(scene);
   if (check?.kind !== 'fact' || check.by || !/\.count|^zones$/.test(check.key)) return;
-  const words = (scene.previous ? scene.items : scene.sentence).filter((item) => item.type !== 'mark');
+  const words = scene.items.filter((item) => item.type !== 'mark');
   const amounts = words.filter(isAmount);
   const [amount] = amounts;
   const [set] = words.filter(isSet);

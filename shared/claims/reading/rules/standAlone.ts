@@ -49,14 +49,13 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   return true;
 }
 
-/** "The average is 4.2, the worst of the three" */
+/** "The average is 4.2, the worst of the three", "white uniformity is the worst of the three" */
 function isWorstOf({ items, previous }: Scene, item: Item): boolean {
-  const next = items[items.indexOf(item) + 1];
-  return (
-    isWord(item, 'worst') &&
-    (isWord(next, 'of', 'here') || / of$/.test(item.text)) &&
-    (previous?.said?.length ?? 0) > 0
-  );
+  const at = items.indexOf(item);
+  const leads = isWord(items[at + 1], 'of', 'here') || / of$/.test(item.text);
+  const isSubject =
+    isWord(items[at - 2], 'is', 'was') && items.slice(0, at - 2).some((word) => keyOf(word, 'concept'));
+  return isWord(item, 'worst') && leads && (isSubject || (previous?.said?.length ?? 0) > 0);
 }
 
 /** "It has the most USB ports of the three": of what is counted. */

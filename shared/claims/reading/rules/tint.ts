@@ -199,7 +199,8 @@ export function readTints(scene: Scene, findings: Findings): undefined {
           keyOf(entry, 'concept') === 'whitePoint' ||
           plays(entry, 'greys')),
     );
-    if (name === 'none' && item.text === 'neutral' && !subject) continue;
+    if (name === 'none' && item.text === 'neutral' && (!subject || isWord(scene.items[at - 1], 'from', 'to')))
+      continue;
     const onlyWhite = keyOf(subject, 'concept') === 'whitePoint' && !keyOf(subject, 'tone');
     const selector: Selector = onlyWhite ? { stat: 'at', at: 100 } : region(scene, { from: 50, to: 100 });
     emit(scene, findings, 'grey.tint', name, selector, item, [...words, subject]);

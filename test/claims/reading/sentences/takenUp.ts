@@ -436,4 +436,120 @@ export const takenUp: readonly SentenceRow[] = [
   ],
   ['Bad: a warranty of just 12 months, when both rivals give you 24.', 'fact warranty = 12', 'unproven'],
   ['The warranty is 12 months; both rivals give you 24.', 'fact warranty = 12', 'unproven'],
+  [
+    "All four of the Hearth's HDMI sockets, the inputs for disc players and games consoles, are of the fast 2.1 kind.",
+  ],
+  ['All four of its HDMI sockets are 2.1.', 'fact hdmi.count.2.1 = 4'],
+  [
+    'It has four HDMI sockets. The Plain also has four, though only two of them are HDMI 2.1, and the Umbra makes do with three.',
+    'fact hdmi.count = 4',
+    'fact hdmi.count = 4 {veltrane}',
+    'fact hdmi.count.2.1 = 2 {veltrane}',
+    'fact hdmi.count = 3 {nocthale}',
+  ],
+  ['Its guarantee lasts five years, a generous term, against one year from Nocthale.', 'fact warranty = 60'],
+  [
+    'Testers begin with grey, for a set that colours its greys will colour faces too; the distance from neutral is stated as an error.',
+  ],
+  [
+    'On the Hearth the error stays under 3 up to 80 per cent of full brightness and ends at 3.7 on white.',
+    'bound grey.de2000 max ≤80 < 3',
+    'value grey.de2000 = 3.7 [3.65, 3.75]',
+  ],
+  [
+    "On a patch filling one per cent of the screen the Hearth reaches 1,043 candelas per square metre, so the maker's promise of 1,000 is kept.",
+    'value peak at 1 {window 1} = 1043 [1042.5, 1043.5]',
+    'fact peak = 1000 by maker',
+    'bound peak at 1 {window 1} >= 1000',
+  ],
+  ['That is common with OLED, a technique in which every dot makes its own light.'],
+  [
+    'On the usual xy chart it covers 99.9 per cent of P3, the range of the cinema, while the Plain covers 95.1 per cent and the Umbra 83 per cent.',
+    'value coverage.p3.xy = 99.9 [99.85, 99.95]',
+    'value coverage.p3.xy {veltrane} = 95.1 [95.05, 95.15]',
+    'value coverage.p3.xy {nocthale} = 83 [82.5, 83.5]',
+  ],
+  [
+    'A lamp opposite the screen left only a faint reflection on the Hearth and none at all on the Umbra.',
+    'observed reflections 1–1',
+    'observed reflections 0–0 {nocthale}',
+  ],
+  [
+    'Judder, a stutter in slow camera movements, was faint on the Umbra, but nobody could see it on the Hearth.',
+    'observed judder 1–1 {nocthale}',
+    'observed judder 0–0',
+  ],
+  [
+    'Those with a sunny room, and children at a console, may prefer the Plain, which costs £650 less than the Hearth.',
+    'difference fact.price : fact.price {veltrane} = 650 [650, 650]',
+  ],
+  [
+    'If you own a couple of consoles, keep in mind that the Plain gives you four HDMI 2.1 ports.',
+    'fact hdmi.count.2.1 = 4 {veltrane}',
+  ],
+  [
+    'Orrinvale covers the set for 12 months, half as long as Veltrane covers the Plain.',
+    'fact warranty = 12',
+    'ratio fact.warranty : fact.warranty {veltrane} = 0.5 [0.45, 0.55]',
+  ],
+  [
+    "Is white more accurate than on the Plain? Yes: the Hearth's average greyscale error is lower than the Plain's.",
+    'order grey.de2000 average lower ahead of veltrane-plain-50',
+  ],
+  [
+    'At 10 percent, the Hearth is 41 percent darker than its target.',
+    'value eotf.error at 10 = -41 [-41.5, -40.5]',
+  ],
+  [
+    'Orrinvale claims 800 nits, and you get more than that: I measured 856 nits in a 10 percent window.',
+    'fact peak = 800 by maker',
+    'bound peak max >= 800',
+    'value peak at 10 {window 10} = 856 [855.5, 856.5]',
+  ],
+  [
+    "The warranty runs for five years, where the Plain's ends after two and the Umbra's after one.",
+    'fact warranty = 60',
+  ],
+  [
+    'In the xy diagram the Hearth covers 93 % of P3. In that same diagram the Plain stops at 87.3 %. Its P3 coverage is the widest of the three sets.',
+    'value coverage.p3.xy = 93 [92.5, 93.5]',
+    'value coverage.p3.xy {veltrane} = 87.3 [87.25, 87.35]',
+  ],
+  [
+    'Orrinvale quotes 1,500 nits; the Hearth gave me 1,405 nits in a 10 % window, against 1,186 from the Umbra.',
+    'fact peak = 1500 by maker',
+    'value peak at 10 {window 10} = 1405 [1404.5, 1405.5]',
+    'value peak at 10 {nocthale, window 10} = 1186 [1185.5, 1186.5]',
+  ],
+  ['The 75-inch Hearth, for walls with the wingspan, costs £1,499.', 'fact price = 1499 {variantInches 75}'],
+  ['The 65-inch Hearth, for walls with the wingspan, costs £1,499.', 'fact price = 1499 {variantInches 65}'],
+  [
+    "Two of the Hearth's four HDMI sockets are 2.1. On the Plain, all four are.",
+    'fact hdmi.count.2.1 = 2',
+    'fact hdmi.count = 4',
+  ],
+  [
+    'Orrinvale quotes 700 nits. Veltrane, mind you, promises 1,200 nits, and the Plain gets there.',
+    'fact peak = 700 by maker',
+    'fact peak = 1200 by maker {veltrane}',
+    'bound peak max {veltrane} >= 1200',
+  ],
+  ['Orrinvale quotes 700 nits. The Plain gets there.', 'fact peak = 700 by maker', 'unproven'],
+  ['Happily, the menus can clip those wings.'],
+  ['White uniformity is the worst of the three, too, and the ice hockey showed it.', 'unproven'],
+  ['On the Plain only a trained eye would spot blooming at all.', 'observed blooming 0–1 {veltrane}'],
+  [
+    'In SDR the Plain drinks 12W more than the Hearth.',
+    'difference power.sdr {signal SDR, veltrane} : power.sdr {signal SDR} = 12 [11.5, 12.5]',
+  ],
+  ['The built-in speakers reach down to 60Hz.'],
+  [
+    'Its blues are oversaturated by about 9%, so the away shirts look like a dare.',
+    'value sweep.blue.saturation average = 9 [8.5, 9.5]',
+  ],
+  [
+    'Blooming is faint on the Plain. Nobody could see any on the Hearth.',
+    'observed blooming 1–1 {veltrane}',
+    'observed blooming 0–0',
+  ],
 ];
