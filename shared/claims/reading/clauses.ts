@@ -48,7 +48,13 @@ function namesSet(items: readonly Item[]): boolean {
 function namesSetFirst(items: readonly Item[]): boolean {
   return (
     items.slice(0, 2).some((item) => keyOf(item, 'unit') !== undefined) &&
-    items.slice(1, 4).some((item) => keyOf(item, 'verb') !== undefined)
+    items
+      .slice(1, 4)
+      .some(
+        (item) =>
+          keyOf(item, 'verb') !== undefined ||
+          ['clips', 'rolls-off'].includes(keyOf(item, 'direction') ?? ''),
+      )
   );
 }
 
@@ -277,6 +283,17 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       continue;
     }
     const isColon = piece.mark === ':';
+    // "You hardly need a meter to see why: the greys have an obvious tint": the denial ends at the colon.
+    if (
+      isColon &&
+      hasVerb(pending) &&
+      hasVerb(piece.items) &&
+      pending.some((item) => keyOf(item, 'negation') !== undefined) &&
+      pending.some((item) => isWord(item, 'need', 'needs', 'needed'))
+    ) {
+      clauses.push(pending);
+      pending = [];
+    }
     // "It leans to blue, and not shyly: white comes out at 7,600 K": the colon begins anew.
     if (isColon && pending.length > 0 && leans(pending) && hasVerb(piece.items)) {
       clauses.push(pending);

@@ -53,7 +53,9 @@ export function antecedentOf({ items, previous, units }: Scene): UnitMention | u
   if (!isWord(first, 'which', 'who', 'whose') || !previous || units.some(({ role }) => role === 'subject'))
     return undefined;
   const last = previous.units.filter(({ role }) => role !== 'maker').at(-1);
-  return last && first!.index - last.item.index <= 3 ? last : undefined;
+  // "… is higher than the Sable's, which gives faces some gravity": of the whole statement.
+  const owned = last && isWord(previous.items[previous.items.indexOf(last.item) + 1], "'s");
+  return last && !owned && first!.index - last.item.index <= 3 ? last : undefined;
 }
 
 const siblingWords: ReadonlySet<string> = new Set([

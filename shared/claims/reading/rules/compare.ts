@@ -364,8 +364,14 @@ function previousOther(scene: Scene): string | undefined {
 
 /** "The Kasulind is 100 cd/m² behind": the unit says what is compared, where no word does. */
 function ofDimension<T>(scene: Scene, found: Quantity | T, number: Item | undefined): Quantity | T {
-  if (!('problem' in (found as object)) || !number?.number) return found;
+  if (!number?.number) return found;
   const { dimension } = number.number;
+  // "The Plain drinks 12 W more", whatever the sentence before spoke of.
+  const isOfOther =
+    !('problem' in (found as object)) &&
+    /^(?:power|noise)$/.test(dimension) &&
+    !['', dimension].includes((found as Quantity).dimension);
+  if (!('problem' in (found as object)) && !isOfOther) return found;
   if (dimension === 'ratio') return quantityById('contrast.native');
   if (dimension === 'power') return quantityById(powerId(scene));
   if (dimension === 'noise') return quantityById('noise');

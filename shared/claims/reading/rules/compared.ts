@@ -103,8 +103,12 @@ function quantityOfWords(scene: Scene): Quantity | { problem: string } {
   if (keeps >= 0) {
     if (isOffAxis(scene) && (!named || ['luminance', 'angle', 'peak'].includes(keyOf(named, 'concept')!)))
       return keptOffAxis(scene);
-    const next = scene.items[keeps + 1];
-    const held = keyOf(next, 'concept') === 'peak' || keyOf(scene.items[keeps + 2], 'concept') === 'peak';
+    // "It holds on to its peak better than the Sable"
+    const behind = scene.items.slice(keeps + 1, keeps + 5);
+    const end = behind.findIndex(
+      (item) => !isWord(item, 'on', 'to', 'hold', 'of', 'its', 'the', 'more', 'up'),
+    );
+    const held = keyOf(behind[Math.max(0, end)], 'concept') === 'peak';
     if (held) return quantityById('peak.hold');
   }
   const said = saidBefore(scene);

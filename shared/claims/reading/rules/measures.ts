@@ -102,7 +102,11 @@ function givesWarranty(scene: Scene, { index }: Item): boolean {
   const covers =
     isWord(scene.sentence[index - 1], 'for') &&
     scene.sentence.slice(0, index - 1).some((word) => isWord(word, 'covers', 'covered', 'guarantees'));
-  return covers || (gives && spokenOf.some((check) => quantityOfCheck(check) === 'fact:warranty'));
+  // "Five years, against one year from Nocthale"
+  const opposed = isWord(scene.sentence[index - 1], 'against', 'versus');
+  return (
+    covers || ((gives || opposed) && spokenOf.some((check) => quantityOfCheck(check) === 'fact:warranty'))
+  );
 }
 
 /** The side that the clause before measured, where this one only names another set as the owner. */

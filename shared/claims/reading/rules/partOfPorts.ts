@@ -33,6 +33,7 @@ function countedBefore(scene: Scene, share: Item): Counted | undefined {
     const said = before.said?.find(countsPorts);
     if (said) return said;
   }
+  if (scene.index > 0) return undefined;
   const { statement } = scene.carry;
   return statement && !statement.asked && countsPorts(statement.check) ? statement.check : undefined;
 }

@@ -447,7 +447,6 @@ export const takenUp: readonly SentenceRow[] = [
     'fact hdmi.count.2.1 = 2 {veltrane}',
     'fact hdmi.count = 3 {nocthale}',
   ],
-  ['Its guarantee lasts five years, a generous term, against one year from Nocthale.', 'fact warranty = 60'],
   [
     'Testers begin with grey, for a set that colours its greys will colour faces too; the distance from neutral is stated as an error.',
   ],
@@ -552,4 +551,36 @@ export const takenUp: readonly SentenceRow[] = [
     'observed blooming 1–1 {veltrane}',
     'observed blooming 0–0',
   ],
+  [
+    'Its guarantee lasts five years, a generous term, against one year from Nocthale.',
+    'fact warranty = 60',
+    'fact warranty = 12 {nocthale}',
+  ],
+  [
+    'It also holds on to its peak better than the Plain in a 10% window, so the long desert scene never felt dull.',
+    'order peak.hold at 10 {window 10} higher ahead of veltrane-plain-50',
+  ],
+  [
+    "You hardly need a meter to see why: the Hearth's greys have an obvious blue tint, as if somebody had left the fridge door open.",
+    'direction grey.tint average ≥50 ≤100 blue obvious',
+  ],
+  [
+    'Lag is 9.6 ms. In SDR the Plain drinks 12W more than the Hearth, so its cheap ticket comes with a running tab.',
+    'value lag = 9.6 [9.55, 9.65]',
+    'difference power.sdr {signal SDR, veltrane} : power.sdr {signal SDR} = 12 [11.5, 12.5]',
+  ],
+  ['It keeps its peak better than the Plain.', 'order peak.hold max higher ahead of veltrane-plain-50'],
+  [
+    "The Hearth's average gamma is higher than the Plain's, which gives faces a certain theatrical gravity. Its blues are oversaturated by about 9%.",
+    'order gamma.average higher ahead of veltrane-plain-50',
+    'value sweep.blue.saturation average = 9 [8.5, 9.5]',
+  ],
+  [
+    'The Hearth covers 97% of P3 in xy, the Plain a modest 90%. Highlights are where this bird runs out of sky: the Hearth clips from 80% stimulus.',
+    'value coverage.p3.xy = 97 [96.5, 97.5]',
+    'value coverage.p3.xy {veltrane} = 90 [89.5, 90.5]',
+    'direction eotf.rolloff clips',
+    'value eotf.rolloff = 80 [79.5, 80.5]',
+  ],
+  ['After adjustment its contrast is higher than before.', 'unproven'],
 ];
