@@ -196,9 +196,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     current.push(item);
   }
   cut('', '');
-  joinSubjects(pieces);
-  joinAsides(pieces);
-  joinNumbered(pieces);
+  if (pieces.length > 1) {
+    joinSubjects(pieces);
+    joinAsides(pieces);
+    joinNumbered(pieces);
+  }
   const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];

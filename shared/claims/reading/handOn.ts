@@ -199,11 +199,10 @@ function comparesInPassing(scenes: readonly Scene[]): boolean {
 
 /** The set of another maker that the sentence states a fact of, as its maker gives it. */
 function makersSet(scenes: readonly Scene[]): string | undefined {
-  const facts = scenes
-    .flatMap(({ said }) => said ?? [])
-    .filter((check) => check.kind === 'fact' && check.by === 'maker');
-  const [fact] = facts;
-  return fact?.kind === 'fact' ? fact.conditions.unit : undefined;
+  for (const { said } of scenes)
+    for (const check of said ?? [])
+      if (check.kind === 'fact' && check.by === 'maker') return check.conditions.unit;
+  return undefined;
 }
 
 /** What a sentence leaves for the next: its unit, quantity, statistic and topic. */

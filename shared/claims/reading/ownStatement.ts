@@ -42,6 +42,7 @@ export function isAnchor(item: Item): boolean {
 
 /** "…, none on the Kasulind": what was spoken of, on another set. */
 export function isNoneOn(all: readonly Item[]): boolean {
+  if (!all.some((item) => item.text === 'none')) return false;
   const items = isWord(all[0], 'and', 'but') ? all.slice(1) : all;
   return (
     ((isWord(items[0], 'none') &&
@@ -141,6 +142,7 @@ export function leans(items: readonly Item[]): boolean {
 
 /** "… and the Hearth to blue": a set, and where its greys lean, behind another of which that was said. */
 export function leansAsBefore(items: readonly Item[]): boolean {
+  if (!items.some((item) => keyOf(item, 'hue') !== undefined)) return false;
   const words = items.filter(
     (item) =>
       item.type !== 'mark' &&

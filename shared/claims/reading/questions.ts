@@ -46,8 +46,11 @@ export function takeQuestion(
 
 const announcing = /^(?:then|now|next|first|finally|and|so|on|to|for|as|the|lastly|well)$/;
 
+const longestAnnouncement = 7;
+
 /** "Blooming, then.", "Now for judder.": the topic that the next sentence is about, and nothing said of it. */
 export function topicAnnounced(items: readonly Item[]): string | undefined {
+  if (items.length > longestAnnouncement) return undefined;
   const words = items.filter(({ type }) => type !== 'mark');
   const topics = words.filter((item) => keyOf(item, 'topic') !== undefined);
   const rest = words.filter((item) => keyOf(item, 'topic') === undefined);
