@@ -118,7 +118,13 @@ function takeUnitClaimed({ items, previous, sentence }: Scene, item: Item): unde
 }
 
 /** "A warranty of just 12 months, when both rivals give you 24": months again. */
-function isWarranty({ previous, sentence, carry }: Scene, { index }: Item): boolean {
+function isWarranty({ previous, sentence, carry, items }: Scene, { index }: Item): boolean {
+  if (
+    !items.some(
+      (word) => (keyOf(word, 'unit') ?? keyOf(word, 'maker') ?? keyOf(word, 'pronoun')) !== undefined,
+    )
+  )
+    return false;
   const lead = sentence.slice(Math.max(0, index - 3), index);
   const said = previous?.said?.at(-1) ?? carry.statement?.check;
   return (

@@ -177,10 +177,15 @@ function motionComparator(item: Item | undefined): string | undefined {
 
 /** "Stays below ΔE2000 3", "exceeds a ΔE of 3", "above a contrast of 1,000:1": the limit stands before what is limited. */
 function limitedBy(items: readonly Item[], index: number): string | undefined {
-  const of = isWord(items[index - 1], 'of');
-  const noun = items[of ? index - 2 : index - 1];
-  const concept = keyOf(noun, 'concept');
-  if (concept === undefined || !(of || ['error', 'deItp', 'greyError'].includes(concept))) return undefined;
+  const last = items[index - 1];
+  const of = isWord(last, 'of') || / of$/.test(last?.text ?? '');
+  const noun = isWord(last, 'of') ? items[index - 2] : last;
+  const stat =
+    ['average', 'max', 'min'].includes(keyOf(noun, 'stat') ?? '') ||
+    isWord(noun, 'ratio', 'level', 'value', 'figure');
+  const concept = keyOf(noun, 'concept') ?? (stat ? '' : undefined);
+  if (!noun || concept === undefined || !(of || ['error', 'deItp', 'greyError'].includes(concept)))
+    return undefined;
   const article = items[noun!.index - 1];
   const before = isWord(article, 'a', 'an') ? items[noun!.index - 2] : article;
   if (of && !isWord(article, 'a', 'an')) return undefined;

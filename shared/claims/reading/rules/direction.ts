@@ -2,6 +2,7 @@ import type { StatedConditions } from '../../../contract/check.ts';
 import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { isOffAxis } from '../offAxis.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
 import { plays } from '../parts.ts';
 import { quantityById } from '../quantity.ts';
@@ -193,11 +194,20 @@ function isLight(scene: Scene, text: string): boolean {
   );
 }
 
+/** "Every hue but red": what is spared of all. */
+function isEvery({ items }: Scene, { index }: Item): boolean {
+  return items.some(
+    (entry) => entry.index < index && entry.index >= index - 4 && keyOf(entry, 'stat') === 'all',
+  );
+}
+
 /** "Red is oversaturated, green on target": said of each hue that the clause names. */
 function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {
   const hues = scene.items.filter((entry) => keyOf(entry, 'hue') && !scene.used.has(entry));
   if (hues.length === 0) return false;
-  const spared = scene.items.find((entry) => entry.index > item.index && plays(entry, 'excepting'));
+  const spared = scene.items.find(
+    (entry) => (entry.index > item.index || isEvery(scene, entry)) && plays(entry, 'excepting'),
+  );
   if (spared && spared.index < hues[0]!.index) {
     refuse(findings, scene, 'direction', 'said of all hues but one: say it of each', [item, spared, hues[0]]);
     return true;
@@ -239,6 +249,10 @@ function readAllHues(scene: Scene, findings: Findings, { item, key, text }: Said
   const lead = scene.items.slice(Math.max(0, noun - 3), Math.max(0, noun));
   const every = lead.find((entry) => keyOf(entry, 'stat') === 'all' || isWord(entry, 'six'));
   if (noun < 0 || !every || scene.items.some((entry) => plays(entry, 'excepting'))) return false;
+  if (isOffAxis(scene)) {
+    refuse(findings, scene, 'direction', 'the hues are not measured to the side', [item]);
+    return true;
+  }
   const limit = scene.context.house.limits.saturationPercent;
   const bounds = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'].map((hue) => {
     const quantity = quantityById(`sweep.${hue}.saturation`);

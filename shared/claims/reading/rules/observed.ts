@@ -92,6 +92,9 @@ export function severityOf(
   if (house) return { range: [0, 0], items: [house] };
   const acts = plays(topic, 'acting');
   if (acts) return { range: [1, 4], items: [] };
+  // "The haze is gone, and with it the banding"
+  if (isWord(verb, 'with') && isWord(scene.items[scene.items.indexOf(verb!) + 1], 'it', 'them', 'that'))
+    return undefined;
   if (verb && !(isWord(verb, 'with') && scene.items.indexOf(topic) < scene.items.indexOf(verb)))
     return { range: [1, 4], items: [verb] };
   return undefined;

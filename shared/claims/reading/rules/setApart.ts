@@ -23,6 +23,8 @@ export function readSetApart(scene: Scene, findings: Findings): undefined {
       ({ role, item: name }) =>
         role !== 'subject' && role !== 'maker' && name.index > item.index && name.index <= item.index + 4,
     );
+    // "Within 1 ms of both rivals"
+    const several = mention && scene.units.filter((other) => other.item === mention.item).length > 1;
     const saying = promiseAfter(scene, item);
     if (!mention && !saying) continue;
     scene.focus = item;
@@ -31,6 +33,10 @@ export function readSetApart(scene: Scene, findings: Findings): undefined {
     const words = [scene.items[at - 1], item, mention?.item ?? saying];
     if (!isSettled(subject)) {
       refuse(findings, scene, 'setApart', subject.problem, words);
+      continue;
+    }
+    if (several) {
+      refuse(findings, scene, 'setApart', 'two sets at once are no check: say it of each', words);
       continue;
     }
     const { quantity } = subject;

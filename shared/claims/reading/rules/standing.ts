@@ -96,17 +96,27 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
 
 /** "Neither rival is as bright": this review's own set is ahead of both. True where the words are taken. */
 function readNeitherAs(scene: Scene, findings: Findings): boolean {
-  const { items, context } = scene;
+  const { items } = scene;
   const neither = items.find((item) => isWord(item, 'neither'));
-  const equative = items.find(
-    (item, at) => keyOf(item, 'equative') && isWord(items[at - 1], 'as') && !scene.used.has(item),
+  if (!neither) return false;
+  // "Neither rival is as quick, or as cheap": each on its own.
+  const equatives = items.filter(
+    (item, at) => keyOf(item, 'equative') && isWord(items[at - 1], 'as') && item.index > neither.index,
   );
-  if (!neither || !equative || equative.index < neither.index) return false;
+  let taken = false;
+  for (const equative of equatives) taken = readNeitherIs(scene, findings, neither, equative) || taken;
+  return taken;
+}
+
+function readNeitherIs(scene: Scene, findings: Findings, neither: Item, equative: Item): boolean {
+  const { items, context } = scene;
   const [end, next, set] = items.slice(items.indexOf(equative) + 1);
   const asOwn =
     isWord(end, 'as') &&
     (keyOf(next, 'pronoun') === 'it' || keyOf(set, 'unit') === context.own || isWord(next, 'this'));
-  if (end && end.type !== 'mark' && !asOwn) return false;
+  const goesOn =
+    end && end.type !== 'mark' && end.index === equative.index + 1 && !isWord(end, 'or', 'nor', 'and');
+  if (goesOn && !asOwn) return false;
   const rival = items.find(
     (item) => item.index > neither.index && /\b(?:rivals?|competitors?|others)$/.test(item.text),
   );
