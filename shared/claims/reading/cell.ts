@@ -28,7 +28,7 @@ export function spreadOf(scene: Scene): Subject | undefined {
   const field = scene.items.find(
     (item, at) =>
       keyOf(item, 'level') !== undefined &&
-      (isWord(scene.items[at + 1], 'field') || / field$/.test(item.text)),
+      (isWord(scene.items[at + 1], 'field') || / (?:field|screen)$/.test(item.text)),
   );
   const acrossField =
     field !== undefined &&

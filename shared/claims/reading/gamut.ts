@@ -8,7 +8,9 @@ export function gamutOf(scene: Scene): { gamut: string; item?: Item } | undefine
   const item = firstWith(scene, 'gamut');
   if (item) return { gamut: keyOf(item, 'gamut')!, item };
   // "In xy it covers 93 % of P3. In that same diagram the Plain stops at 87.3 %."
-  const said = /^(?:coverage|area)\.([a-z0-9]+)\./.exec(scene.carry.said?.id ?? '')?.[1];
+  const said = /^(?:coverage|area)\.([a-z0-9]+)\./.exec(
+    scene.carry.said?.id ?? scene.carry.claimed?.key ?? '',
+  )?.[1];
   const gamut = scene.gamut ?? said;
   return gamut ? { gamut } : undefined;
 }

@@ -76,7 +76,10 @@ export function luminanceSubject(
       entry.number.x * entry.number.factor > 10 &&
       entry.number.x * entry.number.factor < 120,
   );
-  if (concept === 'sustained' || (minutes && concept !== 'black'))
+  // "Left on for minutes, the 10 % window settles at 1,416 nits"
+  const settles = scene.items.some((entry) => /^settles?(?: at)?$|^settled(?: at)?$/.test(entry.text));
+  const lasting = settles && scene.items.some((entry) => /\bminutes$/.test(entry.text));
+  if (concept === 'sustained' || lasting || (minutes && concept !== 'black'))
     return settled('peak.sustained', 'sustained', [item, minutes]);
   const wordedTime = scene.items.some(
     (entry, at) =>

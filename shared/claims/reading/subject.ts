@@ -107,6 +107,13 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       key !== 'whitePoint' &&
       key !== 'standby' &&
       key !== 'black' &&
+      // "The Plain takes 21.6 ms"
+      !(
+        dimension === 'time' &&
+        key === 'power' &&
+        isWord(item, 'takes') &&
+        /^(?:lag|response)$/.test(scene.carry.said?.id ?? '')
+      ) &&
       // "The error has come down to 9 %": a share's error is that of what was spoken of.
       !(dimension === 'percent' && key === 'error') &&
       // "Passes 3 from 40 % saturation upwards": a place on the scale.

@@ -64,8 +64,12 @@ export const comparativeWords: Readonly<
     concept: 'lag',
     direction: 'higher',
   },
-  quieter: { phrases: `quieter; less noisy; more silent`, concept: 'noise', direction: 'lower' },
-  louder: { phrases: `louder; noisier`, concept: 'noise', direction: 'higher' },
+  quieter: {
+    phrases: `quieter; less noisy; more silent; makes less noise; less noise`,
+    concept: 'noise',
+    direction: 'lower',
+  },
+  louder: { phrases: `louder; noisier; makes more noise; more noise`, concept: 'noise', direction: 'higher' },
   thirstier: {
     phrases: `thirstier; more power hungry; hungrier; draws more; uses more power; more power; higher power consumption; consumes more; more hungry`,
     concept: 'power',

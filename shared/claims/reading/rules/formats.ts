@@ -209,6 +209,10 @@ function isBareList(scene: Scene, formats: readonly Item[]): boolean {
 
 /** "No HDR10+ on this one, though.": a format that is denied, without a verb. */
 function isBareDenial(scene: Scene, formats: readonly Item[]): boolean {
+  // "And there is no HDR10+"
+  const no = scene.items.findIndex((item) => isWord(item, 'no'));
+  const there = isWord(scene.items[no - 1], 'is', "'s", 'are') && isWord(scene.items[no - 2], 'there');
+  if (there && scene.items[no + 1] === formats[0] && formats.length === 1) return true;
   return (
     isWord(scene.items[0], 'no') &&
     scene.items[1] === formats[0] &&

@@ -90,7 +90,9 @@ export function rivalsAfter(
         ) || item.number?.x === 2,
     );
   const pair = isWord(word, 'either', 'both') || items.some((item) => item.number?.x === 2);
-  if (!pair || (items.length < 2 && !isWord(word, 'both'))) return undefined;
+  const ends = scene.items[scene.items.indexOf(word) + 1] === undefined;
+  if (!pair || (items.length < 2 && !isWord(word, 'both') && !(isWord(word, 'either') && ends)))
+    return undefined;
   const others = othersThan(scene, scene.unit ?? scene.context.own);
   return { cohort: others?.length === 2 ? { units: others } : undefined, items };
 }

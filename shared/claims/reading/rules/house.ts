@@ -203,7 +203,10 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
         continue;
       }
       const check: Check = past
-        ? limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit })
+        ? everywhereOver(
+            scene,
+            limitCheck(scene, quantity, '>', x, { houseWord: item.text, unit: quantity.unit }),
+          )
         : alwaysUnder(
             limitCheck(scene, quantity, '<=', x, { houseWord: item.text, unit: quantity.unit }),
             // "The average is 2.5, which most would never spot": what is not seen is no level's.
@@ -267,6 +270,26 @@ function alwaysUnder(check: Check, ofAverage: boolean): Check {
           }
         : bound,
     ),
+  };
+}
+
+/** "It is visible from 20 to 40 %": at each of these levels, whatever statistic was spoken of before. */
+function everywhereOver(scene: Scene, check: Check): Check {
+  const named = hasKey(scene, 'stat', 'average', 'max', 'min');
+  if (check.kind !== 'bound' || named) return check;
+  return {
+    ...check,
+    bounds: check.bounds.map((bound) => {
+      const { operand } = bound;
+      const isStretch =
+        operand.type === 'quantity' &&
+        operand.selector.stat === 'average' &&
+        operand.selector.from !== undefined &&
+        operand.selector.to !== undefined;
+      return isStretch
+        ? { ...bound, operand: { ...operand, selector: { ...operand.selector, stat: 'min' as const } } }
+        : bound;
+    }),
   };
 }
 

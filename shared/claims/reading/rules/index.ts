@@ -281,7 +281,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readDirections, needs: [{ kinds: ['direction'] }] },
   { read: readValues, needs: [{ kinds: ['number', 'multiple'] }] },
   { read: readSameAs, needs: [{ words: ['same'] }, { kinds: ['unit', 'maker', 'rival'] }] },
-  { read: readCulprit, needs: [{ words: ['culprit', 'offender', 'weakest', 'weak', 'worst'] }] },
+  {
+    read: readCulprit,
+    needs: [{ words: ['culprit', 'offender', 'weakest', 'weak', 'worst', 'darkest', 'dimmest', 'sits'] }],
+  },
   {
     read: readLeftovers,
     needs: [

@@ -67,6 +67,12 @@ export function severityOf(
       items: [specific.item, ...negations],
     };
   }
+  // "The banding was gone too"
+  const gone = scene.items.find(
+    (item) =>
+      item.index > topic.index && (isWord(item, ...goneWords) || /^(?:was|were|had) gone$/.test(item.text)),
+  );
+  if (gone && negations.length === 0) return { range: [0, 0], items: [gone] };
   const sought = scene.items.findIndex(
     (item, at) =>
       isWord(item, 'if', 'because') &&

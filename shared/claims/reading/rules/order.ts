@@ -1,8 +1,9 @@
 import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
+import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { openComparatives } from '../needs.ts';
-import { speaksOfSets } from '../plainTalk.ts';
+import { countsThings, speaksOfSets } from '../plainTalk.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
@@ -162,6 +163,11 @@ function readCoversMore(scene: Scene, findings: Findings, item: Item, entry: Com
   return true;
 }
 
+/** "Better", "smaller": the word does not say in what. */
+function entryIsOpen({ concept }: ComparativeEntry): boolean {
+  return concept === '';
+}
+
 function readComparative(
   scene: Scene,
   findings: Findings,
@@ -172,6 +178,26 @@ function readComparative(
   if (scene.items.some((word) => isWord(word, 'hardly', 'scarcely')))
     return refuse(findings, scene, 'order', 'the words leave open whether it is ahead', [item]);
   const at = scene.items.indexOf(item);
+  // "Judder is worse than on the Plain", which `observed.ts` reads.
+  if (
+    entryIsOpen(given) &&
+    scene.items.some((word) => word.index < item.index && keyOf(word, 'topic') !== undefined)
+  )
+    return;
+  // "For smaller rooms the 65-inch costs …": what is smaller is no set.
+  if (
+    entryIsOpen(given) &&
+    countsThings(scene.items[at + 1]) &&
+    !scene.items.some((word) => isWord(word, 'than'))
+  )
+    return;
+  // "Its speakers are louder than the Plain's"
+  const part = given.concept === 'noise' ? accessoryBefore(scene, item) : undefined;
+  if (part)
+    return refuse(findings, scene, 'order', 'the words speak of a part for which no quantity stands', [
+      part,
+      item,
+    ]);
   if (isWord(item, 'more', 'less') && isWord(scene.items[at + 1], 'so'))
     return readMoreSo(scene, findings, item);
   // "It beats its dearer rival, the Umbra": a word that tells which set is meant.

@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf } from '../items.ts';
+import { countsThings } from '../plainTalk.ts';
 import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { hasVerb } from '../verbs.ts';
@@ -57,6 +58,10 @@ const afterSuperlative =
 
 /** "The brightest star in that film": the noun after a superlative is no set and no part of a picture. */
 export function namesNoSet(items: readonly Item[], at: number): boolean {
+  // "The brightest clouds lose their modelling"
+  const noun = items[at + 1];
+  if (noun && noun.index === items[at]!.index + 1 && countsThings(noun) && !setNouns.test(noun.text))
+    return true;
   for (const [step, next] of items.slice(at + 1, at + 5).entries()) {
     // What stands behind a comma is no noun of this superlative.
     if (next.index > items[at + step]!.index + 1) return false;

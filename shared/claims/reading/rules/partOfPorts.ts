@@ -59,6 +59,19 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
     isWord(items[at + 1], 'of') &&
     isWord(items[at + 2], 'the', 'its') &&
     isWord(items[at + 3], 'sockets', 'ports', 'inputs', 'connectors');
+  // "Three of the Hearth's HDMI sockets are of the 2.1 sort"
+  const owner = items.slice(at + 1, at + 7);
+  const sockets = owner.findIndex(
+    (word) => isWord(word, 'sockets', 'ports', 'inputs', 'connectors') || isPortCount(keyOf(word, 'fact')),
+  );
+  const owned =
+    isWord(owner[0], 'of') &&
+    sockets > 1 &&
+    owner
+      .slice(1, sockets)
+      .every((word) => isWord(word, 'the', "'s", 'hdmi', 'usb') || keyOf(word, 'unit') !== undefined);
+  if (bare && owned && !ofSockets)
+    return { items: items.slice(at, at + 2 + sockets), count: item, x: item.number!.x };
   if (bare && ofSockets) return { items: items.slice(at, at + 4), count: item, x: item.number!.x };
   // "Of the four HDMI inputs, three are of version 2.1"
   if (bare && isWord(items[at + 1], 'are', 'is', 'being'))
@@ -81,7 +94,7 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
 }
 
 const links =
-  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they)$/;
+  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|quick|quicker|fast|faster|modern|newer|latest|sort)$/;
 
 /** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
 export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
@@ -92,8 +105,9 @@ export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
   if (!share) return;
   // Whose sockets these are, their version tells: no USB socket is a 2.1.
   const isHdmi =
-    isWord(share.items[3], 'sockets', 'ports', 'inputs') &&
-    items.some(({ text }) => /^(?:1\.4|2\.[01])$/.test(text));
+    share.items.some(
+      (item) => isWord(item, 'sockets', 'ports', 'inputs') || isPortCount(keyOf(item, 'fact')),
+    ) && items.some(({ text }) => /^(?:1\.4|2\.[01])$/.test(text));
   const counted =
     countedBefore(scene, share.items[0]!) ??
     (isHdmi ? { key: 'hdmi.count', x: 0, conditions: factConditions(scene) } : undefined);

@@ -44,7 +44,13 @@ const placeWords = ['top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre'
 
 /** "11 %, with the lower left corner as the culprit": the place of the worst that was just stated. */
 export function readCulprit(scene: Scene, findings: Findings): undefined {
-  const culprit = scene.items.find((item) => isWord(item, 'culprit', 'offender', 'weakest', 'weak', 'worst'));
+  const culprit = scene.items.find(
+    (item, at) =>
+      !scene.used.has(item) &&
+      // "The darkest spot", which `readWorstCell` reads.
+      (isWord(item, 'weak') || !plays(scene.items[at + 1], 'spots')) &&
+      isCulprit(scene, item),
+  );
   const said = [...(scene.said ?? []), ...(scene.previous?.said ?? [])].findLast(
     (check) => check.kind === 'value',
   );
@@ -57,6 +63,22 @@ export function readCulprit(scene: Scene, findings: Findings): undefined {
   const cell = cellSelector({ ...scene, items: place });
   if (cell.stat !== 'at') return;
   proposeWorst(scene, findings, quantityById(`uniformity.${level}.cell`), cell, 'min', [...place, culprit]);
+}
+
+function isCulprit(scene: Scene, item: Item): boolean {
+  return (
+    isWord(item, 'culprit', 'offender', 'weakest', 'weak', 'worst', 'darkest', 'dimmest') ||
+    isWhere(scene, item)
+  );
+}
+
+/** "…, which sits in the bottom right corner": the place of the worst spot that the clause before named. */
+function isWhere({ items, previous }: Scene, item: Item): boolean {
+  return (
+    isWord(item, 'sits') &&
+    isWord(items[0], 'which') &&
+    (previous?.items.some((word) => /^(?:worst|darkest|dimmest|weakest)$/.test(word.text)) ?? false)
+  );
 }
 
 /** No other place is darker (or brighter): nothing lies between this one and the extreme. */

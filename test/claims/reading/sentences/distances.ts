@@ -386,4 +386,83 @@ export const distances: readonly SentenceRow[] = [
   ['Lag is within 1 ms of both rivals.', 'unproven'],
   ['Neither rival has as much contrast.'],
   ['Neither rival is as quick, or as cheap.'],
+  ["Three of the Hearth's HDMI sockets are of the 2.1 sort.", 'fact hdmi.count.2.1 = 3'],
+  [
+    'Refresh tops out at 120 Hz, and there is no HDR10+, which will trouble some readers.',
+    'fact refresh = 120',
+    'fact hdr.formats excludes HDR10+',
+  ],
+  ['The tint is a mild blue.', 'direction grey.tint average ≥50 ≤100 blue mild'],
+  [
+    'Its curve clips from 80 per cent upwards, so the brightest clouds lose their modelling.',
+    'direction eotf.rolloff clips',
+    'value eotf.rolloff = 80 [79.5, 80.5]',
+  ],
+  ['Judder in 24p film is worse than on the Plain.', 'unproven'],
+  [
+    'The average is 3.6. It is visible from 20 to 40%, but from 50% upwards nothing rises above 3.',
+    'value grey.de2000 average = 3.6 [3.55, 3.65]',
+    'bound grey.de2000 min ≥20 ≤40 > 3',
+    'bound grey.de2000 max ≥50 <= 3',
+  ],
+  [
+    'White uniformity is 12%, with the top right corner the darkest.',
+    'value uniformity.white {level white} = 12 [11.5, 12.5]',
+    'difference uniformity.white.cell at top right {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'Left on for minutes, the 10% window settles at 1,416 nits, so it holds 97% of its first flash.',
+    'value peak.sustained at 10 {window 10} = 1416 [1415.5, 1416.5]',
+    'unproven',
+  ],
+  ["The Hearth's grey error is on average the lowest of the three, and its lag is the shortest.", 'unproven'],
+  [
+    'The Plain makes less noise; the Umbra is the quietest of all.',
+    'order noise {veltrane} lower ahead of orrinvale-hearth-55',
+    'order noise {nocthale} lower best',
+  ],
+  ['For smaller rooms the 65-inch Hearth sells at £1,299.', 'fact price = 1299 {variantInches 65}'],
+  [
+    'Round the back the Hearth has four HDMI sockets, three of them of the quick 2.1 kind.',
+    'fact hdmi.count = 4',
+    'fact hdmi.count.2.1 = 3',
+  ],
+  [
+    "The Hearth's lag is 9.6 ms. The Plain takes 21.6 ms.",
+    'value lag = 9.6 [9.55, 9.65]',
+    'value lag {veltrane} = 21.6 [21.55, 21.65]',
+  ],
+  [
+    'The average grey error is 2.8. From 70 % grey upwards it shows.',
+    'value grey.de2000 average = 2.8 [2.75, 2.85]',
+  ],
+  [
+    "The Hearth's average error is 2.8 and the Plain's 3.0. The Umbra's is lower than either.",
+    'value grey.de2000 average = 2.8 [2.75, 2.85]',
+    'value grey.de2000 average {veltrane} = 3 [2.95, 3.05]',
+  ],
+  [
+    'After adjustment the average was 0.8. The banding was gone too.',
+    'value grey.de2000 average {stage adjusted} = 0.8 [0.75, 0.85]',
+    'observed banding 0–0 {stage adjusted}',
+  ],
+  [
+    "The Hearth manages 5,502:1, more than three times the Plain's figure and better than the Umbra's.",
+    'value contrast.native = 5502 [5501.5, 5502.5]',
+    'ratio contrast.native : contrast.native {veltrane} > 3',
+    'order contrast.native higher ahead of nocthale-umbra-55',
+  ],
+  [
+    'A white screen on the Hearth dims by 14 % at its worst spot, which sits in the bottom right corner.',
+    'unproven',
+  ],
+  [
+    "Its speakers are louder than the Plain's, too, although I would put a soundbar under any of them.",
+    'unproven',
+  ],
+  [
+    'Orrinvale claims 96% of P3. I measured 95.7% in xy, so call that honest rounding.',
+    'fact coverage.p3.xy = 96 by maker',
+    'value coverage.p3.xy = 95.7 [95.65, 95.75]',
+  ],
 ];

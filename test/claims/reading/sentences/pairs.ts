@@ -56,7 +56,6 @@ export const pairs: readonly SentenceRow[] = [
     'Both are VA panels, but the Umbra has a mini-LED backlight.',
     'fact backlight includes mini-LED {nocthale}',
   ],
-  ['Blooming is less visible than on the Plain.', 'unproven', 'unproven'],
   [
     'The Hearth handles HDR10+, which the Plain does not.',
     'fact hdr.formats includes HDR10+',
@@ -134,4 +133,5 @@ export const pairs: readonly SentenceRow[] = [
   ['The Umbra is ahead by 170 nits.', 'difference peak max {nocthale} : peak max = 170 [165.75, 174.25]'],
   ['It costs the same as the Plain.', 'order fact.price higher matches of veltrane-plain-50'],
   ['The Hearth is heavy, and I have placed all three along the same wall.'],
+  ['Blooming is less visible than on the Plain.', 'unproven'],
 ];

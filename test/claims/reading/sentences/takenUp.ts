@@ -428,12 +428,6 @@ export const takenUp: readonly SentenceRow[] = [
     'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
     'value angle.luminance at 45 {angle 45, veltrane} = 39 [38.5, 39.5]',
   ],
-  [
-    'Subtitles on a black screen have a distracting glow around them in HDR; the blooming is worse than on the Plain.',
-    'observed blooming 3–4 {level black, signal HDR}',
-    'unproven',
-    'unproven',
-  ],
   ['Bad: a warranty of just 12 months, when both rivals give you 24.', 'fact warranty = 12', 'unproven'],
   ['The warranty is 12 months; both rivals give you 24.', 'fact warranty = 12', 'unproven'],
   [
@@ -583,4 +577,9 @@ export const takenUp: readonly SentenceRow[] = [
     'value eotf.rolloff = 80 [79.5, 80.5]',
   ],
   ['After adjustment its contrast is higher than before.', 'unproven'],
+  [
+    'Subtitles on a black screen have a distracting glow around them in HDR; the blooming is worse than on the Plain.',
+    'observed blooming 3–4 {level black, signal HDR}',
+    'unproven',
+  ],
 ];
