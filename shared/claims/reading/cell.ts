@@ -1,4 +1,5 @@
-import { isOneOf, isWord, keyOf } from './items.ts';
+import { type Item, isOneOf, isWord, keyOf } from './items.ts';
+import { plays } from './parts.ts';
 import type { Scene } from './scene.ts';
 import { type Subject, settled } from './settled.ts';
 
@@ -58,9 +59,20 @@ export function spreadOf(scene: Scene): Subject | undefined {
   const isSubject =
     field !== undefined &&
     !scene.items.slice(0, scene.items.indexOf(field)).some((item) => keyOf(item, 'verb') !== undefined);
-  const place = edge ?? (acrossField || isSubject ? field : undefined);
+  // "A full white field is 14 % down at its worst spot"
+  const filled = worstSpot(scene.items)
+    ? scene.items.find((item) => keyOf(item, 'fullScreen') !== undefined)
+    : undefined;
+  const place = edge ?? (acrossField || isSubject ? field : undefined) ?? filled;
   if (!place || !falls) return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [place]);
+}
+
+/** "at its worst spot", "in the darkest corner" */
+export function worstSpot(items: readonly Item[]): boolean {
+  return items.some(
+    (item, at) => /\b(?:worst|darkest|dimmest|weakest)$/.test(item.text) && plays(items[at + 1], 'spots'),
+  );
 }
 
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */

@@ -149,6 +149,8 @@ export function markStates(items: readonly Item[], carry: Carry): readonly Item[
     // "… up to 70 %, and from 80 % upwards it clips": places on the scale.
     if (isWord(items[at + 1], 'up', 'upward', 'upwards', 'on', 'onward', 'onwards', 'and above', 'and up'))
       continue;
+    // "Follows PQ up to 60 %, then rolls off from 70 %": a place, too.
+    if (['rolls-off', 'clips'].includes(keyOf(items[from - 1], 'direction') ?? '')) continue;
     const change = items.findLast((entry) => entry.index < at && isChange(entry));
     const second = item.number.to ? item : reachedAfter(items, at);
     const verb =

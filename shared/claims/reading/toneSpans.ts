@@ -8,7 +8,7 @@ export function toneSpans(items: readonly Item[]): AxisSpan[] {
   for (let at = 0; at < items.length; at += 1)
     if (
       isWord(items[at], 'full', 'maximum') &&
-      isWord(items[at + 1], 'saturation', 'amplitude', 'stimulus', 'signal', 'intensity') &&
+      isWord(items[at + 1], 'saturation', 'amplitude', 'stimulus', 'signal', 'intensity', 'strength') &&
       isWord(items[at - 1], 'at', 'in')
     )
       spans.push({

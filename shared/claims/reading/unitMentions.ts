@@ -136,6 +136,15 @@ const extreme = new Set([
   'worst',
 ]);
 
+/** "three times the Kasulind's figure", "half the Kasulind's number" */
+function isTimesFigure(items: readonly Item[], at: number): boolean {
+  const before = isWord(items[at - 1], 'the') ? items[at - 2] : items[at - 1];
+  const times = keyOf(before, 'multiple') !== undefined || before?.number?.dimension === 'times';
+  return (
+    times && isWord(items[at + 1], "'s") && isWord(items[at + 2], 'figure', 'number', 'value', 'reading')
+  );
+}
+
 /** "Veltrane, mind you, promises 1,200 nits": what is thrown in between two marks parts nobody from what they say. */
 function saysBehindAside(items: readonly Item[], at: number): boolean {
   const [first, ...rest] = items.slice(at + 1, at + 6);
@@ -184,6 +193,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     if (
       maker &&
       !unit &&
+      // "More than three times the Kasulind's figure": of that set.
+      !isTimesFigure(items, at) &&
       (keyOf(next, 'saying') ||
         saysBehindAside(items, at) ||
         keyOf(items[at - 1], 'saying') ||

@@ -90,7 +90,8 @@ export function rivalsAfter(
         ) || item.number?.x === 2,
     );
   const pair = isWord(word, 'either', 'both') || items.some((item) => item.number?.x === 2);
-  const ends = scene.items[scene.items.indexOf(word) + 1] === undefined;
+  const after = scene.items[scene.items.indexOf(word) + 1];
+  const ends = after === undefined || after.type === 'mark';
   if (!pair || (items.length < 2 && !isWord(word, 'both') && !(isWord(word, 'either') && ends)))
     return undefined;
   const others = othersThan(scene, scene.unit ?? scene.context.own);

@@ -1,4 +1,5 @@
 import type { Operand, StatedNumber } from '../../../contract/check.ts';
+import { worstSpot } from '../cell.ts';
 import { type Findings, propose } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
@@ -29,6 +30,8 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
   const own = scene.conditions.window;
   if (own === undefined || scene.units.some((mention) => mention.role !== 'subject')) return;
   if (scene.items.some((item) => item.number?.role === 'seconds' || isWord(item, 'than'))) return;
+  // "A full white field is 14 % down at its worst spot": of how evenly it is lit.
+  if (worstSpot(scene.items)) return;
   const multiple = multipleAt(scene);
   const number = scene.items.find(
     (item) =>

@@ -77,7 +77,7 @@ function isWhere({ items, previous }: Scene, item: Item): boolean {
   return (
     isWord(item, 'sits') &&
     isWord(items[0], 'which') &&
-    (previous?.items.some((word) => /^(?:worst|darkest|dimmest|weakest)$/.test(word.text)) ?? false)
+    (previous?.items.some((word) => /\b(?:worst|darkest|dimmest|weakest)$/.test(word.text)) ?? false)
   );
 }
 

@@ -437,11 +437,6 @@ export const distances: readonly SentenceRow[] = [
     'value grey.de2000 average = 2.8 [2.75, 2.85]',
   ],
   [
-    "The Hearth's average error is 2.8 and the Plain's 3.0. The Umbra's is lower than either.",
-    'value grey.de2000 average = 2.8 [2.75, 2.85]',
-    'value grey.de2000 average {veltrane} = 3 [2.95, 3.05]',
-  ],
-  [
     'After adjustment the average was 0.8. The banding was gone too.',
     'value grey.de2000 average {stage adjusted} = 0.8 [0.75, 0.85]',
     'observed banding 0–0 {stage adjusted}',
@@ -453,10 +448,6 @@ export const distances: readonly SentenceRow[] = [
     'order contrast.native higher ahead of nocthale-umbra-55',
   ],
   [
-    'A white screen on the Hearth dims by 14 % at its worst spot, which sits in the bottom right corner.',
-    'unproven',
-  ],
-  [
     "Its speakers are louder than the Plain's, too, although I would put a soundbar under any of them.",
     'unproven',
   ],
@@ -464,5 +455,16 @@ export const distances: readonly SentenceRow[] = [
     'Orrinvale claims 96% of P3. I measured 95.7% in xy, so call that honest rounding.',
     'fact coverage.p3.xy = 96 by maker',
     'value coverage.p3.xy = 95.7 [95.65, 95.75]',
+  ],
+  [
+    "The Hearth's average error is 2.8 and the Plain's 3.0. The Umbra's is lower than either.",
+    'value grey.de2000 average = 2.8 [2.75, 2.85]',
+    'value grey.de2000 average {veltrane} = 3 [2.95, 3.05]',
+    'unproven',
+  ],
+  [
+    'A white screen on the Hearth dims by 14 % at its worst spot, which sits in the bottom right corner.',
+    'value uniformity.white = 14 [13.5, 14.5]',
+    'difference uniformity.white.cell at bottom right : uniformity.white.cell min = 0 [0, 0]',
   ],
 ];

@@ -582,4 +582,31 @@ export const takenUp: readonly SentenceRow[] = [
     'observed blooming 3–4 {level black, signal HDR}',
     'unproven',
   ],
+  [
+    'The HDR10 signal follows PQ to within 5% up to the 60% step, then rolls off from 70%.',
+    'bound eotf.error max ≤60 {signal HDR10} <= 5 and eotf.error min ≤60 {signal HDR10} >= -5',
+    'direction eotf.rolloff {signal HDR10} rolls-off',
+    'value eotf.rolloff {signal HDR10} = 70 [69.5, 70.5]',
+  ],
+  [
+    'A full white field is 14% down at its worst spot. On a 50% gray field that figure grows to 24%.',
+    'value uniformity.white {level white} = 14 [13.5, 14.5]',
+    'value uniformity.grey50 {level grey50} = 24 [23.5, 24.5]',
+  ],
+  [
+    'A white field is 14% down at its worst spot. On mid-grey that figure grows to 24%.',
+    'value uniformity.white {level white} = 14 [13.5, 14.5]',
+    'value uniformity.grey50 {level grey50} = 24 [23.5, 24.5]',
+  ],
+  ['Red at full strength is overdone by 17 %.', 'value sweep.red.saturation at 100 = 17 [16.5, 17.5]'],
+  [
+    "The Hearth manages 5,502:1, more than three times the Veltrane's figure and better than the Nocthale's.",
+    'value contrast.native = 5502 [5501.5, 5502.5]',
+    'ratio contrast.native : contrast.native {veltrane} > 3',
+    'order contrast.native higher ahead of nocthale-umbra-55',
+  ],
+  [
+    'The average error is 2.8. From 70 % grey upwards it shows.',
+    'value grey.de2000 average = 2.8 [2.75, 2.85]',
+  ],
 ];
