@@ -205,7 +205,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   const clauses: Item[][] = [];
   let pending: Item[] = [];
   for (const [order, piece] of pieces.entries()) {
-    const contrasts = piece.joiner === 'whereas' && hasVerb(piece.items);
+    const ends = piece.items.some((item) => ['clips', 'rolls-off'].includes(keyOf(item, 'direction') ?? ''));
+    const contrasts = piece.joiner === 'whereas' && (hasVerb(piece.items) || ends);
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
     if (contrasts && pending.length > 0 && hasVerb(pending)) {
       clauses.push(pending);

@@ -27,6 +27,8 @@ export function valueProblem(
     number.x * number.factor < 2
   )
     return { why: 'the words do not say which luminance is meant', alone: true };
+  if (isBesideOther(scene, item))
+    return { why: 'the words do not say which of the sets the number is of', alone: true };
   // "742, 738 and 745 nits on three days": several numbers of one thing.
   const listed = scene.sentence.slice(item.index - 3, item.index);
   if (
@@ -151,6 +153,22 @@ export function valueProblem(
   if (quantity.id === 'white.cct' && number.x < 1500)
     return { why: 'a distance from the target in kelvin is no check' };
   return undefined;
+}
+
+/** "It leaves the Umbra, with 28.7 % on white, eating dust": thrown in behind the other set, and perhaps that set's. */
+function isBesideOther({ sentence, units }: Scene, { index }: Item): boolean {
+  const set =
+    isWord(sentence[index - 1], 'with') && isWord(sentence[index - 2], ',') ? sentence[index - 3] : undefined;
+  const other = set && units.some(({ item, role }) => item === set && role !== 'subject');
+  const close = sentence.findIndex((item) => item.index > index && isWord(item, ','));
+  const next = sentence[close + 1];
+  return (
+    other === true &&
+    close > 0 &&
+    next !== undefined &&
+    next.type !== 'mark' &&
+    !isWord(next, 'and', 'but', 'while', 'so', 'which', 'whereas')
+  );
 }
 
 /** "The mean error decreased by 1.8" */

@@ -84,6 +84,17 @@ function setBeforeBracket({ sentence }: Scene, item: Item): string | undefined {
 
 /** "That beats the Nocthale, at 4,140:1": the number behind the comma is of the set that "that" is ahead of. */
 export function setPassed({ items, sentence, units }: Scene, { index }: Item): UnitMention | undefined {
+  // "It leaves the Cairn, with 28.7 % on white, eating dust"
+  const left =
+    isWord(sentence[index - 1], 'with') && isWord(sentence[index - 2], ',') ? sentence[index - 3] : undefined;
+  if (
+    left &&
+    items.some(
+      (item) =>
+        item.index < left.index && item.index >= left.index - 3 && isWord(item, 'leaves', 'leave', 'left'),
+    )
+  )
+    return units.find(({ item, role }) => item === left && role !== 'subject');
   const first = items.find((item) => item.type !== 'mark');
   if (!isWord(first, 'that', 'which', 'this') || !isWord(sentence[index - 1], 'at')) return undefined;
   const before = isWord(sentence[index - 2], ',') ? sentence[index - 3] : undefined;

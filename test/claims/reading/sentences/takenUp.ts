@@ -609,4 +609,33 @@ export const takenUp: readonly SentenceRow[] = [
     'The average error is 2.8. From 70 % grey upwards it shows.',
     'value grey.de2000 average = 2.8 [2.75, 2.85]',
   ],
+  [
+    'White uniformity is 12.4%. That still beats the Plain, and it leaves the Umbra, with 28.7% on white, eating dust.',
+    'value uniformity.white {level white} = 12.4 [12.35, 12.45]',
+    'order uniformity.white {level white} lower ahead of veltrane-plain-50 nocthale-umbra-55',
+    'unproven',
+  ],
+  [
+    'Its highlights roll off instead of breaking off short, so clouds keep their insides, whereas the Plain clips from 50%.',
+    'direction eotf.rolloff rolls-off',
+    'direction eotf.rolloff {veltrane} clips',
+    'value eotf.rolloff {veltrane} = 50 [49.5, 50.5]',
+  ],
+  [
+    'A white field on the Hearth is down by 12.4% at its worst, in the bottom left corner, and at mid-grey the gap stays under 18.5%.',
+    'value uniformity.white {level white} = 12.4 [12.35, 12.45]',
+    'bound uniformity.grey50 {level grey50} < 18.5',
+  ],
+  ['By a hair the Plain finishes ahead of the Umbra in contrast, if a hair is worth printing.', 'unproven'],
+  ['Blooming is worst on the Umbra and its rival from Veltrane shows it only to a trained eye.', 'unproven'],
+  [
+    "The Hearth's gamma averages 2.05, the Plain's 2.30, and the Umbra's lies between them.",
+    'value gamma.average = 2.05 [2.045, 2.055]',
+    'value gamma.average {veltrane} = 2.3 [2.295, 2.305]',
+  ],
+  ['It trails the Plain, with 571 nits, by some way.', 'unproven'],
+  [
+    'The Hearth beats the Umbra, with 742 nits in a 10% window.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+  ],
 ];
