@@ -10,10 +10,10 @@ const floors: Readonly<Record<string, number>> = {
   'cairn-65': 0.98,
   'copse-65': 0.92,
   'cordwain-55': 0.91,
-  'fennick-77': 0.94,
+  'fennick-77': 0.96,
   'fennick-77-buyer': 0.88,
   'harrow-77': 0.92,
-  'harrow-77-column': 0.85,
+  'harrow-77-column': 0.93,
   'linnet-55': 0.96,
   'linnet-55-group': 0.91,
   'mallow-55': 0.88,
@@ -21,8 +21,9 @@ const floors: Readonly<Record<string, number>> = {
   'merrow-65': 0.93,
   'ostrel-77': 0.89,
   'quill-65': 0.89,
+  'quill-65-trade': 0.96,
   'rushlight-55': 0.96,
-  'rushlight-55-blog': 0.83,
+  'rushlight-55-blog': 0.88,
   'sable-55': 0.91,
   'sedge-55': 0.96,
   'sedge-65': 0.86,
@@ -33,6 +34,7 @@ const floors: Readonly<Record<string, number>> = {
   'thorn-65': 0.93,
   'thrift-55': 0.98,
   'vesper-55': 0.97,
+  'vesper-55-feature': 0.93,
 };
 
 test.each(reviewFolders().map((folder) => [basename(folder), folder] as const))(

@@ -81,7 +81,7 @@ function isLightAgain({ items, previous, sentence }: Scene, item: Item): boolean
   const verb = sentence[item.index - 1];
   // "The maker says 1,000 nits; the meter says 742"
   const isMeter =
-    isWord(verb, 'says', 'said', 'reads', 'read', 'shows') && isWord(sentence[item.index - 2], 'meter');
+    isWord(verb, 'says', 'said', 'reads', 'read', 'shows') && isWord(sentence[item.index - 2], 'metre');
   if (isMeter && previous?.items.some(({ number }) => number?.dimension === 'luminance')) return true;
   return (
     [previous, previous?.previous].some((clause) =>

@@ -46,15 +46,19 @@ function namesSet(items: readonly Item[]): boolean {
 
 /** "the Kasulind gets to 94 %" */
 function namesSetFirst(items: readonly Item[]): boolean {
+  // "…: there the Kasulind shines at 534 nits"
+  const start = isWord(items[0], 'there', 'here') ? items.slice(1) : items;
+  const states = start !== items && start.some(({ number }) => number !== undefined);
   return (
-    items.slice(0, 2).some((item) => keyOf(item, 'unit') !== undefined) &&
-    items
-      .slice(1, 4)
-      .some(
-        (item) =>
-          keyOf(item, 'verb') !== undefined ||
-          ['clips', 'rolls-off'].includes(keyOf(item, 'direction') ?? ''),
-      )
+    start.slice(0, 2).some((item) => keyOf(item, 'unit') !== undefined) &&
+    (states ||
+      start
+        .slice(1, 4)
+        .some(
+          (item) =>
+            keyOf(item, 'verb') !== undefined ||
+            ['clips', 'rolls-off'].includes(keyOf(item, 'direction') ?? ''),
+        ))
   );
 }
 
@@ -120,21 +124,30 @@ function joinSubjects(pieces: Piece[]): undefined {
   }
 }
 
-/** "…, and the Thrift, with 979 cd/m², is the brightest": an aside with a number stands between a set and its verb. */
-function joinNumbered(pieces: Piece[]): undefined {
+/** Thrown in between a set and its verb: "with 979 cd/m²", "a fine set with a backlight behind it". */
+function isThrownIn({ items, mark, joiner }: Piece, isFirst: boolean): boolean {
+  if (hasVerb(items)) return false;
+  if (!isFirst) return mark === '' && isWord(items[0], 'with', 'of', 'and') && !items.some(isAnchor);
+  const numbered = isWord(items[0], 'with', 'at') && items.some(({ number }) => number !== undefined);
+  const named = isWord(items[0], 'a', 'an', 'our', 'still') && joiner === '' && !items.some(isAnchor);
+  return mark === ',' && (numbered || named);
+}
+
+/** "…, and the Thrift, with 979 cd/m², is the brightest": a set and its verb are one statement across what stands between. */
+function joinAcross(pieces: Piece[]): undefined {
   for (let at = pieces.length - 3; at >= 0; at -= 1) {
-    const [set, aside, after] = [pieces[at]!, pieces[at + 1]!, pieces[at + 2]!];
-    const isAside =
-      aside.mark === ',' &&
-      isWord(aside.items[0], 'with', 'at') &&
-      aside.items.some(({ number }) => number) &&
-      !hasVerb(aside.items);
+    const set = pieces[at]!;
     const isSet = set.items.every(
       (item) => item.text === set.joiner || isWord(item, 'the') || keyOf(item, 'unit') !== undefined,
     );
-    if (!isAside || !isSet || !namesSet(set.items) || after.mark !== ',' || after.joiner !== '') continue;
-    if (!hasVerb(after.items.slice(0, 2))) continue;
-    pieces.splice(at, 3, { ...set, items: [...set.items, ...aside.items, ...after.items] });
+    if (!isSet || !namesSet(set.items)) continue;
+    let end = at + 1;
+    while (end < at + 4 && pieces[end] && isThrownIn(pieces[end]!, end === at + 1)) end += 1;
+    const after = pieces[end];
+    if (end === at + 1 || !after || after.mark !== ',' || after.joiner !== '') continue;
+    if (!hasVerb(after.items.slice(0, 2)) && keyOf(after.items[0], 'verb') === undefined) continue;
+    const items = pieces.slice(at, end + 1).flatMap((piece) => piece.items);
+    pieces.splice(at, end + 1 - at, { ...set, items });
   }
 }
 
@@ -199,7 +212,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   if (pieces.length > 1) {
     joinSubjects(pieces);
     joinAsides(pieces);
-    joinNumbered(pieces);
+    joinAcross(pieces);
   }
   const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
@@ -323,7 +336,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       piece.mark === ';' &&
       pending.length > 0 &&
       hasVerb(pending) &&
-      piece.items.some((item) => keyOf(item, 'gamut'))
+      // "…, for our meter gave up; the Plain manages 4,553:1"
+      (piece.items.some((item) => keyOf(item, 'gamut')) || namesSet(piece.items.slice(0, 3)))
     ) {
       clauses.push(pending);
       pending = [];

@@ -39,7 +39,7 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
       item.meanings.length === 0 &&
       accessories.test(item.text) &&
       !isPlace(place) &&
-      !(reads && isWord(item, 'meter', 'meters', 'colorimeter')),
+      !(reads && isWord(item, 'metre', 'metres', 'colorimeter')),
   );
   if (at < 0 || lead.slice(at).some(speaksOfSet)) return undefined;
   const isRelative = isWord(lead[at + 1], 'that', 'which', 'whose', 'with', 'of', 'weighing');

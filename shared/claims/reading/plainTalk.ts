@@ -36,7 +36,7 @@ export function speaksOfSets(sentence: readonly Item[]): boolean {
         'pixels',
         'factor',
         'score',
-        'meter',
+        'metre',
         'level',
         'levels',
         'step',

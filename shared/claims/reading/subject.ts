@@ -108,12 +108,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       key !== 'standby' &&
       key !== 'black' &&
       // "The Plain takes 21.6 ms"
-      !(
-        dimension === 'time' &&
-        key === 'power' &&
-        isWord(item, 'takes') &&
-        /^(?:lag|response)$/.test(scene.carry.said?.id ?? '')
-      ) &&
+      !(dimension === 'time' && key === 'power' && isWord(item, 'takes') && spokeOfTime(scene)) &&
       // "The error has come down to 9 %": a share's error is that of what was spoken of.
       !(dimension === 'percent' && key === 'error') &&
       // "Passes 3 from 40 % saturation upwards": a place on the scale.
@@ -304,4 +299,12 @@ function isOfUniformity(check: Check): boolean {
   return (
     check.kind === 'value' && check.operand.type === 'quantity' && check.operand.id.startsWith('uniformity.')
   );
+}
+
+/** Was a lag or a response time spoken of just before? */
+function spokeOfTime({ carry, previous }: Scene): boolean {
+  const before = previous?.said?.at(-1);
+  const operand = before && ('operand' in before ? before.operand : 'a' in before ? before.a : undefined);
+  const id = operand ? (operand.type === 'quantity' ? operand.id : '') : (carry.said?.id ?? '');
+  return id === 'lag' || id === 'response';
 }

@@ -1,7 +1,7 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { knownGroup } from '../knownGroup.ts';
-import type { Quantity } from '../quantity.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { orderCheck } from './cohort.ts';
@@ -51,11 +51,35 @@ function sideAt(scene: Scene, item: Item, at: number): Side | undefined {
   return { item, side: exceeds || comparator === '>' ? 'above' : 'below' };
 }
 
+/** "…, 446 cd/m² against 193": the number of each side behind what compares them. */
+function isPair(items: readonly Item[]): boolean {
+  const numbers = items.filter(({ number }) => number && number.role !== 'window' && number.role !== 'axis');
+  const [first, second] = numbers;
+  return (
+    numbers.length === 2 &&
+    items.some(
+      (item) => item.index > first!.index && item.index < second!.index && isWord(item, 'against', 'versus'),
+    )
+  );
+}
+
+/** What two numbers are of, where the words behind which they stand name something else: light, or a contrast. */
+function quantityOfPair(
+  scene: Scene,
+  spoken: ReturnType<typeof quantityNamed>,
+): ReturnType<typeof quantityNamed> {
+  if (!isPair(scene.items)) return spoken;
+  const dimension = scene.items.find(({ number }) => number && number.dimension !== '')?.number?.dimension;
+  if (spoken && !('problem' in spoken) && spoken.dimension === dimension) return spoken;
+  if (dimension === 'luminance') return quantityById(scene.conditions.signal === 'SDR' ? 'white' : 'peak');
+  return dimension === 'ratio' ? quantityById('contrast.native') : undefined;
+}
+
 /** One word of standing with the sets that stand between it and the next such word. */
 function readSide(scene: Scene, findings: Findings, { item, side }: Side, until: number): undefined {
   const isNumber = (word: Item) =>
     word.number !== undefined && !word.number.role && word.number.dimension !== '';
-  if (scene.items.some((word) => isNumber(word) && !setPassed(scene, word))) return;
+  if (scene.items.some((word) => isNumber(word) && !setPassed(scene, word)) && !isPair(scene.items)) return;
   const leaves = side === 'ahead' && isWord(item, 'behind');
   const others = scene.units.filter(
     (mention) =>
@@ -86,7 +110,8 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
     ...scene,
     items: scene.items.filter((word) => word.index > item.index && word.index < until),
   };
-  const quantity = quantityNamed(concepts(beside).length > 0 ? beside : scene);
+  const spoken = quantityNamed(concepts(beside).length > 0 ? beside : scene);
+  const quantity = quantityOfPair(scene, spoken);
   if (!quantity || (others.length === 0 && !both && !rival && !takenUp && concepts(scene).length === 0))
     return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, ...named]);

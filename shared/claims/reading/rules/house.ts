@@ -123,6 +123,9 @@ function setsNoLimit(scene: Scene, item: Item, word: string): boolean {
   const { items } = scene;
   const at = items.indexOf(item);
   const [third, second, last, next] = [items[at - 3], items[at - 2], items[at - 1], items[at + 1]];
+  // "Of the errors a meter can see"
+  if (weak.test(item.text) && isWord(last, 'can', 'could') && isWord(second, 'metre', 'instrument', 'camera'))
+    return true;
   if (weak.test(item.text)) {
     // "What you see is a blue tint", "what you may notice is …": what it is.
     const isWhat =

@@ -110,8 +110,9 @@ function givesWarranty(scene: Scene, { index }: Item): boolean {
 }
 
 /** The side that the clause before measured, where this one only names another set as the owner. */
-function sideBefore({ previous, items, units }: Scene): string | undefined {
-  const said = previous?.said?.length === 1 ? previous.said[0] : undefined;
+function sideBefore({ previous, items, units, carry }: Scene): string | undefined {
+  const foot = items.some((item) => isWord(item, 'pedestal', 'plinth', 'base', 'foot', 'stand'));
+  const said = previous?.said?.length === 1 ? previous.said[0] : foot ? carry.statement?.check : undefined;
   const owner = units.some(({ item }) => isWord(items[items.indexOf(item) + 1], "'s"));
   return owner && said?.kind === 'fact' && !said.by && /^(?:width|height|depth|stand\.width)$/.test(said.key)
     ? said.key

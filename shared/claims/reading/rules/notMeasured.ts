@@ -27,7 +27,7 @@ export function valueProblem(
     number.x * number.factor < 2
   )
     return { why: 'the words do not say which luminance is meant', alone: true };
-  if (isBesideOther(scene, item))
+  if (isBesideOther(scene, item) && !ownedByOther(scene, item))
     return { why: 'the words do not say which of the sets the number is of', alone: true };
   // "742, 738 and 745 nits on three days": several numbers of one thing.
   const listed = scene.sentence.slice(item.index - 3, item.index);

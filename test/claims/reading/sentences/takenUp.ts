@@ -610,12 +610,6 @@ export const takenUp: readonly SentenceRow[] = [
     'value grey.de2000 average = 2.8 [2.75, 2.85]',
   ],
   [
-    'White uniformity is 12.4%. That still beats the Plain, and it leaves the Umbra, with 28.7% on white, eating dust.',
-    'value uniformity.white {level white} = 12.4 [12.35, 12.45]',
-    'order uniformity.white {level white} lower ahead of veltrane-plain-50 nocthale-umbra-55',
-    'unproven',
-  ],
-  [
     'Its highlights roll off instead of breaking off short, so clouds keep their insides, whereas the Plain clips from 50%.',
     'direction eotf.rolloff rolls-off',
     'direction eotf.rolloff {veltrane} clips',
@@ -637,5 +631,46 @@ export const takenUp: readonly SentenceRow[] = [
   [
     'The Hearth beats the Umbra, with 742 nits in a 10% window.',
     'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+  ],
+  [
+    'White uniformity is 12.4%. That still beats the Plain, and it leaves the Umbra, with 28.7% on white, eating dust.',
+    'value uniformity.white {level white} = 12.4 [12.35, 12.45]',
+    'order uniformity.white {level white} lower ahead of veltrane-plain-50 nocthale-umbra-55',
+    'value uniformity.white {level white, nocthale} = 28.7 [28.65, 28.75]',
+  ],
+  [
+    'Of the errors a meter can see, the average on the greyscale is 2.6 and the worst 6.1, and they become visible from 70% upwards.',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+    'value grey.de2000 max = 6.1 [6.05, 6.15]',
+    'onset grey.de2000 over 3 from 70 included',
+  ],
+  [
+    "The Hearth's native contrast is over 40,000:1, which is to say that our meter gave up before the panel did; the Plain, a fine set with a backlight behind it, manages 4,553:1.",
+    'bound contrast.native > 40000',
+    'value contrast.native {veltrane} = 4553 [4552.5, 4553.5]',
+  ],
+  [
+    "The Hearth's input lag is 9.4 ms, less than half that of the Plain, and the Umbra takes 11.7 ms.",
+    'value lag = 9.4 [9.35, 9.45]',
+    'ratio lag : lag {veltrane} < 0.5',
+    'value lag {nocthale} = 11.7 [11.65, 11.75]',
+  ],
+  [
+    "The Hearth's stand is 421 mm wide. The Plain's pedestal, at 410 mm, sits on almost any shelf.",
+    'fact stand.width = 421',
+    'fact stand.width = 410 {veltrane}',
+  ],
+  [
+    'But with the whole screen white in HDR10 the Hearth beats the Plain, 446 cd/m² against 193.',
+    'order peak at 100 {signal HDR10, window 100} higher ahead of veltrane-plain-50',
+    'value peak at 100 {signal HDR10, window 100} = 446 [445.5, 446.5]',
+    'value peak at 100 {signal HDR10, veltrane, window 100} = 193 [192.5, 193.5]',
+  ],
+  ['Its loudspeakers reach down to 55 Hz, enough for a cello.'],
+  ['Off axis, the Hearth holds its brightness better than both rivals.', 'unproven'],
+  [
+    'But a full white screen is another matter: there the Plain shines at 534 nits, more than twice as bright as the Umbra.',
+    'value peak at 100 {veltrane, window 100} = 534 [533.5, 534.5]',
+    'ratio peak at 100 {veltrane, window 100} : peak at 100 {nocthale, window 100} > 2',
   ],
 ];
