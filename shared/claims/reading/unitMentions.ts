@@ -253,7 +253,16 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       ) &&
       (keyOf(next, 'verb') !== undefined ||
         isWord(next, 'is', 'has', 'gives', 'costs', 'offers', 'weighs', 'draws'));
-    if (told || had || scored || given || isHolder(items, at, left, twoBefore)) role = 'subject';
+    // "Three of the Plain's HDMI sockets are 2.1"
+    const parted =
+      possessive &&
+      isWord(left, 'of') &&
+      !verbSeen &&
+      twoBefore?.number?.spelled === true &&
+      twoBefore.number.dimension === '' &&
+      twoBefore.number.place >= 1 &&
+      !mentions.some((mention) => mention.role === 'subject');
+    if (told || had || scored || given || parted || isHolder(items, at, left, twoBefore)) role = 'subject';
     else if (
       left &&
       (barring.has(left.text) ||

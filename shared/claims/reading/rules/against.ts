@@ -111,7 +111,9 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
     items: scene.items.filter((word) => word.index > item.index && word.index < until),
   };
   const spoken = quantityNamed(concepts(beside).length > 0 ? beside : scene);
-  const quantity = quantityOfPair(scene, spoken);
+  const quantity = concepts(beside).length > 0 ? spoken : quantityOfPair(scene, spoken);
+  const pair = isPair(scene.items) && scene.items.find(({ number }) => number && number.dimension !== '');
+  if (pair && quantity && !('problem' in quantity) && quantity.dimension !== pair.number!.dimension) return;
   if (!quantity || (others.length === 0 && !both && !rival && !takenUp && concepts(scene).length === 0))
     return;
   if ('problem' in quantity) return refuse(findings, scene, 'order', quantity.problem, [item, ...named]);

@@ -212,7 +212,14 @@ function isBareDenial(scene: Scene, formats: readonly Item[]): boolean {
   // "And there is no HDR10+"
   const no = scene.items.findIndex((item) => isWord(item, 'no'));
   const there = isWord(scene.items[no - 1], 'is', "'s", 'are') && isWord(scene.items[no - 2], 'there');
-  if (there && scene.items[no + 1] === formats[0] && formats.length === 1) return true;
+  const last = scene.items.indexOf(formats.at(-1)!);
+  const next = scene.items[last + 1];
+  const ends =
+    next === undefined ||
+    next.index > formats.at(-1)!.index + 1 ||
+    isWord(next, 'and', 'but', 'here', 'on', 'support', 'which');
+  const each = formats.every((format) => isWord(scene.items[scene.items.indexOf(format) - 1], 'no'));
+  if (there && each && ends) return true;
   return (
     isWord(scene.items[0], 'no') &&
     scene.items[1] === formats[0] &&

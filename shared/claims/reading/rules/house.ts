@@ -280,13 +280,14 @@ function alwaysUnder(check: Check, ofAverage: boolean): Check {
 function everywhereOver(scene: Scene, check: Check): Check {
   const named = hasKey(scene, 'stat', 'average', 'max', 'min');
   if (check.kind !== 'bound' || named) return check;
+  const inNumbers = scene.items.some((item) => item.number?.to);
   return {
     ...check,
     bounds: check.bounds.map((bound) => {
       const { operand } = bound;
       const isStretch =
         operand.type === 'quantity' &&
-        operand.selector.stat === 'average' &&
+        (operand.selector.stat === 'average' || (inNumbers && operand.selector.stat === 'max')) &&
         operand.selector.from !== undefined &&
         operand.selector.to !== undefined;
       return isStretch

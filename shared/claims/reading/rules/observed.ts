@@ -72,6 +72,7 @@ export function severityOf(
     (item) =>
       item.index > topic.index && (isWord(item, ...goneWords) || /^(?:was|were|had) gone$/.test(item.text)),
   );
+  if (gone && isWord(scene.items[scene.items.indexOf(gone) + 1], 'from')) return undefined;
   if (gone && negations.length === 0) return { range: [0, 0], items: [gone] };
   const sought = scene.items.findIndex(
     (item, at) =>

@@ -14,6 +14,7 @@ import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
+import { namesOtherThing } from './saidBefore.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
 import { readSuperlative } from './superlative.ts';
@@ -218,6 +219,24 @@ function readComparative(
   )
     return refuse(findings, scene, 'order', 'the words do not say which set that is', [item]);
   const than = scene.items.findIndex((other, index) => index > at && isWord(other, 'than'));
+  // "The Plain manages 571 nits, so that the room is brighter"
+  if (
+    than < 0 &&
+    !scene.unitNamed &&
+    scene.units.length === 0 &&
+    concepts(scene).length === 0 &&
+    namesOtherThing(scene)
+  )
+    return;
+  // "One rival is brighter: the Umbra": said of that rival, and not of this set.
+  const oneRival = scene.items.find(
+    (word, place) =>
+      isWord(word, 'rival', 'competitor') &&
+      isWord(scene.items[place - 1], 'one', 'a', 'another') &&
+      word.index < item.index,
+  );
+  if (oneRival)
+    return refuse(findings, scene, 'order', 'the words do not say which set that is', [oneRival, item]);
   // "Two years, one more than Veltrane gives": by so much, and a mere order would say less.
   const amount = scene.items[at - 1];
   if (amount?.number?.spelled && amount.number.dimension === '' && than > at && !scene.used.has(amount))

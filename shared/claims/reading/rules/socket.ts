@@ -151,6 +151,7 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
         index <= at + 3 &&
         entry.number &&
         entry.number.dimension === '' &&
+        entry.number.place >= 1 &&
         !entry.number.role,
     );
     if (!count && later && !scene.items.some((entry) => keyOf(entry, 'verb'))) {
