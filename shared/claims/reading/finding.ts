@@ -1,8 +1,10 @@
 import type { Check } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { denialProblem } from './denials.ts';
+import { exceptionSaid } from './exceptions.ts';
 import { deniedOfOthers, onlyWord } from './exclusive.ts';
 import { type Item, isWord } from './items.ts';
+import { levelsListed } from './levelsListed.ts';
 import { saidOf } from './retarget.ts';
 import type { Scene } from './scene.ts';
 
@@ -60,14 +62,18 @@ function record(
   findings.list.push({ ...finding, ...place, words: own.map(({ start, end }) => ({ start, end })) });
 }
 
-/** "priced at £1,189 in 2024": not today's price. */
-function namesOtherYear({ items, context }: Scene): boolean {
+/** "priced at £1,189 in 2024", "a year ago it cost £1,499", "until last week": not today's price. */
+function namesOtherTime({ items, context }: Scene): boolean {
   return items.some(
     (item, at) =>
-      item.number?.role === 'year' &&
-      isWord(items[at - 1], 'in', 'during', 'of') &&
-      context.date !== undefined &&
-      item.number.x !== Number(context.date.slice(0, 4)),
+      (item.number?.role === 'year' &&
+        isWord(items[at - 1], 'in', 'during', 'of') &&
+        context.date !== undefined &&
+        item.number.x !== Number(context.date.slice(0, 4))) ||
+      isWord(item, 'ago') ||
+      (isWord(item, 'last') &&
+        isWord(items[at + 1], 'week', 'month', 'year', 'spring', 'summer', 'autumn', 'winter', 'season') &&
+        !isWord(items[at - 1], 'since')),
   );
 }
 
@@ -98,12 +104,24 @@ export function propose(
   );
   if (check.kind === 'fact' && check.key === 'price' && atLaunch)
     return refuse(findings, scene, rule, 'the price at launch is not kept', items);
-  if (check.kind === 'fact' && check.key === 'price' && namesOtherYear(scene))
-    return refuse(findings, scene, rule, 'the price of another year is not kept', items);
+  if (check.kind === 'fact' && check.key === 'price' && namesOtherTime(scene))
+    return refuse(findings, scene, rule, 'the price of another time is not kept', items);
   if ((check.kind === 'order' || check.kind === 'ratio') && speaksOfAnyWindow(scene.items))
     return refuse(findings, scene, rule, 'every window at once is no check: say it of one', items);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
+  const levels = ofLevels.has(check.kind) ? levelsListed(scene) : [];
+  if (levels.length > 0)
+    return refuse(findings, scene, rule, 'several levels are named: say what was measured at each', [
+      ...levels,
+      ...items,
+    ]);
+  const exception = ofLevels.has(check.kind) ? exceptionSaid(scene) : undefined;
+  if (exception)
+    return refuse(findings, scene, rule, 'the words leave some levels out, and the check would not', [
+      exception,
+      ...items,
+    ]);
   const only = exclusive.has(check.kind) && isOfSubject(check, scene) ? onlyWord(scene) : undefined;
   if (only) {
     const others = deniedOfOthers(scene, check);
@@ -127,6 +145,9 @@ function comparesWithItself({ group, context }: Scene, check: Check): boolean {
     check.cohort.units[0] === (check.key.conditions.unit ?? context.own)
   );
 }
+
+/** Kinds of statement that are made over a stretch of levels. */
+const ofLevels = new Set<Check['kind']>(['bound', 'onset', 'direction', 'value']);
 
 /** Kinds of statement of which "only the Umbra" says that they are not so of the others. */
 const exclusive = new Set<Check['kind']>(['bound', 'fact', 'observed', 'direction', 'onset']);

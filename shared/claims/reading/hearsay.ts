@@ -89,6 +89,9 @@ const opining = new Set([
   'asked',
 ]);
 
+/** "Our readers gave it 9 out of 10" */
+const scoring = /^(?:gave|give|gives|scored?|scores|rated?|rates|award(?:ed|s)?)$/;
+
 /** "One reader says", "reportedly": somebody else's word, which this review does not vouch for. */
 export function isSecondHand(items: readonly Item[]): boolean {
   for (let at = 0; at < items.length; at += 1) {
@@ -102,6 +105,7 @@ export function isSecondHand(items: readonly Item[]): boolean {
     // "She said it with feeling" tells how, and nothing of the set.
     if (isWord(items[at + 2], 'it') && isWord(items[at + 3], 'with', 'again', 'twice', 'once', ',')) continue;
     if (next && (keyOf(next, 'saying') !== undefined || opining.has(next.text))) return true;
+    if (next && scoring.test(next.text) && isWord(items[at + 2], 'it', 'this', 'the set')) return true;
   }
   return false;
 }

@@ -268,6 +268,16 @@ function attachNeighbours(items: Item[]): void {
   }
 }
 
+/** "Not only brighter but cheaper", "it isn't just visible": more is to come, and nothing is denied. */
+function deniesNothing(tokens: readonly Token[], at: number): boolean {
+  const next = tokens[at + 1]?.text;
+  return (
+    next !== undefined &&
+    /^(?:only|just|merely|simply)$/.test(next) &&
+    /^(?:not|isn't|aren't|wasn't|weren't|doesn't|don't|didn't)$/.test(tokens[at]!.text)
+  );
+}
+
 /** Turns tokens into items: longest known phrase first, numbers with their units and hedges. */
 export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: boolean): Item[] {
   const items: Item[] = [];
@@ -306,6 +316,11 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     if (part) {
       push('number', at, part.next, [], part.number);
       at = part.next;
+      continue;
+    }
+    if (deniesNothing(tokens, at)) {
+      push('word', at, at + 2, []);
+      at += 2;
       continue;
     }
     const candidates = lexicon.match(tokens, at);

@@ -4,6 +4,7 @@ import { changes } from './sentences/changes.ts';
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
 import { conversation } from './sentences/conversation.ts';
+import { denied } from './sentences/denied.ts';
 import { directions } from './sentences/directions.ts';
 import { distances } from './sentences/distances.ts';
 import { echoes } from './sentences/echoes.ts';
@@ -40,6 +41,7 @@ export const sentences: readonly SentenceRow[] = [
   ...changes,
   ...comparedWithBefore,
   ...conversation,
+  ...denied,
   ...directions,
   ...distances,
   ...takenUp,

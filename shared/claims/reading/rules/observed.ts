@@ -22,6 +22,7 @@ export function severityOf(
         ['none', 'never'].includes(keyOf(item, 'stat') ?? '') ||
         isWord(item, 'free', 'absent', 'absence')) &&
       !usedBefore.has(item) &&
+      reachesTopic(scene.items, place, topic) &&
       // "Shows haloes at 45 degrees, not from the front"
       !(
         isWord(item, 'not') &&
@@ -105,6 +106,31 @@ export function severityOf(
   if (verb && !(isWord(verb, 'with') && scene.items.indexOf(topic) < scene.items.indexOf(verb)))
     return { range: [1, 4], items: [verb] };
   return undefined;
+}
+
+/** "Faint judder, no blooming", "no blooming, some judder": a bare "no" is said of the topic beside it. */
+function reachesTopic(items: readonly Item[], no: number, topic: Item): boolean {
+  if (!isWord(items[no], 'no', 'none', 'without', 'zero')) return true;
+  const at = items.indexOf(topic);
+  const first = items.findIndex((item, place) => place > no && keyOf(item, 'topic') !== undefined);
+  if (at < no) return first < 0 || first - no > 3;
+  const between = items.slice(no + 1, at);
+  // "No crush, faint banding", and not "no visible, distracting banding"
+  const parted = between.some(
+    (item, place) =>
+      keyOf(item, 'severity') === undefined &&
+      ((between[place + 1] ?? topic).index > item.index + 1 ||
+        isWord(between[place + 1], 'but', 'and', 'yet', 'though')),
+  );
+  if (first === at && !parted) return true;
+  return (
+    between.some((item) => isWord(item, 'or', 'nor')) ||
+    !between.some(
+      (item) =>
+        isWord(item, 'some', 'but', 'there', 'it', 'a', 'a little', 'a bit of', 'plenty', 'yet', 'though') ||
+        (keyOf(item, 'severity') !== undefined && item.index > no + 1),
+    )
+  );
 }
 
 /** "Nobody in our panel saw any flicker" */

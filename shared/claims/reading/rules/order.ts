@@ -237,6 +237,16 @@ function readComparative(
   );
   if (oneRival)
     return refuse(findings, scene, 'order', 'the words do not say which set that is', [oneRival, item]);
+  // "Everything but the Umbra has less contrast": said of all those sets, and not of the one left out.
+  const but = scene.items.find(
+    (word, place) =>
+      word.index < item.index &&
+      (isWord(word, 'all but')
+        ? scene.items.slice(place + 1, place + 3).some((next) => keyOf(next, 'unit') !== undefined)
+        : isWord(word, 'but') &&
+          scene.items.slice(Math.max(0, place - 2), place).some((last) => keyOf(last, 'stat') === 'all')),
+  );
+  if (but) return refuse(findings, scene, 'order', 'the words do not say which set that is', [but, item]);
   // "Two years, one more than Veltrane gives": by so much, and a mere order would say less.
   const amount = scene.items[at - 1];
   if (amount?.number?.spelled && amount.number.dimension === '' && than > at && !scene.used.has(amount))

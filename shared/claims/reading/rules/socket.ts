@@ -127,8 +127,8 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     // "Neither of the USB ports is USB 3": what they are not, and no number of them.
     if (
       count &&
-      isWord(count, 'neither', 'none', 'none of the', 'not one of the') &&
-      isWord(scene.items[at + 1], 'is', 'are', 'has', 'supports')
+      isWord(count, 'neither', 'none', 'none of the', 'not one of the', 'not one') &&
+      isWord(scene.items[at + 1], 'is', 'are', 'has', 'supports', 'takes', 'was')
     ) {
       const rest = scene.items.filter((entry) => entry.index > item.index);
       refuse(findings, scene, 'fact', 'the words do not say how many of the ports', [count, item, ...rest]);

@@ -54,6 +54,10 @@ function hueSaidOfSet({ items, units }: Scene, item: Item): { hue: string; words
     : undefined;
 }
 
+/** "Skin tones lean green": a picture of things may be coloured where the greys are not. */
+const filmedThings =
+  /^(?:skin|skins|skin tones?|flesh|flesh tones?|faces?|complexions?|cheeks?|grass|lawns?|pitch|pitches|snow|sky|skies|clouds?|hair|sea|leaves|foliage|actors?|actresses|logos?|stands?|bezels?|frames?)$/;
+
 /** Tints of the greyscale: "brighter greys take on a faint green cast", "whites lean towards yellow". */
 export function readTints(scene: Scene, findings: Findings): undefined {
   readLeanAsBefore(scene, findings);
@@ -199,6 +203,12 @@ export function readTints(scene: Scene, findings: Findings): undefined {
           keyOf(entry, 'concept') === 'whitePoint' ||
           plays(entry, 'greys')),
     );
+    const filmed = scene.items.find((entry) => entry.index < item.index && filmedThings.test(entry.text));
+    if (filmed && !subject && name !== 'none') {
+      const why = 'the words speak of what was filmed, and only greys were measured';
+      refuse(findings, scene, 'direction', why, [filmed, item, ...words]);
+      continue;
+    }
     if (name === 'none' && item.text === 'neutral' && (!subject || isWord(scene.items[at - 1], 'from', 'to')))
       continue;
     const onlyWhite = keyOf(subject, 'concept') === 'whitePoint' && !keyOf(subject, 'tone');
