@@ -22,6 +22,27 @@ export function exceptionSaid({ items, sentence }: Scene): Item | undefined {
   );
 }
 
+/**
+ * "It beats the Plain in everything but price", "contrast apart, it is ahead": the word that takes out what a check was
+ * about to be made of.
+ */
+export function conceptLeftOut({ sentence }: Scene, words: readonly (Item | undefined)[]): Item | undefined {
+  return words.find((word) => {
+    if (!word || keyOf(word, 'concept') === undefined) return false;
+    const next = sentence[word.index + 1];
+    if (isWord(next, 'apart', 'aside') && !isWord(sentence[word.index + 2], 'from')) return true;
+    const lead = isWord(sentence[word.index - 1], 'the', 'its', 'for', 'from', 'on', 'in')
+      ? word.index - 2
+      : word.index - 1;
+    const before = isWord(sentence[lead], 'from', 'for', 'in', 'on') ? lead - 1 : lead;
+    return (
+      isWord(sentence[before], 'all but') ||
+      (isWord(sentence[before], ...excepting) &&
+        (takesOut(sentence, before) || isWord(next, 'apart') || isWord(sentence[before + 1], 'from')))
+    );
+  });
+}
+
 function takesOut(sentence: readonly Item[], at: number): boolean {
   const item = sentence[at];
   if (isWord(item, 'apart', 'aside')) return isWord(sentence[at + 1], 'from');

@@ -1,10 +1,10 @@
 import type { Check } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { denialProblem } from './denials.ts';
-import { exceptionSaid } from './exceptions.ts';
+import { conceptLeftOut, exceptionSaid } from './exceptions.ts';
 import { deniedOfOthers, onlyWord } from './exclusive.ts';
 import { type Item, isWord } from './items.ts';
-import { levelsListed } from './levelsListed.ts';
+import { levelsListed, partOfLevels } from './levelsListed.ts';
 import { saidOf } from './retarget.ts';
 import type { Scene } from './scene.ts';
 
@@ -116,6 +116,13 @@ export function propose(
       ...levels,
       ...items,
     ]);
+  if (check.kind === 'order' || check.kind === 'ratio' || check.kind === 'difference') {
+    const leftOut = conceptLeftOut(scene, items);
+    if (leftOut) return refuse(findings, scene, rule, 'the words leave that out, and name no other', items);
+  }
+  const share = check.kind === 'bound' ? partOfLevels(scene) : undefined;
+  if (share)
+    return refuse(findings, scene, rule, 'a share of the levels is no limit of all', [share, ...items]);
   const exception = ofLevels.has(check.kind) ? exceptionSaid(scene) : undefined;
   if (exception)
     return refuse(findings, scene, rule, 'the words leave some levels out, and the check would not', [

@@ -34,3 +34,12 @@ function isPlain({ number }: Item): boolean {
     number.to === undefined
   );
 }
+
+/** "Two out of three levels are below 3" */
+export function partOfLevels({ items }: Scene): Item | undefined {
+  return items.find(
+    (item, at) =>
+      item.number?.outOf !== undefined &&
+      isWord(items[at + 1], 'levels', 'steps', 'patches', 'cells', 'zones', 'of'),
+  );
+}

@@ -258,6 +258,23 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'limit', 'a rule of thumb says nothing about this set', [...words, thumb]);
       continue;
     }
+    // "Highlights above 600 nits are clipped", "anything over 600 nits will do"
+    const ofSignal =
+      number.dimension === 'luminance' &&
+      isWord(
+        scene.items[comparatorAt - 1],
+        ...['anything', 'everything', 'whatever', 'highlights', 'detail', 'details', 'tones'],
+      );
+    if (ofSignal) {
+      refuse(
+        findings,
+        scene,
+        'limit',
+        'the number names a level of the signal, not what was measured',
+        words,
+      );
+      continue;
+    }
     if (!isSettled(subject)) {
       refuse(findings, scene, 'limit', subject.problem, words);
       continue;

@@ -81,7 +81,7 @@ export function valueProblem(
   )
     return { why: 'the number names what should be, not what was measured', alone: true };
   // "HDR adds another 54 W": on top of what was said.
-  if (isWord(last, 'another', 'extra', 'further', 'adds', 'add', 'saves', 'gains'))
+  if (isWord(last, 'another', 'extra', 'further', 'adds', 'add', 'saves', 'gains', 'gain'))
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
   // "Some 650 above the target", "650 over the standard"
   const isFromTarget = /target|standard/.test(next?.text ?? '') && keyOf(next, 'direction') !== undefined;
@@ -143,7 +143,11 @@ export function valueProblem(
   // "Detail is kept up to 1,000 nits": how bright the signal may be, not the screen.
   const detail = scene.items
     .slice(0, at)
-    .find((word) => isWord(word, 'detail', 'details', 'texture', 'gradation'));
+    .find(
+      (word) =>
+        isWord(word, 'detail', 'details', 'texture', 'gradation') ||
+        /^(?:tracks|follows|hugs)\b/.test(word.text),
+    );
   if (number.comparator === 'upTo' && detail)
     return { why: 'the number names a level of the signal, not what was measured', alone: true };
   if (number.hedge === 'nowhereNear' || number.hedge === 'vague')
