@@ -7,7 +7,7 @@ export const hedgeWords: Readonly<Record<string, string>> = {
   over: `just over; barely past; barely above; a little over; little over; little more than; hardly more than; barely more than; scarcely more than; barely over; hardly over; marginally more than; a shade over; a touch over; slightly over; a little more than; slightly more than; just above; a hair over; a little above; a whisker over; a fraction over; just past; a bit over; slightly above; a shade above; a tad over; marginally over; a touch above; fractionally over; a fraction above; a hair above; a whisker above; just more than; a shade more than`,
   notFarOff: `not far off; not unlike; not far from; not far short of; not a long way off; not far shy of`,
   exactly: `exactly; spot on; precisely; dead on; bang on; right on; a measured; to the dot; on the nose; smack on`,
-  nowhereNear: `nowhere near; not even close to; far from; a long way off; a long way from; miles from; not near; not anywhere near`,
+  nowhereNear: `nowhere near; not even close to; far from; a long way off; a long way from; miles from; not near; not anywhere near; nothing like; nowhere close to`,
   vague: `minutes on end; a few; several; a couple of; a handful of; many; countless; dozens of; hundreds of; a number of; plenty of`,
 };
 
@@ -53,7 +53,7 @@ export const houseWords: Readonly<Record<string, string>> = {
 };
 
 export const negationWords: Readonly<Record<string, string>> = {
-  not: `let alone; not; n't; isn't; aren't; doesn't; don't; won't; can't; cannot; didn't; wasn't; weren't; hasn't; haven't; couldn't; wouldn't; shouldn't; without; hardly; fails to; fail to; failed to; rather than; far from; never; no longer; barely; scarcely; isn't quite; misses; short of being; neither; nor; lacks; lack; lacking; anything but`,
+  not: `let alone; not; n't; isn't; aren't; doesn't; don't; won't; can't; cannot; didn't; wasn't; weren't; hasn't; haven't; couldn't; wouldn't; shouldn't; without; hardly; fails to; fail to; failed to; rather than; far from; never; no longer; barely; scarcely; isn't quite; misses; short of being; neither; nor; lacks; lack; lacking; anything but; has/have/had yet to; is/are yet to`,
 };
 
 /** Verbs with a sense of motion or rest that turn a number into a bound, an onset or a value. */

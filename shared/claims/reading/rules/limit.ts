@@ -14,6 +14,7 @@ import { subjectOf } from '../subject.ts';
 import { countCheck, countOfLevels } from './levelCount.ts';
 import { isNeither, operatorOf } from './limitOperator.ts';
 import { complementOf, lossProblem } from './loss.ts';
+import { isShareMissing, shareMissing } from './notMeasured.ts';
 import { onlyThere, saysOnly } from './onlyThere.ts';
 
 function isNever(scene: Scene): boolean {
@@ -118,6 +119,16 @@ export function limitCheck(
     selector = { ...selector, stat: isPlural(scene) || changes || options.houseWord ? 'max' : 'average' };
   if (!over && quantity.better === 'higher' && selector.stat === 'max' && stat === undefined && changes)
     selector = { ...selector, stat: 'min' };
+  // "Not every level stays below 3" needs one past it; "hardly any level exceeds 3" lets none be.
+  const open = scene.items.findIndex((item) => ['all', 'any'].includes(keyOf(item, 'stat') ?? ''));
+  if (
+    open > 0 &&
+    keyOf(scene.items[open - 1], 'negation') === 'not' &&
+    ['min', 'max'].includes(selector.stat)
+  ) {
+    const any = keyOf(scene.items[open], 'stat') === 'any';
+    selector = { ...selector, stat: over === any ? 'min' : 'max' };
+  }
   // "Within 5 %" of a signed error binds both sides.
   if (quantity.signed && !over && x > 0) {
     const both: Bound[] = [
@@ -258,6 +269,12 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'limit', 'a rule of thumb says nothing about this set', [...words, thumb]);
       continue;
     }
+    // "Few levels exceed 3", "it rarely exceeds 742 nits"
+    const seldom = scene.items.find((entry) => isWord(entry, 'few', 'a few', 'rarely', 'seldom'));
+    if (seldom && seldom.index < item.index) {
+      refuse(findings, scene, 'limit', 'the words leave open how many levels are meant', [seldom, ...words]);
+      continue;
+    }
     // "Highlights above 600 nits are clipped", "anything over 600 nits will do"
     const ofSignal =
       number.dimension === 'luminance' &&
@@ -280,6 +297,10 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       continue;
     }
     const { quantity } = subject;
+    if (isShareMissing(scene, quantity, item)) {
+      refuse(findings, scene, 'limit', shareMissing, words);
+      continue;
+    }
     let x = tidy(number.x * number.factor * found.scale);
     let op = found.op;
     let unit = number.unit || quantity.unit;

@@ -7,6 +7,20 @@ import { hasKey, nearestAxis, type Scene } from '../scene.ts';
 import { ownedByOther } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
 
+export const shareMissing = 'the number is what is missing, and the words do not say of how much';
+
+/** "Lacks 7 % of P3", "all but 7 % of P3": a share of the gamut that is not covered. */
+export function isShareMissing({ items }: Scene, quantity: Quantity, number: Item): boolean {
+  const at = items.indexOf(number);
+  return (
+    quantity.id.startsWith('coverage.') &&
+    (items.slice(at).some((word) => isWord(word, 'missing', 'lacking', 'absent')) ||
+      items
+        .slice(Math.max(0, at - 2), at)
+        .some((word) => isWord(word, 'lacks', 'lack', 'misses', 'miss', 'omits', 'all but')))
+  );
+}
+
 /** Why the number beside this quantity says nothing that was measured; `alone` when the quantity's words are not meant. */
 export function valueProblem(
   scene: Scene,
@@ -65,10 +79,7 @@ export function valueProblem(
   // "The set is rated for 1,000 nits": the maker's number, whoever says it.
   if (isWord(last, 'for', 'at') && isWord(second, 'rated', 'specified', 'specced'))
     return { why: 'the words do not say whether the maker or the review measured it' };
-  if (quantity.id.startsWith('coverage.')) {
-    const missing = scene.items.slice(at).some((word) => isWord(word, 'missing', 'lacking', 'absent'));
-    if (missing) return { why: 'the number is what is missing, and the words do not say of how much' };
-  }
+  if (isShareMissing(scene, quantity, item)) return { why: shareMissing };
   // "Within a tenth of 2.2": a distance from the number, and not the number; "tenth of" may be one phrase.
   if (keyOf(isWord(last, 'of') ? second : / of$/.test(last?.text ?? '') ? last : undefined, 'multiple'))
     return { why: 'the words give a distance from this number' };

@@ -125,7 +125,7 @@ export const limits: readonly SentenceRow[] = [
   ['Every step above 60 % exceeds 3.', 'onset grey.de2000 over 3 from 60 excluded'],
   ['All steps from 60 % upwards are above 3.', 'onset grey.de2000 over 3 from 60 included'],
   ['Every grey from 60 % up is past the visible threshold.', 'onset grey.de2000 over 3 from 60 included'],
-  ['Not all levels stay under 3.', 'bound grey.de2000 min >= 3'],
+  ['Not all levels stay under 3.', 'bound grey.de2000 max >= 3'],
   ['The average is not under 2.', 'bound grey.de2000 average >= 2'],
   ["It doesn't cover 95 % of P3.", 'bound coverage.p3.xy < 95'],
   ['It covers less than 95 % of P3 in u′v′.', 'bound coverage.p3.uv < 95'],
