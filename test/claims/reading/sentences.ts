@@ -21,14 +21,19 @@ import { owners } from './sentences/owners.ts';
 import { pairs } from './sentences/pairs.ts';
 import { parallel } from './sentences/parallel.ts';
 import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
+import { ports } from './sentences/ports.ts';
+import { prices } from './sentences/prices.ts';
 import { ranked } from './sentences/ranked.ts';
 import type { SentenceRow } from './sentences/row.ts';
+import { scores } from './sentences/scores.ts';
 import { silent } from './sentences/silent.ts';
 import { states } from './sentences/states.ts';
 import { takenUp } from './sentences/takenUp.ts';
 import { unproven } from './sentences/unproven.ts';
 import { valuesOfColour } from './sentences/valuesOfColour.ts';
 import { valuesOfLight } from './sentences/valuesOfLight.ts';
+import { valuesOverScreen } from './sentences/valuesOverScreen.ts';
+import { valuesOverTime } from './sentences/valuesOverTime.ts';
 
 /**
  * Sentences of reviews in many phrasings → what each says, by what the first of its claims is (`sentences/`). A sentence
@@ -59,11 +64,16 @@ export const sentences: readonly SentenceRow[] = [
   ...pairs,
   ...parallel,
   ...patchesAndBareNumbers,
+  ...ports,
+  ...prices,
+  ...scores,
   ...ranked,
   ...silent,
   ...states,
   ...unproven,
   ...valuesOfColour,
+  ...valuesOverScreen,
+  ...valuesOverTime,
   ...valuesOfLight,
   [
     "The average error is below the visible threshold, but the maximum isn't.",

@@ -218,4 +218,41 @@ export const comparisons: readonly SentenceRow[] = [
     'order peak max higher behind of nocthale-umbra-55',
     'order peak max higher ahead of veltrane-plain-50',
   ],
+  [
+    'The Umbra is slimmer by 14 mm, while the Plain is thicker by 12.',
+    'difference fact.depth : fact.depth {nocthale} = 14 [13.5, 14.5]',
+    'difference fact.depth {veltrane} : fact.depth = 12 [11.5, 12.5]',
+  ],
+  [
+    'Peak luminance is more than a third above what the Umbra gives.',
+    'ratio peak max : peak max {nocthale} > 1.33333',
+  ],
+  [
+    'The Plain has deeper blacks but less light: 0.02 against 0.044 nits, 571 against 742.',
+    'order black {veltrane} lower ahead of orrinvale-hearth-55',
+    'unproven',
+    'unproven',
+    'unproven',
+    'unproven',
+  ],
+  ['The Hearth has the most accurate grey of the three, too.', 'order grey.de2000 average lower best'],
+  [
+    'The Plain is twice as bright at its peak, but the Hearth keeps its light up better over time.',
+    'ratio peak max {veltrane} : peak max = 2 [1.8, 2.2]',
+  ],
+  [
+    'In SDR the Plain drinks 12W more than the Hearth.',
+    'difference power.sdr {signal SDR, veltrane} : power.sdr {signal SDR} = 12 [11.5, 12.5]',
+  ],
+  [
+    'It also holds on to its peak better than the Plain in a 10% window, so the long desert scene never felt dull.',
+    'order peak.hold at 10 {window 10} higher ahead of veltrane-plain-50',
+  ],
+  ['It keeps its peak better than the Plain.', 'order peak.hold max higher ahead of veltrane-plain-50'],
+  [
+    'But with the whole screen white in HDR10 the Hearth beats the Plain, 446 cd/m² against 193.',
+    'order peak at 100 {signal HDR10, window 100} higher ahead of veltrane-plain-50',
+    'value peak at 100 {signal HDR10, window 100} = 446 [445.5, 446.5]',
+    'value peak at 100 {signal HDR10, veltrane, window 100} = 193 [192.5, 193.5]',
+  ],
 ];

@@ -183,4 +183,60 @@ export const limits: readonly SentenceRow[] = [
     'No corner is more than 18 % dimmer than the centre.',
     'bound uniformity.white.cell max <= 18 and uniformity.white.cell min >= -18',
   ],
+  [
+    "P3 coverage is over 99%, and the Plain's barely past 90.",
+    'bound coverage.p3.xy > 99',
+    'value coverage.p3.xy {veltrane} = 90 (90, 94.5]',
+  ],
+  [
+    'The error stays under 3 up to 60% and crosses that threshold at 70%.',
+    'bound grey.de2000 max ≤60 < 3',
+    'onset grey.de2000 over 3 from 70 included',
+  ],
+  [
+    'The error stays under 2 up to 60% and rises above that mark from 70% upwards.',
+    'bound grey.de2000 max ≤60 < 2',
+    'onset grey.de2000 over 2 from 70 included',
+  ],
+  ['The average keeps under 3.', 'bound grey.de2000 average < 3'],
+  [
+    'From 50% upwards every step is above 3, and full white ends at 8.0.',
+    'onset grey.de2000 over 3 from 50 included',
+    'value grey.de2000 at 100 = 8 [7.95, 8.05]',
+  ],
+  [
+    'On the Hearth the error stays under 3 up to 80 per cent of full brightness and ends at 3.7 on white.',
+    'bound grey.de2000 max ≤80 < 3',
+    'value grey.de2000 = 3.7 [3.65, 3.75]',
+  ],
+  [
+    'The HDR10 signal follows PQ to within 5% up to the 60% step, then rolls off from 70%.',
+    'bound eotf.error max ≤60 {signal HDR10} <= 5 and eotf.error min ≤60 {signal HDR10} >= -5',
+    'direction eotf.rolloff {signal HDR10} rolls-off',
+    'value eotf.rolloff {signal HDR10} = 70 [69.5, 70.5]',
+  ],
+  [
+    "The Hearth's native contrast is over 40,000:1, which is to say that our meter gave up before the panel did; the Plain, a fine set with a backlight behind it, manages 4,553:1.",
+    'bound contrast.native > 40000',
+    'value contrast.native {veltrane} = 4553 [4552.5, 4553.5]',
+  ],
+  [
+    'None of the primaries is over 3.',
+    'bound sweep.red.de2000 max <= 3 and sweep.green.de2000 max <= 3 and sweep.blue.de2000 max <= 3',
+  ],
+  [
+    'The error crosses 3 at 60%, and the price crosses that line too.',
+    'onset grey.de2000 over 3 from 60 included',
+  ],
+  [
+    "A small shift's fine on the Hearth: within 30 degrees the ΔE stays under 3.",
+    'bound angle.de2000 max ≤30 < 3',
+    'opinion',
+  ],
+  ['It stays under an average of 3.', 'bound grey.de2000 average < 3'],
+  ['Contrast stays above a ratio of 1,000:1.', 'bound contrast.native > 1000'],
+  ['The error goes over an average of 3 in HDR.', 'bound grey.de2000 average {signal HDR} > 3'],
+  ['The peak is over a maximum of 700 nits.', 'bound peak max > 700'],
+  ['Visible from 20 to 40 %, it vanishes above.', 'bound grey.de2000 min ≥20 ≤40 > 3'],
+  ['The error is visible from 20 to 40% on average.', 'bound grey.de2000 average ≥20 ≤40 > 3'],
 ];

@@ -62,4 +62,45 @@ export const observed: readonly SentenceRow[] = [
   ['Nobody in our panel saw any flicker.', 'observed flicker 0–0'],
   ['Blooming never got in the way.', 'unproven'],
   ['We looked for banding in vain.', 'observed banding 0–0'],
+  [
+    'Blooming is visible on the Plain, and the Umbra has none for a viewer straight ahead.',
+    'observed blooming 1–3 {veltrane}',
+    'observed blooming 0–0 {angle 0, nocthale}',
+  ],
+  [
+    "From 45 degrees the Umbra's blooming stays invisible, but the Plain's becomes distracting at that angle.",
+    'observed blooming 0–0 {angle 45, nocthale}',
+    'observed blooming 3–4 {angle 45, veltrane}',
+  ],
+  [
+    'Reflections are visible on the Plain by day, and on the Umbra they are faint.',
+    'observed reflections 1–3 {room lit, veltrane}',
+    'observed reflections 1–1 {nocthale, room lit}',
+  ],
+  [
+    'A white cross on black shows haloes at 45 degrees, not from the front.',
+    'observed haloes 1–4 {angle 45, level black}',
+  ],
+  [
+    'In HDR scenes shown in the dark, blooming on the Hearth is distracting; on the Umbra none was seen.',
+    'observed blooming 3–4 {room dark, signal HDR}',
+    'observed blooming 0–0 {nocthale, room dark, signal HDR}',
+  ],
+  [
+    'A lamp opposite the screen left only a faint reflection on the Hearth and none at all on the Umbra.',
+    'observed reflections 1–1',
+    'observed reflections 0–0 {nocthale}',
+  ],
+  [
+    'Judder, a stutter in slow camera movements, was faint on the Umbra, but nobody could see it on the Hearth.',
+    'observed judder 1–1 {nocthale}',
+    'observed judder 0–0',
+  ],
+  ['On the Plain only a trained eye would spot blooming at all.', 'observed blooming 0–1 {veltrane}'],
+  [
+    'Subtitles on a black screen have a distracting glow around them in HDR; the blooming is worse than on the Plain.',
+    'observed blooming 3–4 {level black, signal HDR}',
+    'unproven',
+  ],
+  ["It's gone midnight, and banding is visible.", 'observed banding 1–3'],
 ];

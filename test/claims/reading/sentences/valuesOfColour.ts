@@ -210,4 +210,109 @@ export const valuesOfColour: readonly SentenceRow[] = [
     'value coverage.bt2020.xy = 75 [67.5, 82.5]',
   ],
   ['The average error of the six hues is 2.8.', 'unproven'],
+  [
+    'As delivered, in Calm mode, its greyscale error averages 4.2, the worst of the three.',
+    'value grey.de2000 average {mode Calm, stage as-delivered} = 4.2 [4.15, 4.25]',
+    'unproven',
+  ],
+  [
+    'The average grey error is 2.5, which most people would never spot.',
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'The average error is 2.5, which nobody will notice.',
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    "The average error is 2.5, which you won't see.",
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'The average error is 2.5, which is invisible.',
+    'value grey.de2000 average = 2.5 [2.45, 2.55]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'The average error is 0.8, which you cannot see.',
+    'value grey.de2000 average = 0.8 [0.75, 0.85]',
+    'bound grey.de2000 max <= 3',
+  ],
+  [
+    'On the usual xy chart it covers 99.9 per cent of P3, the range of the cinema, while the Plain covers 95.1 per cent and the Umbra 83 per cent.',
+    'value coverage.p3.xy = 99.9 [99.85, 99.95]',
+    'value coverage.p3.xy {veltrane} = 95.1 [95.05, 95.15]',
+    'value coverage.p3.xy {nocthale} = 83 [82.5, 83.5]',
+  ],
+  [
+    'At 10 percent, the Hearth is 41 percent darker than its target.',
+    'value eotf.error at 10 = -41 [-41.5, -40.5]',
+  ],
+  [
+    'Its blues are oversaturated by about 9%, so the away shirts look like a dare.',
+    'value sweep.blue.saturation average = 9 [8.5, 9.5]',
+  ],
+  ['Red at full strength is overdone by 17 %.', 'value sweep.red.saturation at 100 = 17 [16.5, 17.5]'],
+  [
+    "The Hearth's gamma averages 2.05, the Plain's 2.30, and the Umbra's lies between them.",
+    'value gamma.average = 2.05 [2.045, 2.055]',
+    'value gamma.average {veltrane} = 2.3 [2.295, 2.305]',
+  ],
+  [
+    'Of the errors a meter can see, the average on the greyscale is 2.6 and the worst 6.1, and they become visible from 70% upwards.',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+    'value grey.de2000 max = 6.1 [6.05, 6.15]',
+    'onset grey.de2000 over 3 from 70 included',
+  ],
+  ['The lowest error is 0.6, at 10 %.', 'value grey.de2000 at 10 = 0.6 [0.55, 0.65]'],
+  [
+    'The average error in HDR is 2.1, twice the SDR figure.',
+    'value grey.de2000 average {signal HDR} = 2.1 [2.05, 2.15]',
+    'ratio grey.de2000 average {signal HDR} : grey.de2000 average {signal SDR} = 2 [1.8, 2.2]',
+  ],
+  ['Red is off by 5.7 at full saturation.', 'value sweep.red.de2000 at 100 = 5.7 [5.65, 5.75]'],
+  [
+    'At full saturation red reaches 5.7, and neither of the other primaries does.',
+    'value sweep.red.de2000 at 100 = 5.7 [5.65, 5.75]',
+  ],
+  [
+    'The average is 2.4, and the Plain has half that again.',
+    'value grey.de2000 average = 2.4 [2.35, 2.45]',
+    'unproven',
+  ],
+  [
+    'The Plain, with a gamma of 2.3, is on target.',
+    'value gamma.average {veltrane} = 2.3 [2.25, 2.35]',
+    'direction gamma.average {veltrane} on-target',
+  ],
+  [
+    'At 10 % the error is 1.2, and at 90 % it is 4.5.',
+    'value grey.de2000 at 10 = 1.2 [1.15, 1.25]',
+    'value grey.de2000 at 90 = 4.5 [4.45, 4.55]',
+  ],
+  ['Gamma is 2.2, give or take a tenth.', 'value gamma.average = 2.2 [2.15, 2.25]'],
+  ['Gamma stays between 2.1 and 2.3.', 'value gamma.average = 2.1 [2.05, 2.15] to 2.3 [2.25, 2.35]'],
+  ['The error at 70 % is 3.9, twice that at 30 %.', 'value grey.de2000 at 70 = 3.9 [3.85, 3.95]'],
+  [
+    'The error is 1.2 at 10 % and 4.5 at 90 %.',
+    'value grey.de2000 at 10 = 1.2 [1.15, 1.25]',
+    'value grey.de2000 at 90 = 4.5 [4.45, 4.55]',
+  ],
+  [
+    'After calibration the error fell from 4.5 to 1.2.',
+    'value grey.de2000 {stage as-delivered} = 4.5 [4.45, 4.55]',
+    'value grey.de2000 {stage adjusted} = 1.2 [1.15, 1.25]',
+  ],
+  [
+    'Calibration took the error from 4.5 to 1.2.',
+    'value grey.de2000 {stage as-delivered} = 4.5 [4.45, 4.55]',
+    'value grey.de2000 {stage adjusted} = 1.2 [1.15, 1.25]',
+  ],
+  [
+    'Straight from the box the error is 4.5, and 1.2 once calibrated.',
+    'value grey.de2000 = 4.5 [4.45, 4.55]',
+    'value grey.de2000 {stage adjusted} = 1.2 [1.15, 1.25]',
+  ],
 ];

@@ -1,0 +1,123 @@
+import type { SentenceRow } from './row.ts';
+
+/** Sentences that state a value of uniformity, or of the view from an angle. */
+export const valuesOverScreen: readonly SentenceRow[] = [
+  [
+    'At 45 degrees it keeps 60 % of its luminance.',
+    'value angle.luminance at 45 {angle 45} = 60 [59.5, 60.5]',
+  ],
+  [
+    'At 30 degrees it loses 22 % of its brightness.',
+    'value angle.luminance at 30 {angle 30} = 78 [77.5, 78.5]',
+  ],
+  ['White uniformity deviates by 18 %.', 'value uniformity.white {level white} = 18 [17.5, 18.5]'],
+  [
+    'The Plain keeps 88 % of its luminance at 45 degrees.',
+    'value angle.luminance at 45 {angle 45, veltrane} = 88 [87.5, 88.5]',
+  ],
+  ['Half the luminance is left at 50 degrees.', 'value angle.luminance at 50 {angle 50} = 50 [45, 55]'],
+  [
+    'At 60 degrees only a third of the luminance is left.',
+    'value angle.luminance at 60 {angle 60} = 33.3333 [30, 36.6667]',
+  ],
+  ['The contrast falls to 800:1 at 30 degrees.', 'value angle.contrast at 30 {angle 30} = 800 [780, 820]'],
+  [
+    'The top left corner is 31 % darker than the centre.',
+    'value uniformity.white.cell at top left = -31 [-31.5, -30.5]',
+  ],
+  ['Uniformity on a 50 % grey field is 22 %.', 'value uniformity.grey50 {level grey50} = 22 [21.5, 22.5]'],
+  [
+    'At 30 degrees to the side white keeps 78 % of its luminance.',
+    'value angle.luminance at 30 {angle 30} = 78 [77.5, 78.5]',
+  ],
+  [
+    '30 degrees off axis, it has lost 22 % of its brightness.',
+    'value angle.luminance at 30 {angle 30} = 78 [77.5, 78.5]',
+  ],
+  ['Brightness falls to half at 50 degrees.', 'value angle.luminance at 50 {angle 50} = 50 [45, 55]'],
+  [
+    'Viewed from 45 degrees, contrast falls to 600:1.',
+    'value angle.contrast at 45 {angle 45} = 600 [585, 615]',
+  ],
+  [
+    'Vertically it keeps 50 % at 30 degrees.',
+    'value angle.vertical.luminance at 30 {angle 30, plane vertical} = 50 [49.5, 50.5]',
+  ],
+  [
+    'The bottom left corner is 31 % darker.',
+    'value uniformity.white.cell at bottom left = -31 [-31.5, -30.5]',
+  ],
+  ['Edges are 15 % dimmer than the middle.', 'value uniformity.white.cell min = -15 [-15.5, -14.5]'],
+  ['The picture is 31 % darker in the corners.', 'value uniformity.white.cell min = -31 [-31.5, -30.5]'],
+  ['From 45 degrees off centre it keeps 58% of its light.', 'value angle.luminance at 45 = 58 [57.5, 58.5]'],
+  ['From 30 degrees up it keeps 60% of its light.', 'value angle.luminance average ≥30 = 60 [59.5, 60.5]'],
+  ['White fades by only 10% towards the corners.', 'value uniformity.white = 10 [9.5, 10.5]'],
+  [
+    'Uniformity of white: 24%; of black: 33%.',
+    'value uniformity.white = 24 [23.5, 24.5]',
+    'value uniformity.black = 33 [32.5, 33.5]',
+  ],
+  [
+    'At 30° to the right 83% are left, to the left 77%.',
+    'value angle.luminance at 30 {angle 30, side right} = 83 [82.5, 83.5]',
+    'value angle.luminance at 30 {angle 30, side left} = 77 [76.5, 77.5]',
+  ],
+  ['Three fifths of the light survive at 45°.', 'value angle.luminance at 45 {angle 45} = 60 [54, 66]'],
+  [
+    'Look down on it from 30 degrees above and 58% is what you are left with.',
+    'value angle.vertical.luminance at 30 {plane vertical} = 58 [57.5, 58.5]',
+  ],
+  [
+    'A white field on the Plain is 13.8 % down in the top right corner, and at mid-grey the loss grows to 23 %.',
+    'value uniformity.white.cell at top right {level white, veltrane} = -13.8 [-13.85, -13.75]',
+    'value uniformity.grey50 {level grey50, veltrane} = 23 [22.5, 23.5]',
+  ],
+  [
+    'White uniformity on the Hearth is off by 12 %, with the weak spot in the bottom left corner.',
+    'value uniformity.white {level white} = 12 [11.5, 12.5]',
+    'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'At 45 degrees the Hearth keeps 61 per cent of its light, the Plain 46 per cent and the Umbra 63 per cent, and it is the Umbra that holds on to most at that angle.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 46 [45.5, 46.5]',
+    'value angle.luminance at 45 {angle 45, nocthale} = 63 [62.5, 63.5]',
+  ],
+  [
+    'A white field on the Hearth is down by 12.4% at its worst, in the bottom left corner, and at mid-grey the gap stays under 18.5%.',
+    'value uniformity.white {level white} = 12.4 [12.35, 12.45]',
+    'bound uniformity.grey50 {level grey50} < 18.5',
+  ],
+  ['A white field varies by 6 %.', 'value uniformity.white {level white} = 6 [5.5, 6.5]'],
+  ['Across a white field it loses 6 %.', 'value uniformity.white {level white} = 6 [5.5, 6.5]'],
+  [
+    'White uniformity is 11%, and the remote in the left corner is the worst.',
+    'value uniformity.white {level white} = 11 [10.5, 11.5]',
+    'difference uniformity.white.cell at left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'White uniformity is 12%, with the top right corner the darkest.',
+    'value uniformity.white {level white} = 12 [11.5, 12.5]',
+    'difference uniformity.white.cell at top right {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'A white screen on the Hearth dims by 14 % at its worst spot, which sits in the bottom right corner.',
+    'value uniformity.white = 14 [13.5, 14.5]',
+    'difference uniformity.white.cell at bottom right : uniformity.white.cell min = 0 [0, 0]',
+  ],
+  [
+    'At 45 degrees it keeps 80 % of its brightness.',
+    'value angle.luminance at 45 {angle 45} = 80 [79.5, 80.5]',
+  ],
+  [
+    'At 45 degrees it loses a fifth of its brightness.',
+    'value angle.luminance at 45 {angle 45} = 80 [78, 82]',
+  ],
+  [
+    'Step 30 degrees aside and you lose a third.',
+    'value angle.luminance at 30 {angle 30} = 66.6667 [63.3333, 70]',
+  ],
+  ['Uniformity is 8 % in the worst corner.', 'value uniformity.white = 8 [7.5, 8.5]'],
+  ['The left edge is darker by 8 %.', 'value uniformity.white.cell at left = -8 [-8.5, -7.5]'],
+  ['The left edge is 8 % darker than the centre.', 'value uniformity.white.cell at left = -8 [-8.5, -7.5]'],
+];
