@@ -9,7 +9,7 @@ import { type RoundingFamily, statedOf, tidy } from '../stated.ts';
 import { resolveMention } from '../units.ts';
 import { opOf } from './factCheck.ts';
 import { operatorOf } from './limitOperator.ts';
-import { severityOf } from './observed.ts';
+import { severityOf } from './severity.ts';
 import { complemented } from './share.ts';
 import { signOf } from './sign.ts';
 
