@@ -1,61 +1,22 @@
 import { cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { openComparatives } from '../needs.ts';
-import { countsThings, speaksOfSets } from '../plainTalk.ts';
-import { type Quantity, quantityById } from '../quantity.ts';
+import { speaksOfSets } from '../plainTalk.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
+import { hasIt, readCoversMore, readHigher, readMoreSo, readWorse } from './aheadOfOwn.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
+import { comparativeProblem, isMoreSo } from './comparativeProblem.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
-import { namesOtherThing } from './saidBefore.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
 import { readSuperlative } from './superlative.ts';
-
-/** "The Vane has a higher average error": what is compared stands behind the comparing word. */
-function hasIt({ items, unitNamed }: Scene, at: number): boolean {
-  const has = items
-    .slice(0, at)
-    .some((word) => isWord(word, 'has', 'had', 'shows', 'posts', 'offers', 'gets'));
-  const phrase = items.slice(at + 1, at + 5);
-  const end = phrase.findIndex((word) => word.type === 'mark' || isWord(word, 'of', 'in', 'at', 'for', 'on'));
-  return (
-    unitNamed &&
-    has &&
-    isWord(items[at - 1], 'a', 'an', 'the', 'slightly', 'much', 'far') &&
-    phrase.slice(0, end < 0 ? undefined : end).some((word) => keyOf(word, 'concept') !== undefined)
-  );
-}
-
-/** Another set is compared with this review's own; of the own one the words do not say with which. */
-function readHigher(
-  scene: Scene,
-  findings: Findings,
-  item: Item,
-  quantity: Quantity,
-  direction: 'higher' | 'lower' | undefined,
-): undefined {
-  const words = [item, ...concepts(scene)];
-  if (!direction) return;
-  if (scene.unit === undefined || scene.unit === scene.context.own)
-    return refuse(findings, scene, 'order', 'the words do not say what it is compared with', words);
-  const check = orderCheck(
-    scene,
-    quantity,
-    direction,
-    { type: 'ahead' },
-    { units: [scene.context.own] },
-    negated(scene, item),
-  );
-  propose(findings, scene, 'order', check, words);
-}
 
 /** "Not as bright as the Umbra, but brighter than the Plain": what stands before "but" is compared apart. */
 function behindBut(scene: Scene, comparative: Item): Scene {
@@ -98,77 +59,6 @@ export function readOrders(scene: Scene, findings: Findings): undefined {
   }
 }
 
-/** "More accurate than the Plain, and a good deal more so than the Umbra": the comparison before, with another set. */
-function readMoreSo(scene: Scene, findings: Findings, item: Item): undefined {
-  let earlier = scene.previous;
-  while (earlier && !earlier.said?.some((check) => check.kind === 'order')) earlier = earlier.previous;
-  const before = earlier?.said?.findLast((check) => check.kind === 'order');
-  const other = otherMention(scene);
-  const id = other && resolveMention(other, scene.carry, scene.context);
-  const again = isWord(item, 'more') && before?.kind === 'order' && before.cohort.units !== undefined;
-  if (!again || id === undefined)
-    return refuse(findings, scene, 'order', 'the words do not say what is compared', [item, other?.item]);
-  const { sizeWord: _size, ...rest } = before;
-  propose(findings, scene, 'order', { ...rest, cohort: { ...before.cohort, units: [id] } }, [
-    item,
-    other?.item,
-  ]);
-}
-
-/** "The Umbra is worse, with an average of 4.0": in what was just spoken of, and than this review's own set. */
-function readWorse(
-  scene: Scene,
-  findings: Findings,
-  item: Item,
-  key: string,
-  entry: ComparativeEntry,
-): boolean {
-  const { items, unit, unitNamed, context, carry, previous } = scene;
-  const at = items.indexOf(item);
-  const next = items[at + 1];
-  const before = isWord(items[at - 1], 'much', 'far', 'slightly', 'little', 'clearly', 'no')
-    ? items[at - 2]
-    : items[at - 1];
-  const spoken = previous?.said?.length || carry.said !== undefined || carry.statement !== undefined;
-  const ends =
-    next === undefined || next.index > item.index + 1 || isWord(next, 'with', 'at', 'still', 'here', 'there');
-  if (!isWord(item, 'worse', 'better') || !isWord(before, 'is', 'was', 'does', 'fares') || !ends)
-    return false;
-  if (!unitNamed || unit === undefined || unit === context.own || !spoken || isWord(items[at - 1], 'no'))
-    return false;
-  const quantity = comparedQuantity(scene, entry);
-  const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
-  if ('problem' in quantity || !direction) return false;
-  const check = orderCheck(
-    scene,
-    quantity,
-    direction,
-    { type: 'ahead' },
-    { units: [context.own] },
-    negated(scene, item),
-  );
-  propose(findings, scene, 'order', check, [item, ...concepts(scene)]);
-  return true;
-}
-
-/** "The Plain covers more of P3": than this review's own set, where no other is named. */
-function readCoversMore(scene: Scene, findings: Findings, item: Item, entry: ComparativeEntry): boolean {
-  const at = scene.items.indexOf(item);
-  const gamut = scene.items.slice(at + 1, at + 4).find((word) => keyOf(word, 'gamut') !== undefined);
-  const isOther = scene.unitNamed && scene.unit !== undefined && scene.unit !== scene.context.own;
-  if (!gamut || !isOther || keyOf(scene.items[at - 1], 'verb') !== 'cover') return false;
-  if (scene.items.some((word) => word.number ?? keyOf(word, 'multiple'))) return false;
-  const quantity = quantityById(`coverage.${keyOf(gamut, 'gamut')}.xy`);
-  readHigher(scene, findings, item, quantity, entry.direction);
-  scene.used.add(gamut);
-  return true;
-}
-
-/** "Better", "smaller": the word does not say in what. */
-function entryIsOpen({ concept }: ComparativeEntry): boolean {
-  return concept === '';
-}
-
 function readComparative(
   scene: Scene,
   findings: Findings,
@@ -176,81 +66,12 @@ function readComparative(
   key: string,
   given: ComparativeEntry,
 ): undefined {
-  if (scene.items.some((word) => isWord(word, 'hardly', 'scarcely')))
-    return refuse(findings, scene, 'order', 'the words leave open whether it is ahead', [item]);
+  const problem = comparativeProblem(scene, item, given);
+  if (problem === 'no set') return;
+  if (problem) return refuse(findings, scene, 'order', problem.why, problem.words);
+  if (isMoreSo(scene, item)) return readMoreSo(scene, findings, item);
   const at = scene.items.indexOf(item);
-  // "Judder is worse than on the Plain", which `observed.ts` reads.
-  if (
-    entryIsOpen(given) &&
-    scene.items.some((word) => word.index < item.index && keyOf(word, 'topic') !== undefined)
-  )
-    return;
-  // "For smaller rooms the 65-inch costs …": what is smaller is no set.
-  if (
-    entryIsOpen(given) &&
-    countsThings(scene.items[at + 1]) &&
-    !scene.items.some((word) => isWord(word, 'than'))
-  )
-    return;
-  // "Its speakers are louder than the Plain's"
-  const part = given.concept === 'noise' ? accessoryBefore(scene, item) : undefined;
-  if (part)
-    return refuse(findings, scene, 'order', 'the words speak of a part for which no quantity stands', [
-      part,
-      item,
-    ]);
-  if (isWord(item, 'more', 'less') && isWord(scene.items[at + 1], 'so'))
-    return readMoreSo(scene, findings, item);
-  // "It beats its dearer rival, the Umbra": a word that tells which set is meant.
-  if (isWord(scene.items[at + 1], 'rival', 'competitor', 'one', 'set') && isWord(scene.items[at - 1], 'its'))
-    return refuse(findings, scene, 'order', 'the words do not say which set that is', [
-      item,
-      scene.items[at + 1],
-    ]);
-  // "Of the two cheaper sets, the Plain is the brighter": which they are, nobody has checked.
-  const lead = scene.sentence.slice(0, item.index);
-  if (isWord(lead[0], 'of') && lead.some((word) => keyOf(word, 'comparative')))
-    return refuse(findings, scene, 'order', 'the words do not say among which sets', [item]);
-  // "On the cheaper of its two rivals": which set is meant.
-  if (
-    isWord(scene.items[at - 1], 'the') &&
-    isWord(scene.items[at + 1], 'of') &&
-    !isWord(scene.items[at - 2], 'is', 'was')
-  )
-    return refuse(findings, scene, 'order', 'the words do not say which set that is', [item]);
   const than = scene.items.findIndex((other, index) => index > at && isWord(other, 'than'));
-  // "The Plain manages 571 nits, so that the room is brighter"
-  if (
-    than < 0 &&
-    !scene.unitNamed &&
-    scene.units.length === 0 &&
-    concepts(scene).length === 0 &&
-    namesOtherThing(scene)
-  )
-    return;
-  // "One rival is brighter: the Umbra": said of that rival, and not of this set.
-  const oneRival = scene.items.find(
-    (word, place) =>
-      isWord(word, 'rival', 'competitor') &&
-      isWord(scene.items[place - 1], 'one', 'a', 'another') &&
-      word.index < item.index,
-  );
-  if (oneRival)
-    return refuse(findings, scene, 'order', 'the words do not say which set that is', [oneRival, item]);
-  // "Everything but the Umbra has less contrast": said of all those sets, and not of the one left out.
-  const but = scene.items.find(
-    (word, place) =>
-      word.index < item.index &&
-      (isWord(word, 'all but')
-        ? scene.items.slice(place + 1, place + 3).some((next) => keyOf(next, 'unit') !== undefined)
-        : isWord(word, 'but') &&
-          scene.items.slice(Math.max(0, place - 2), place).some((last) => keyOf(last, 'stat') === 'all')),
-  );
-  if (but) return refuse(findings, scene, 'order', 'the words do not say which set that is', [but, item]);
-  // "Two years, one more than Veltrane gives": by so much, and a mere order would say less.
-  const amount = scene.items[at - 1];
-  if (amount?.number?.spelled && amount.number.dimension === '' && than > at && !scene.used.has(amount))
-    return refuse(findings, scene, 'order', 'the words do not say what so many are of', [amount, item]);
   const nobody = scene.items.find(
     (other, index) =>
       index < at && (keyOf(other, 'stat') === 'none' || keyOf(other, 'negation') !== undefined),
