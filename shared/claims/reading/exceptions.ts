@@ -1,14 +1,43 @@
+import type { Check } from '../../contract/check.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { levelsListed, partOfLevels } from './levelsListed.ts';
+import type { Problem } from './problem.ts';
 import type { Scene } from './scene.ts';
 
 const excepting = ['except', 'excepting', 'save', 'bar', 'barring', 'apart', 'aside', 'but'];
+const particles = ['from', 'for', 'at', 'in', 'on', 'the', 'its', 'above', 'below', 'very'];
+
+/** Kinds of statement that are made over a stretch of levels */
+const ofLevels = new Set<Check['kind']>(['bound', 'onset', 'direction', 'value']);
+
+/** Why a check would judge other levels, or another matter, than the words name: a part, a list, an exception. */
+export function exceptionProblem(
+  scene: Scene,
+  check: Check,
+  items: readonly (Item | undefined)[],
+): Problem | undefined {
+  if (ofLevels.has(check.kind)) {
+    const levels = levelsListed(scene);
+    if (levels.length > 0)
+      return { why: 'several levels are named: say what was measured at each', words: levels };
+    const share = check.kind === 'bound' && partOfLevels(scene);
+    if (share) return { why: 'a share of the levels is no limit of all', words: [share] };
+    const exception = exceptionSaid(scene);
+    if (exception)
+      return { why: 'the words leave some levels out, and the check would not', words: [exception] };
+  } else if (check.kind === 'order' || check.kind === 'ratio' || check.kind === 'difference') {
+    const leftOut = conceptLeftOut(scene, items);
+    if (leftOut) return { why: 'the words leave that out, and name no other', words: [leftOut] };
+  }
+  return undefined;
+}
 
 /**
  * "Below 3 everywhere except at 100 %", "all errors but the last": the word that takes levels out of what is said.
  * A check is made of one stretch of levels, and to hear only the exception, or only the rest, would judge another
  * statement. Sets and picture modes that are left out are heard elsewhere.
  */
-export function exceptionSaid({ items, sentence }: Scene): Item | undefined {
+function exceptionSaid({ items, sentence }: Scene): Item | undefined {
   const first = items[0]?.index ?? 0;
   const last = items.at(-1)?.index ?? 0;
   return sentence.find(
@@ -22,24 +51,15 @@ export function exceptionSaid({ items, sentence }: Scene): Item | undefined {
   );
 }
 
-/**
- * "It beats the Plain in everything but price", "contrast apart, it is ahead": the word that takes out what a check was
- * about to be made of.
- */
-export function conceptLeftOut({ sentence }: Scene, words: readonly (Item | undefined)[]): Item | undefined {
+/** "It beats the Plain in everything but price", "contrast apart, it is ahead": the matter that is taken out. */
+function conceptLeftOut({ sentence }: Scene, words: readonly (Item | undefined)[]): Item | undefined {
   return words.find((word) => {
     if (!word || keyOf(word, 'concept') === undefined) return false;
-    const next = sentence[word.index + 1];
-    if (isWord(next, 'apart', 'aside') && !isWord(sentence[word.index + 2], 'from')) return true;
-    const lead = isWord(sentence[word.index - 1], 'the', 'its', 'for', 'from', 'on', 'in')
-      ? word.index - 2
-      : word.index - 1;
-    const before = isWord(sentence[lead], 'from', 'for', 'in', 'on') ? lead - 1 : lead;
-    return (
-      isWord(sentence[before], 'all but') ||
-      (isWord(sentence[before], ...excepting) &&
-        (takesOut(sentence, before) || isWord(next, 'apart') || isWord(sentence[before + 1], 'from')))
-    );
+    if (isWord(sentence[word.index + 1], 'apart', 'aside') && !isWord(sentence[word.index + 2], 'from'))
+      return true;
+    let at = word.index - 1;
+    while (isWord(sentence[at], ...particles)) at -= 1;
+    return isWord(sentence[at], 'all but') || (isWord(sentence[at], ...excepting) && takesOut(sentence, at));
   });
 }
 
@@ -56,18 +76,14 @@ function takesOut(sentence: readonly Item[], at: number): boolean {
 }
 
 function leavesOutLevels(sentence: readonly Item[], at: number): boolean {
-  const words = sentence.slice(at + 1, at + 6);
-  const object = words.slice(
-    words.findIndex(
-      (word) => !isWord(word, 'from', 'for', 'at', 'in', 'the', 'above', 'below', 'very', 'on'),
-    ),
-  );
-  const [head] = object;
+  let start = at + 1;
+  while (isWord(sentence[start], ...particles)) start += 1;
+  const head = sentence[start];
   return (
     head !== undefined &&
     (head.number?.dimension === 'percent' ||
       keyOf(head, 'tone') !== undefined ||
       isWord(head, 'last', 'first', 'brightest', 'darkest', 'white', 'black', 'top', 'bottom') ||
-      (isWord(head, 'one', 'those', 'that') && isWord(object[1], 'at', 'near', 'above', 'below')))
+      (isWord(head, 'one', 'those', 'that') && isWord(sentence[start + 1], 'at', 'near', 'above', 'below')))
   );
 }

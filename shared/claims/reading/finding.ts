@@ -1,10 +1,9 @@
 import type { Check } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { denialProblem } from './denials.ts';
-import { conceptLeftOut, exceptionSaid } from './exceptions.ts';
+import { exceptionProblem } from './exceptions.ts';
 import { deniedOfOthers, onlyWord } from './exclusive.ts';
 import { type Item, isWord } from './items.ts';
-import { levelsListed, partOfLevels } from './levelsListed.ts';
 import { saidOf } from './retarget.ts';
 import type { Scene } from './scene.ts';
 
@@ -110,25 +109,8 @@ export function propose(
     return refuse(findings, scene, rule, 'every window at once is no check: say it of one', items);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
-  const levels = ofLevels.has(check.kind) ? levelsListed(scene) : [];
-  if (levels.length > 0)
-    return refuse(findings, scene, rule, 'several levels are named: say what was measured at each', [
-      ...levels,
-      ...items,
-    ]);
-  if (check.kind === 'order' || check.kind === 'ratio' || check.kind === 'difference') {
-    const leftOut = conceptLeftOut(scene, items);
-    if (leftOut) return refuse(findings, scene, rule, 'the words leave that out, and name no other', items);
-  }
-  const share = check.kind === 'bound' ? partOfLevels(scene) : undefined;
-  if (share)
-    return refuse(findings, scene, rule, 'a share of the levels is no limit of all', [share, ...items]);
-  const exception = ofLevels.has(check.kind) ? exceptionSaid(scene) : undefined;
-  if (exception)
-    return refuse(findings, scene, rule, 'the words leave some levels out, and the check would not', [
-      exception,
-      ...items,
-    ]);
+  const exception = exceptionProblem(scene, check, items);
+  if (exception) return refuse(findings, scene, rule, exception.why, [...exception.words, ...items]);
   const only = exclusive.has(check.kind) && isOfSubject(check, scene) ? onlyWord(scene) : undefined;
   if (only) {
     const others = deniedOfOthers(scene, check);
@@ -152,9 +134,6 @@ function comparesWithItself({ group, context }: Scene, check: Check): boolean {
     check.cohort.units[0] === (check.key.conditions.unit ?? context.own)
   );
 }
-
-/** Kinds of statement that are made over a stretch of levels. */
-const ofLevels = new Set<Check['kind']>(['bound', 'onset', 'direction', 'value']);
 
 /** Kinds of statement of which "only the Umbra" says that they are not so of the others. */
 const exclusive = new Set<Check['kind']>(['bound', 'fact', 'observed', 'direction', 'onset']);

@@ -1,15 +1,11 @@
 import { accessoryBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { countsThings } from '../plainTalk.ts';
+import type { Problem } from '../problem.ts';
 import type { Scene } from '../scene.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { concepts } from './orderWords.ts';
 import { namesOtherThing } from './saidBefore.ts';
-
-interface Problem {
-  why: string;
-  words: readonly (Item | undefined)[];
-}
 
 const whichSet = 'the words do not say which set that is';
 

@@ -1,15 +1,11 @@
 import { type Findings, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { findPart, plays } from '../parts.ts';
+import type { Problem } from '../problem.ts';
 import type { Scene } from '../scene.ts';
 import { proposeSeen, setBeside } from './observedCheck.ts';
 import { severityOf, unknownDegree } from './severity.ts';
 import { readTopicBefore } from './topicBefore.ts';
-
-interface Problem {
-  why: string;
-  words: readonly (Item | undefined)[];
-}
 
 const noDegree = 'no house word says how much that is';
 const ofTwoSets = 'what was seen on two sets is not compared by a check';
