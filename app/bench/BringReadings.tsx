@@ -2,8 +2,8 @@ import { useEffect, useRef, useState } from 'react';
 import type { RunEvidence, UnitEvidence } from '../../shared/contract/evidence.ts';
 import type { Fault } from '../../shared/contract/fault.ts';
 import type { Run } from '../../shared/contract/run.ts';
+import { base64Of } from '../door/base64Of.ts';
 import { door } from '../door/door.ts';
-import { base64Of } from './observations/photos.ts';
 import { readingCount } from './runText.ts';
 import { faultSentence, readAgain } from './saveUnit.ts';
 import './bring.css';
@@ -56,14 +56,17 @@ export function BringReadings({
       done: 0,
       total: 0,
     });
-    const reply = await door.ask('readings.bring', {
-      unit: unit.id,
-      run: run.id,
-      ...(conditions ? { conditions } : {}),
-      fileName: file.name,
-      base64: await base64Of(file),
-      job: id,
-    });
+    const bytes = await base64Of(file);
+    const reply = bytes.ok
+      ? await door.ask('readings.bring', {
+          unit: unit.id,
+          run: run.id,
+          ...(conditions ? { conditions } : {}),
+          fileName: file.name,
+          base64: bytes.value,
+          job: id,
+        })
+      : bytes;
     if (job.current !== id) return;
     if (!reply.ok) return setStanding({ state: 'refused', file: file.name, faults: reply.faults });
     setStanding({ state: 'done', file: file.name, rows: reply.value.rows, notes: reply.value.notes });

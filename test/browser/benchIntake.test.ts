@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { patient, sitAtTheBench } from './benchWindow.ts';
@@ -110,6 +113,32 @@ describe('a picture of what was seen', () => {
   );
 });
 
+it('says so when a file is gone before it could be read', async () => {
+  const page = await openNotebook(unit);
+  await page.keyboard.press('Alt+b');
+  await page.getByLabel('Picture mode').fill('Gone');
+  await page.getByRole('button', { name: 'Begin the run' }).click();
+  const entry = page.locator('section.run', { hasText: 'Gone, ' }).first();
+  await entry.locator('.bring').waitFor();
+  await page.evaluate(() => {
+    const hand = document.createElement('input');
+    hand.type = 'file';
+    hand.id = 'hand';
+    document.body.append(hand);
+  });
+  const folder = mkdtempSync(join(tmpdir(), 'nitproof-stick-'));
+  const file = join(folder, 'grey.csv');
+  writeFileSync(file, 'series,stimulus,x,y,Y\ngreyscale,100,0.3127,0.3290,120\n');
+  await page.locator('#hand').setInputFiles(file);
+  rmSync(folder, { recursive: true });
+  await entry.locator('.bring').evaluate((form) => {
+    const data = new DataTransfer();
+    data.items.add(document.querySelector<HTMLInputElement>('#hand')!.files![0]!);
+    form.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+  });
+  await entry.getByText('The file cannot be read any more.').waitFor();
+});
+
 describe('a file of a hundred thousand readings', () => {
   const csv = () => {
     const lines = ['series,stimulus,x,y,Y'];
@@ -140,7 +169,10 @@ describe('a file of a hundred thousand readings', () => {
     expect(await readings()).toBe(0);
 
     await picker.setInputFiles(csv());
-    await entry.getByText('100,000 readings').first().waitFor({ timeout: 60_000 });
+    // The text of the whole form, so that a failure says what stands there instead.
+    await expect
+      .poll(() => entry.locator('.bring').innerText(), { timeout: 90_000 })
+      .toContain('100,000 readings');
     expect(await readings()).toBe(100_000);
     // The page answers while all of them are in it.
     await page.keyboard.press('Alt+o');

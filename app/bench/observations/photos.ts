@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { base64Of } from '../../door/base64Of.ts';
 import { door } from '../../door/door.ts';
 import { tellFaults } from '../saveUnit.ts';
 
@@ -34,22 +35,12 @@ export function usePhoto(unit: string, name: string | undefined): string | null 
   return address;
 }
 
-/** A file's bytes in base64, in pieces so that large files do not overflow the call stack. */
-export async function base64Of(file: Blob): Promise<string> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  let binary = '';
-  for (let at = 0; at < bytes.length; at += 0x8000)
-    binary += String.fromCharCode(...bytes.subarray(at, at + 0x8000));
-  return btoa(binary);
-}
-
 /** Keeps a dropped, pasted or chosen picture with its unit; the name it got, or null when it was refused. */
 export async function addPhoto(unit: string, file: File): Promise<string | null> {
-  const reply = await door.ask('photo.add', {
-    unit,
-    name: file.name || 'pasted.png',
-    base64: await base64Of(file),
-  });
+  const bytes = await base64Of(file);
+  const reply = bytes.ok
+    ? await door.ask('photo.add', { unit, name: file.name || 'pasted.png', base64: bytes.value })
+    : bytes;
   if (reply.ok) return reply.value.name;
   tellFaults(reply.faults);
   return null;

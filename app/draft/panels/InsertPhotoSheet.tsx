@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'react';
 import type { RequestReply } from '../../../shared/contract/door.ts';
 import { faultLine } from '../../../shared/contract/fault.ts';
-import { base64Of, usePhoto } from '../../bench/observations/photos.ts';
+import { usePhoto } from '../../bench/observations/photos.ts';
+import { base64Of } from '../../door/base64Of.ts';
 import { door } from '../../door/door.ts';
 import { FormSheet } from '../../shell/FormSheet.tsx';
 import { closeSheet } from '../../shell/sheets.ts';
@@ -36,7 +37,10 @@ export function InsertPhotoSheet() {
   async function bring(files: FileList | null) {
     const file = files?.[0];
     if (!file) return;
-    const reply = await door.ask('photo.add', { unit, name: file.name, base64: await base64Of(file) });
+    const bytes = await base64Of(file);
+    const reply = bytes.ok
+      ? await door.ask('photo.add', { unit, name: file.name, base64: bytes.value })
+      : bytes;
     if (!reply.ok) return setTrouble(reply.faults.map(faultLine).join(' '));
     setTrouble('');
     setPhotos((now) => [...now, { name: reply.value.name, mime: file.type, bytes: file.size }]);
