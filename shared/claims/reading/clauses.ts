@@ -62,6 +62,10 @@ function namesSetFirst(items: readonly Item[]): boolean {
   );
 }
 
+function saysSeverity(item: Item): boolean {
+  return keyOf(item, 'severity') !== undefined;
+}
+
 /** Kinds of things that "and" strings together without beginning a new statement. */
 function listKind(item: Item | undefined): string | undefined {
   if (!item) return undefined;
@@ -234,6 +238,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       coloursGrey(piece.items) ||
       (leaning > 1 && leans(piece.items)) ||
       leansAsBefore(piece.items) ||
+      // "…, it leans red all the way up"
+      (order > 0 &&
+        piece.mark === ',' &&
+        leansToo(piece.items) &&
+        keyOf(piece.items[0], 'pronoun') !== undefined) ||
       (piece.items.some((item) => keyOf(item, 'standing') !== undefined) &&
         piece.items.some(({ number }) => number?.role === 'window')) ||
       (hasVerb(piece.items) && piece.items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||
@@ -355,7 +364,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       listKind(piece.items.find((item) => listKind(item) !== undefined)) ===
         listKind(before[before.length - 1]) &&
       !piece.items.some((item) => item.number !== undefined || keyOf(item, 'multiple') !== undefined) &&
-      !before.some((item) => keyOf(item, 'house') && piece.items.some((other) => keyOf(other, 'house')));
+      !before.some((item) => keyOf(item, 'house') && piece.items.some((other) => keyOf(other, 'house'))) &&
+      !(before.some(saysSeverity) && piece.items.some(saysSeverity));
     if (joinsList && last) last.push(...piece.items);
     else if (isColon && pending.length > 0 && clauses.length === 0) {
       clauses.push([...pending, ...piece.items]);

@@ -53,13 +53,18 @@ export function fits(concept: string, dimension: string | undefined): boolean {
   return conceptsByDimension[dimension]?.includes(concept) ?? false;
 }
 
-/** Bounds of what a concept's bare numbers can be at all; outside of them something else is spoken of. */
-const possible: Readonly<Record<string, readonly [least: number, most: number]>> = { gamma: [1, 4] };
+/** Bounds of what a concept's numbers of a dimension can be at all; outside of them something else is spoken of. */
+const possible: Readonly<
+  Record<string, { dimension: string; bounds: readonly [least: number, most: number] }>
+> = {
+  gamma: { dimension: '', bounds: [1, 4] },
+  black: { dimension: 'luminance', bounds: [0, 5] },
+};
 
-/** Could a number without a unit be of this concept? "From 0.8 to 0.28" is no gamma. */
+/** Could the number be of this concept? "From 0.8 to 0.28" is no gamma, and 1,000 nits are no black. */
 export function isPossible(concept: string, number: NumberPhrase | undefined): boolean {
-  const bounds = possible[concept];
-  if (!bounds || !number || number.dimension !== '') return true;
+  const { dimension, bounds } = possible[concept] ?? {};
+  if (!bounds || !number || number.dimension !== dimension) return true;
   return [number.x, number.to?.x ?? number.partner ?? number.x].every(
     (x) => x >= bounds[0] && x <= bounds[1],
   );

@@ -156,6 +156,14 @@ function isPassing(items: readonly Item[], at: number): boolean {
   if (isWord(item, 'if') && (isSpeechAct(items, at) || isWish(items, at))) return true;
   // "A remote that feels as if someone had cared" is a likeness.
   if (isWord(item, 'if') && isWord(items[at - 1], 'as')) return true;
+  // "Which I could not see", "I couldn't hear it": it was not.
+  if (
+    isWord(item, 'could') &&
+    isWord(items[at - 1], 'i', 'we', 'nobody', 'one') &&
+    isWord(next, 'not', 'never', 'hardly', 'barely', 'scarcely') &&
+    isWord(items[at + 2], 'see', 'hear', 'find', 'tell', 'spot', 'feel', 'detect', 'make')
+  )
+    return true;
   // "I could find slight banding": it was found.
   if (
     isWord(item, 'could') &&

@@ -1,6 +1,7 @@
 import type { Check } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { denialProblem } from './denials.ts';
+import { disownedProblem } from './disowned.ts';
 import { exceptionProblem } from './exceptions.ts';
 import { deniedOfOthers, onlyWord } from './exclusive.ts';
 import { type Item, isWord } from './items.ts';
@@ -61,16 +62,17 @@ function record(
   findings.list.push({ ...finding, ...place, words: own.map(({ start, end }) => ({ start, end })) });
 }
 
-/** "priced at £1,189 in 2024", "a year ago it cost £1,499", "until last week": not today's price. */
+/** "priced at £1,189 in 2024", "a year ago it cost £1,499", "will drop to £899": not today's price. */
 function namesOtherTime({ items, context }: Scene): boolean {
   return items.some(
     (item, at) =>
       (item.number?.role === 'year' &&
-        isWord(items[at - 1], 'in', 'during', 'of') &&
+        isWord(items[at - 1], 'in', 'during', 'of', 'by', 'from', 'until') &&
         context.date !== undefined &&
         item.number.x !== Number(context.date.slice(0, 4))) ||
       isWord(item, 'ago') ||
-      (isWord(item, 'last') &&
+      (isWord(item, 'will') && isWord(items[at + 1], 'drop', 'fall', 'rise', 'sink', 'come', 'go')) ||
+      (isWord(item, 'last', 'next') &&
         isWord(items[at + 1], 'week', 'month', 'year', 'spring', 'summer', 'autumn', 'winter', 'season') &&
         !isWord(items[at - 1], 'since')),
   );
@@ -103,10 +105,14 @@ export function propose(
   );
   if (check.kind === 'fact' && check.key === 'price' && atLaunch)
     return refuse(findings, scene, rule, 'the price at launch is not kept', items);
-  if (check.kind === 'fact' && check.key === 'price' && namesOtherTime(scene))
-    return refuse(findings, scene, rule, 'the price of another time is not kept', items);
+  const changes =
+    (check.kind === 'fact' && check.key === 'price') || (check.kind === 'score' && check.x === true);
+  if (changes && namesOtherTime(scene))
+    return refuse(findings, scene, rule, 'prices and awards of another time are not kept', items);
   if ((check.kind === 'order' || check.kind === 'ratio') && speaksOfAnyWindow(scene.items))
     return refuse(findings, scene, rule, 'every window at once is no check: say it of one', items);
+  const disowned = disownedProblem(scene);
+  if (disowned) return refuse(findings, scene, rule, disowned.why, [...disowned.words, ...items]);
   const denial = denialProblem(scene, check, items);
   if (denial) return refuse(findings, scene, rule, denial, items);
   const exception = exceptionProblem(scene, check, items);

@@ -51,6 +51,41 @@ export function accessoryBefore(scene: Scene, before: Item): Item | undefined {
   return owner && !isRelative ? undefined : lead[at];
 }
 
+/** Things that give light of their own: their nits and kelvins are not the set's. */
+const lightGivers =
+  /^(?:phones?|tablets?|laptops?|monitors?|lamps?|bulbs?|torch(?:es)?|candles?|daylight|sunlight|sun|moon|moonlight|sky|skies|cinemas?|theatres?|projectors?|fires?|headlights?|films?|movies|standards?)$/;
+
+/** "A candle has a colour temperature of 1,900 K", "my phone reaches 1,200 nits" */
+export function lightGiverBefore({ items }: Scene, number: Item): Item | undefined {
+  const lead = items.filter((item) => item.index < number.index);
+  if (lead.some(speaksOfSet)) return undefined;
+  return lead.find(
+    (item, at) =>
+      item.type === 'word' &&
+      lightGivers.test(item.text) &&
+      !lead
+        .slice(Math.max(0, at - 3), at)
+        .some((word) =>
+          isWord(
+            word,
+            'in',
+            'at',
+            'for',
+            'with',
+            'by',
+            'under',
+            'on',
+            'like',
+            'against',
+            'of',
+            'from',
+            'as',
+            'during',
+          ),
+        ),
+  );
+}
+
 /** "With the £39 bracket": the thing right behind an amount. */
 export function accessoryAfter({ items }: Scene, amount: Item): Item | undefined {
   const [first, second] = items.slice(items.indexOf(amount) + 1);

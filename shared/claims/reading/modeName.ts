@@ -111,8 +111,14 @@ function isChosen(items: readonly Item[], at: number): boolean {
   );
 }
 
-/** A picture mode at this item: one that a run names, or one that only the article knows. */
-export function modeAt(items: readonly Item[], at: number): { mode?: string; unknown?: string } | null {
+/**
+ * A picture mode at this item: one that a run names, or one that only the article knows; `outside`: any but this one, and
+ * nobody says which.
+ */
+export function modeAt(
+  items: readonly Item[],
+  at: number,
+): { mode?: string; unknown?: string; outside?: string } | null {
   const item = items[at]!;
   const known = keyOf(item, 'mode');
   const next = items[at + 1];
@@ -124,7 +130,7 @@ export function modeAt(items: readonly Item[], at: number): { mode?: string; unk
       isWord(before, 'outside', 'outwith', 'except', 'bar') ||
       /^(?:other than|apart from)$/.test(before?.text ?? '')
     )
-      return { unknown: `outside ${item.text}` };
+      return { outside: item.text };
     const led =
       isWord(before, 'in', 'to', 'using', 'with', 'from') ||
       (isWord(before, 'the', 'its') && isWord(items[at - 2], 'in', 'to', 'using', 'with'));

@@ -146,7 +146,7 @@ export function leansAsBefore(items: readonly Item[]): boolean {
   const words = items.filter(
     (item) =>
       item.type !== 'mark' &&
-      !isWord(item, 'and', 'but', 'the', 'while', 'errs', 'on') &&
+      !isWord(item, 'and', 'but', 'the', 'a', 'an', 'while', 'errs', 'on') &&
       // "The Plain errs the other way, towards red"
       keyOf(item, 'idiom') === undefined,
   );
@@ -157,6 +157,9 @@ export function leansAsBefore(items: readonly Item[]): boolean {
   // "… while the Umbra is obviously blue"
   const size = keyOf(rest[0], 'intensity') !== undefined;
   const looks = isWord(to, 'is', 'looks', 'turns', 'goes') && (size || isOwner);
+  // "…, the Linnet's an obvious blue one"
+  const owned = isOwner && keyOf(to, 'intensity') !== undefined && isWord(rest[1], 'one');
+  if (owned) return keyOf(rest[0], 'hue') !== undefined && rest.length === 2;
   const [hue, next] = looks && size ? rest.slice(1) : rest;
   // What stands behind a bracket or a comma is said beside it.
   const ends = next === undefined || (hue !== undefined && next.index > hue.index + 1);

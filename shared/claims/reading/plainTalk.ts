@@ -70,6 +70,22 @@ export function isPlainNumber(sentence: readonly Item[], item: Item): boolean {
   // "Its 7 buttons" are the set's, whatever they are.
   if (isWord(sentence[item.index - 1], 'its')) return false;
   const next = sentence[item.index + 1];
+  // "Round two: SDR", "Part 3"
+  if (
+    isWord(
+      sentence[item.index - 1],
+      'round',
+      'part',
+      'chapter',
+      'act',
+      'lesson',
+      'section',
+      'question',
+      'verse',
+    ) &&
+    (next === undefined || next.type === 'mark')
+  )
+    return true;
   const counted =
     countsThings(next) ||
     isWord(sentence[item.index + 2], 'days', 'weeks', 'hours') ||

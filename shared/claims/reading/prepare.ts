@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
+import type { AxisSpan } from './axis.ts';
 import { type Carry, carriedConditions } from './carry.ts';
 import { isConditional } from './conditional.ts';
 import { settleEllipsis } from './ellipticUnits.ts';
@@ -20,6 +21,7 @@ import { isDistance, isFromTarget } from './toneDirection.ts';
 import { toneSpans } from './toneSpans.ts';
 import { unitMentions } from './unitMentions.ts';
 import { settleUnit } from './units.ts';
+import { unkeptSettingAt } from './unkeptSetting.ts';
 import { splitVariant } from './variant.ts';
 import { saysWorkDone } from './workDone.ts';
 
@@ -69,7 +71,11 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   const named: Carry['paragraph'] = {};
   const origin: Record<string, 'named' | 'carried' | 'article'> = {};
   const conditions: Scene['conditions'] = { origin };
-  const carried = { ...carriedConditions(scene.carry), ...(scene.previous ? inherit(scene.previous) : {}) };
+  const { unknownMode, ...carried } = {
+    ...carriedConditions(scene.carry),
+    ...(scene.previous ? inherit(scene.previous) : {}),
+  };
+  scene.unknownMode = unknownMode;
   for (const [key, value] of Object.entries(carried)) {
     (conditions as unknown as Record<string, unknown>)[key] = value;
     origin[key] = 'carried';
@@ -200,14 +206,25 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const mode = modeAt(scene.sentence, item.index);
     if (mode?.mode) {
       set('mode', mode.mode, item);
-      if (!supposed) named.mode = mode.mode;
+      scene.unknownMode = undefined;
+      if (!supposed) Object.assign(named, { mode: mode.mode, unknownMode: undefined });
     } else if (mode?.unknown && origin.mode !== 'named') {
-      conditions.unmatched = `in a mode called “${mode.unknown}”`;
+      scene.unknownMode = mode.unknown;
+      named.unknownMode = mode.unknown;
+      scene.conditionItems.add(item);
+    } else if (mode?.outside && origin.mode !== 'named') {
+      conditions.unmatched = `in a mode called “outside ${mode.outside}”`;
       scene.conditionItems.add(item);
     }
   }
+  const setting = settingOf(scene);
+  if (setting) conditions.unmatched ??= `with its ${setting.text} so set`;
+  if (scene.unknownMode !== undefined) conditions.unmatched ??= `in a mode called “${scene.unknownMode}”`;
   for (const axis of scene.axes)
-    if (axis.kind === 'angle' && axis.at !== undefined) set('angle', axis.at, axis.items[0]!);
+    if (axis.kind === 'angle') {
+      const angle = axis.at ?? seatOf(scene, axis);
+      if (angle !== undefined) set('angle', angle, axis.items[0]!);
+    }
   const window = windowOfList(scene);
   if (window) set('window', window.number!.x, window);
   // Said once of the sentence: an hour with the controls, and then what came of it.
@@ -272,9 +289,31 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   return { named };
 }
 
+/** The setting that the clause names, or that its sentence begins with: "With eco mode on, the lag is 84 ms". */
+function settingOf({ sentence, items }: Scene): Item | undefined {
+  for (const item of items) {
+    const setting = unkeptSettingAt(sentence, item.index);
+    if (setting) return setting;
+  }
+  return unkeptSettingAt(sentence, 0);
+}
+
+const onwards = ['on', 'onwards', 'onward', 'up', 'upwards', 'out', 'outwards', 'and'];
+
+/** "From 45 degrees it keeps 70 % of its light": where one sits, and no stretch of angles. */
+function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): number | undefined {
+  const opens = items.indexOf(words[0]);
+  const leads = opens >= 0 && opens <= 1 && isWord(words[0], 'from');
+  const last = items.indexOf(words.at(-1)!);
+  const goesOn = items.slice(1, last + 2).some((item) => isWord(item, ...onwards));
+  const keeps = items.some((item) => ['keep', 'lose'].includes(keyOf(item, 'verb') ?? ''));
+  return leads && to === undefined && keeps && !goesOn ? from : undefined;
+}
+
 /** Angle, window, level and room last to the sentence's end; so does what an earlier clause named. */
-function inherit(previous: Scene): Record<string, unknown> {
-  const result: Record<string, unknown> = {};
+function inherit(previous: Scene): Record<string, unknown> & { unknownMode?: string } {
+  const result: Record<string, unknown> & { unknownMode?: string } = {};
+  if (previous.unknownMode !== undefined) result.unknownMode = previous.unknownMode;
   for (const key of [
     'stage',
     'mode',
@@ -327,6 +366,7 @@ export function scenesOf(
       conditional: isConditional(items, clause),
       used: new Set(),
       borrowed,
+      unknownMode: undefined,
       // Every member from the beginning: all scenes are of one shape to the engine.
       unit: undefined,
       unitProblem: undefined,

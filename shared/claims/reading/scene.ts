@@ -25,6 +25,8 @@ export interface Scene {
   axes: AxisSpan[];
   conditions: StatedConditions;
   conditionItems: Set<Item>;
+  /** A mode that the text names and no run knows */
+  unknownMode: string | undefined;
   units: UnitMention[];
   /** Unit the clause is about: id, `@` for a variant; undefined: the own one */
   unit?: string;

@@ -49,7 +49,7 @@ export function settleBareSizes(items: readonly Item[], context: ReadingContext)
       number.x > 120 ||
       number.to !== undefined ||
       number.outOf !== undefined ||
-      !isWord(items[at - 1], 'the') ||
+      !isWord(items[at - 1], 'the', 'this', 'our') ||
       !standsAlone(items[at + 1])
     )
       continue;

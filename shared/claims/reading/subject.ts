@@ -174,7 +174,9 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     inForce === undefined || fittingNumber(inForce)
       ? inForce
       : earlierConcepts(scene.carry).find(fittingNumber);
-  if (inForce !== undefined && carried === undefined && !(spread && isOnePoint(inForce)))
+  // After a word on blacks, 700 nits are the screen's light.
+  const isBright = inForce === 'black' && dimension === 'luminance';
+  if (inForce !== undefined && carried === undefined && !isBright && !(spread && isOnePoint(inForce)))
     return { problem: 'the words do not say which quantity is meant' };
   // "On a white field the error is 9 %"
   const uneven =
@@ -184,14 +186,6 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     !isOffAxis(scene) &&
     (hasKey(scene, 'concept', 'error') || carried === 'uniformity');
   if (uneven) return byConcept(scene, 'uniformity', firstWith(scene, 'concept', 'error'), dimension);
-  // After a word on blacks, "in a 1 % window it reaches 700 nits" is not about black.
-  if (
-    carried === 'black' &&
-    dimension === 'luminance' &&
-    (scene.conditions.origin.window === 'named' || hasKey(scene, 'verb', 'reach')) &&
-    (near?.number?.x ?? 0) >= 20
-  )
-    return luminanceSubject(scene, 'luminance', undefined, dimension);
   // "The cast has gone. None of the steps is visible now": steps have an error, a cast has none.
   if (['tint', 'whitePoint', 'cct'].includes(carried ?? '') && dimension === undefined && seesSteps(scene))
     return errorSubject(scene, 'greyError', undefined);

@@ -268,12 +268,17 @@ function attachNeighbours(items: Item[]): void {
   }
 }
 
-/** "Not only brighter but cheaper", "it isn't just visible": more is to come, and nothing is denied. */
+/**
+ * "Not only brighter but cheaper", "it isn't just visible": more is to come, and nothing is denied. "I was not surprised
+ * to find it the lightest", "not lightly given": what is denied is how somebody took it.
+ */
 function deniesNothing(tokens: readonly Token[], at: number): boolean {
   const next = tokens[at + 1]?.text;
   return (
     next !== undefined &&
-    /^(?:only|just|merely|simply)$/.test(next) &&
+    /^(?:only|just|merely|simply|surprised|surprising|surprisingly|surprise|astonished|astonishing|lightly|unexpected|unexpectedly|coincidentally|ashamed|sorry)$/.test(
+      next,
+    ) &&
     /^(?:not|isn't|aren't|wasn't|weren't|doesn't|don't|didn't)$/.test(tokens[at]!.text)
   );
 }

@@ -166,6 +166,56 @@ function isOfMoney(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "Give the Brindle the same treatment", "calibrate the Linnet": what is done to it leads to what comes of it. */
+function isCommanded(items: readonly Item[], left: number): boolean {
+  return (
+    left >= 0 &&
+    left <= 1 &&
+    isWord(
+      items[left],
+      'give',
+      'calibrate',
+      'adjust',
+      'leave',
+      'put',
+      'take',
+      'let',
+      'feed',
+      'show',
+      'ask',
+      'push',
+    ) &&
+    (left === 0 || isWord(items[0], 'and', 'but', 'now', 'then', 'so'))
+  );
+}
+
+/** "You get a three-year warranty from Veltrane": what comes with that maker's set. */
+function isGivenBy(
+  items: readonly Item[],
+  at: number,
+  left: Item | undefined,
+  maker: string | undefined,
+): boolean {
+  return (
+    maker !== undefined &&
+    isWord(left, 'from', 'by') &&
+    items
+      .slice(0, at)
+      .some((item) => keyOf(item, 'fact') === 'warranty' || isWord(item, 'cover', 'guarantee')) &&
+    !items.slice(0, at).some((item) => comparing.has(item.text) && item !== left)
+  );
+}
+
+/** "With Veltrane's set, blue is oversaturated" */
+function isWithSet(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    isWord(left, 'with', 'on') &&
+    left === items[0] &&
+    isWord(items[at + 1], "'s", "'") &&
+    isWord(items[at + 2], 'set', 'television', 'screen', 'model', 'tv', 'panel')
+  );
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -262,7 +312,18 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       twoBefore.number.dimension === '' &&
       twoBefore.number.place >= 1 &&
       !mentions.some((mention) => mention.role === 'subject');
-    if (told || had || scored || given || parted || isHolder(items, at, left, twoBefore)) role = 'subject';
+    if (
+      told ||
+      had ||
+      scored ||
+      given ||
+      parted ||
+      isCommanded(items, before(items, at)) ||
+      isGivenBy(items, at, left, maker) ||
+      isWithSet(items, at, left) ||
+      isHolder(items, at, left, twoBefore)
+    )
+      role = 'subject';
     else if (
       left &&
       (barring.has(left.text) ||

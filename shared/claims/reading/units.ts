@@ -56,6 +56,15 @@ function setBeforeBracket({ items, sentence, context }: Scene): string | undefin
   return id === undefined ? undefined : narrowed(id, context);
 }
 
+/** "Veltrane promises 95 % of P3 from the Plain": the set of which a maker speaks, when it is not the review's own. */
+function promisedSet({ units, context }: Scene): string | undefined {
+  const makers = units.filter(({ role }) => role === 'maker');
+  const [maker] = makers;
+  if (!maker || makers.length > 1 || maker.id.includes('|') || maker.id === context.own) return undefined;
+  const others = units.filter(({ role, id }) => role !== 'maker' && id !== maker.id);
+  return others.length === 0 ? maker.id : undefined;
+}
+
 const across = ['across', 'over', 'around', 'of', 'off', 'in', 'on', 'from', 'to'];
 
 const apart = 'the words say how far two sets lie apart, not what was measured';
@@ -98,6 +107,7 @@ export function settleUnit(scene: Scene): void {
   const pronounKey = addressesOwn(scene) ? 'own' : keyOf(pronoun, 'pronoun');
   const antecedent = antecedentOf(scene);
   const several = groupNamed(scene);
+  const promised = promisedSet(scene);
   const bracketed = subject ? undefined : setBeforeBracket(scene);
   if (isBetween(scene) || (previous?.unitProblem === apart && !subject)) {
     scene.unitNamed = true;
@@ -120,6 +130,9 @@ export function settleUnit(scene: Scene): void {
     if (id === undefined) scene.unitProblem = `“${subject.item.text}” could be more than one set`;
     else if (id !== context.own) scene.unit = id;
     else scene.unit = undefined;
+  } else if (promised !== undefined) {
+    scene.unitNamed = true;
+    scene.unit = promised;
   } else if (bracketed !== undefined && !bracketed.includes('|')) {
     scene.unitNamed = true;
     scene.unit = bracketed === context.own ? undefined : bracketed;

@@ -41,7 +41,7 @@ function isWorkedOn(items: readonly Item[], at: number): boolean {
  * and what is said of it then and later in the paragraph is said of it as adjusted.
  */
 export function saysWorkDone(items: readonly Item[]): boolean {
-  if (isHoursWork(items)) return true;
+  if (isHoursWork(items) || isAskedFor(items)) return true;
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
     if (!controls.has(item.text)) continue;
@@ -67,6 +67,14 @@ export function saysWorkDone(items: readonly Item[]): boolean {
     if (rest.some((word, index) => isOutcome(word, rest[index + 1]))) return true;
   }
   return false;
+}
+
+/** "Calibrate the Linnet, though, and its average falls to 0.4" */
+function isAskedFor(items: readonly Item[]): boolean {
+  const first = isWord(items[0], 'but', 'now', 'so', 'and') ? items[1] : items[0];
+  return (
+    isWord(first, 'calibrate', 'adjust', 'recalibrate', 'tune') && items.some((item) => isWord(item, 'and'))
+  );
 }
 
 /** "An hour's work brings that to 0.7" */

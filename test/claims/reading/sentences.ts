@@ -6,6 +6,7 @@ import { comparisons } from './sentences/comparisons.ts';
 import { conversation } from './sentences/conversation.ts';
 import { denied } from './sentences/denied.ts';
 import { directions } from './sentences/directions.ts';
+import { disowned } from './sentences/disowned.ts';
 import { distances } from './sentences/distances.ts';
 import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
@@ -26,6 +27,7 @@ import { prices } from './sentences/prices.ts';
 import { ranked } from './sentences/ranked.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { scores } from './sentences/scores.ts';
+import { settings } from './sentences/settings.ts';
 import { silent } from './sentences/silent.ts';
 import { states } from './sentences/states.ts';
 import { takenUp } from './sentences/takenUp.ts';
@@ -48,6 +50,7 @@ export const sentences: readonly SentenceRow[] = [
   ...conversation,
   ...denied,
   ...directions,
+  ...disowned,
   ...distances,
   ...takenUp,
   ...echoes,
@@ -67,6 +70,7 @@ export const sentences: readonly SentenceRow[] = [
   ...ports,
   ...prices,
   ...scores,
+  ...settings,
   ...ranked,
   ...silent,
   ...states,

@@ -1,5 +1,6 @@
-import { type Item, isWord, meaningOf } from '../items.ts';
-import { firstWith, type Scene } from '../scene.ts';
+import { carriedConcept } from '../carry.ts';
+import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { firstWith, hasKey, type Scene } from '../scene.ts';
 
 /** What a comparing word compares, and which way is more of it. An empty concept takes the clause's own. */
 export interface ComparativeEntry {
@@ -12,12 +13,23 @@ export interface ComparativeEntry {
  * cabinet is.
  */
 function saidOfBlacks(scene: Scene, entry: ComparativeEntry): ComparativeEntry {
-  const black = firstWith(scene, 'concept', 'black');
-  if (!black || firstWith(scene, 'concept', 'peak', 'sdrWhite')) return entry;
+  const named = firstWith(scene, 'concept', 'black');
+  // "Its black measures 0.041 nits (only the Plain's is deeper)"
+  const takenUp =
+    entry.concept === 'fact:depth' && !hasKey(scene, 'concept', 'black') && speaksOfBlack(scene);
+  if (!(named || takenUp) || firstWith(scene, 'concept', 'peak', 'sdrWhite')) return entry;
   if (entry.concept === 'peak') return { concept: 'black', direction: entry.direction };
   if (entry.concept === 'fact:depth')
     return { concept: 'black', direction: entry.direction === 'higher' ? 'lower' : 'higher' };
   return entry;
+}
+
+/** Was black what was spoken of just before, and does the clause name nothing that is thick? */
+function speaksOfBlack(scene: Scene): boolean {
+  const isOfSize = scene.items.some(
+    (item) => keyOf(item, 'fact') !== undefined || item.number?.dimension === 'length',
+  );
+  return !isOfSize && (scene.concept ?? carriedConcept(scene.carry)) === 'black';
 }
 
 /** What a comparative compares here: "less deep" is the adjective turned round, "brighter" of blacks is no peak. */

@@ -1,6 +1,7 @@
 import { gamutOf } from '../gamut.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
+import { powerId } from '../powerName.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { isSettled } from '../settled.ts';
@@ -55,6 +56,8 @@ export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantit
     case 'cct':
       return quantityById('white.cct');
     case 'power': {
+      // "In HDR it has the lowest consumption", whatever was said of standby before: standby knows no signal.
+      if (signal !== undefined && !hasKey(scene, 'concept', 'standby')) return quantityById(powerId(scene));
       const subject = subjectOf(scene, 'power');
       return isSettled(subject)
         ? subject.quantity

@@ -14,6 +14,7 @@ import { readEveryHue } from './everyHue.ts';
 import { readFormatOf } from './formatOf.ts';
 import { readFormats } from './formats.ts';
 import { readHouseWords } from './house.ts';
+import { readHowFar } from './howFar.ts';
 import { copulas, readLeftovers, readOpinions } from './leftover.ts';
 import { readLimits } from './limit.ts';
 import { readMakerClaims } from './maker.ts';
@@ -32,7 +33,7 @@ import { readRolloffAgain } from './rolloff.ts';
 import { readSameCount } from './sameCount.ts';
 import { readScores } from './score.ts';
 import { readSetApart } from './setApart.ts';
-import { goneWords } from './severity.ts';
+import { goneWords, lookingWords } from './severity.ts';
 import { readCounts } from './socket.ts';
 import { readBetween, readEquals, readRanks, readSameAs, readWindowLost } from './standing.ts';
 import { losing, winning } from './than.ts';
@@ -252,7 +253,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   {
     read: readObservations,
     needs: [
-      { kinds: ['topic', 'severity', 'asked', 'house'], words: ['none', 'any', ...goneWords] },
+      {
+        kinds: ['topic', 'severity', 'asked', 'house'],
+        words: ['none', 'any', ...goneWords, ...lookingWords],
+      },
       { kinds: ['topic', 'asked', 'topicBefore'] },
     ],
   },
@@ -280,6 +284,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readHouseWords, needs: [{ kinds: ['house', 'adjective'] }] },
   { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },
   { read: readDirections, needs: [{ kinds: ['direction'] }] },
+  { read: readHowFar, needs: [{ kinds: ['number'] }, { words: ['by'] }, { kinds: ['saidBefore'] }] },
   { read: readValues, needs: [{ kinds: ['number', 'multiple'] }] },
   { read: readSameAs, needs: [{ words: ['same'] }, { kinds: ['unit', 'maker', 'rival'] }] },
   {

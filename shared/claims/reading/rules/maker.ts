@@ -72,7 +72,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         'maker',
         {
           kind: 'fact',
-          key: makerKey(scene, subject.quantity.id),
+          key: makerKey(scene, subject.quantity.id, conditions.unit),
           // "short of the 1,000 nits that Orrinvale promises": the limit word is the writer's, not the maker's.
           op: writersLimit(scene, item, participle ?? saying) ? '=' : opOf(item),
           x: stated.x,
@@ -89,7 +89,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         x: stated.x,
         place: stated.place ?? 1,
         unit,
-        factKey: makerKey(scene, key),
+        factKey: makerKey(scene, key, conditions.unit),
         ...(conditions.unit !== undefined && { of: conditions.unit }),
       };
       // "It covers 96 %, exactly what Nocthale claims": measured, and claimed.
@@ -217,8 +217,9 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
   const id = named && resolveMention(named, scene.carry, scene.context);
   if (named && id !== (claimed.of ?? scene.context.own))
     return refuse(findings, scene, 'maker', 'the words do not say whose promise is meant', [named.item, got]);
-  const dimension = claimed.key.startsWith('peak') ? 'luminance' : undefined;
-  const subject = subjectOf(scene, dimension);
+  // "Blacks are deep. Orrinvale claims 1,000 nits and delivers": of what was claimed, where no other thing is named.
+  const isPeak = claimed.key === 'peak' && !scene.items.some((item) => keyOf(item, 'concept'));
+  const subject = isPeak ? settled('peak', 'peak', []) : subjectOf(scene, undefined);
   const quantity = isSettled(subject) && subject.quantity.id === claimed.key ? subject.quantity : undefined;
   if (!quantity)
     return refuse(findings, scene, 'maker', 'the words do not say which measurement answers the claim', [
@@ -318,10 +319,8 @@ function readAsPromised(scene: Scene, findings: Findings, what: Item, saying: It
 }
 
 /** The key under which the maker's number is kept: the quantity's own, or without its diagram or window. */
-export function makerKey(scene: Scene, id: string): string {
-  const unit = scene.context.units.find(
-    (entry) => entry.id === (splitVariant(scene.unit).unit ?? scene.context.own),
-  );
+export function makerKey(scene: Scene, id: string, of = splitVariant(scene.unit).unit): string {
+  const unit = scene.context.units.find((entry) => entry.id === (of ?? scene.context.own));
   const shorter = id.replace(/\.(?:xy|uv|native)$/, '');
   // A maker's cd/m² are the peak, under whatever heading they are quoted.
   const peak = id === 'white' ? 'peak' : id;

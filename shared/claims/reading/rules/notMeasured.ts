@@ -7,6 +7,19 @@ import { hasKey, nearestAxis, type Scene } from '../scene.ts';
 import { ownedByOther } from './owner.ts';
 import { isLedByBy } from './ratioNumber.ts';
 
+const needing = [
+  'needs',
+  'need',
+  'requires',
+  'require',
+  'wants',
+  'want',
+  'demands',
+  'demand',
+  'calls for',
+  'call for',
+];
+
 export const shareMissing = 'the number is what is missing, and the words do not say of how much';
 
 /** "Lacks 7 % of P3", "all but 7 % of P3": a share of the gamut that is not covered. */
@@ -66,9 +79,7 @@ export function valueProblem(
   )
     return { why: 'the words do not say when it is so', alone: true };
   // "Films are mastered at 4,000 nits", "it needs 742 nits to look good", "we set white to 120 nits"
-  const need = scene.items
-    .slice(0, at)
-    .find((word) => isWord(word, 'mastered', 'graded', 'needs', 'requires', 'wants'));
+  const need = scene.items.slice(0, at).find((word) => isWord(word, 'mastered', 'graded', ...needing));
   const setTo =
     isWord(last, 'to') &&
     scene.items

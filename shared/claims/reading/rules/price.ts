@@ -4,6 +4,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { accessoryAfter, pricedThing } from '../foreign.ts';
 import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
 import { changeWords } from '../lexicon/grammar.ts';
+import { priceTerms } from '../lexicon/settings.ts';
 import { speaksOfThePast } from '../past.ts';
 import { hasKey, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
@@ -61,6 +62,22 @@ function isRate({ items }: Scene, amount: Item): boolean {
   );
 }
 
+/** "With the trade-in", "after cashback", "in the sale", "on offer": on which terms an amount is the price. */
+function termOf({ items }: Scene): Item | undefined {
+  return items.find(
+    (item, at) =>
+      priceTerms.has(item.text) &&
+      items
+        .slice(Math.max(0, at - 3), at)
+        .some((word) =>
+          isWord(word, 'with', 'after', 'less', 'minus', 'including', 'in', 'on', 'by', 'using'),
+        ) &&
+      !isWord(items[at - 1], 'any', 'no') &&
+      // "It is on sale at £899"
+      !(isWord(item, 'sale') && isWord(items[at - 1], 'on')),
+  );
+}
+
 /** Why an amount that is said of a set is not what the set costs today, and the thing that it is the price of. */
 function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } | undefined {
   const { items, sentence } = scene;
@@ -74,6 +91,8 @@ function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } 
         (isWord(item, 'when') && isWord(sentence[at + 1], 'it', 'we', 'new')),
     );
   if (wasOnce || speaksOfThePast(items)) return { why: 'what it cost before is not kept' };
+  const term = scene.conditional ? undefined : termOf(scene);
+  if (term) return { why: 'it is the price on terms, not what the set costs', thing: term };
   const thing = accessoryAfter(scene, amount);
   if (thing) return { why: 'the price is of something else', thing };
   // "You can find it for £649", "the larger model adds £300"

@@ -9,7 +9,8 @@ export interface Seen {
 }
 
 /** Severities as words: [lowest, highest]; intensity adverbs come before plain "visible". */
-export function severityOf(scene: Scene, topic: Item, usedBefore: ReadonlySet<Item>): Seen | undefined {
+export function severityOf(clause: Scene, topic: Item, usedBefore: ReadonlySet<Item>): Seen | undefined {
+  const scene = { ...clause, items: ownPart(clause.items, topic) };
   const zero = scene.items.find(
     (item) => item.number?.spelled && item.number.x === 0 && item.index === topic.index - 1,
   );
@@ -39,10 +40,10 @@ export function severityOf(scene: Scene, topic: Item, usedBefore: ReadonlySet<It
       : [];
   });
   const trained = severities.find((entry) => entry.range[1] <= 1 && entry.key.includes(' '));
-  // "Not only to a trained eye" leaves open how much more is seen.
+  // "Not only to a trained eye", "you don't have to look for it" leave open how much more is seen.
   if (
     trained &&
-    /^(?:only|just)/.test(trained.key) &&
+    /^(?:only|just|have|had)/.test(trained.key) &&
     scene.items.some(
       (item) =>
         item.index < trained.item.index &&
@@ -74,6 +75,8 @@ export function severityOf(scene: Scene, topic: Item, usedBefore: ReadonlySet<It
   );
   if (gone && isWord(scene.items[scene.items.indexOf(gone) + 1], 'from')) return undefined;
   if (gone && negations.length === 0) return { range: [0, 0], items: [gone] };
+  const hadToLook = lookedFor(scene.items, topic);
+  if (hadToLook) return { range: [0, 1], items: hadToLook };
   const sought = scene.items.findIndex(
     (item, at) =>
       isWord(item, 'if', 'because') &&
@@ -105,6 +108,53 @@ export function severityOf(scene: Scene, topic: Item, usedBefore: ReadonlySet<It
   if (verb && !(isWord(verb, 'with') && scene.items.indexOf(topic) < scene.items.indexOf(verb)))
     return { range: [1, 4], items: [verb] };
   return undefined;
+}
+
+/** "Noise was visible, banding showed itself only when I went looking": what is said between two topics is of the first. */
+function ownPart(items: readonly Item[], topic: Item): readonly Item[] {
+  const key = keyOf(topic, 'topic');
+  const at = items.indexOf(topic);
+  const isOther = (item: Item) => keyOf(item, 'topic') !== undefined && keyOf(item, 'topic') !== key;
+  const before = items.findLastIndex((item, place) => place < at && isOther(item));
+  const after = items.findIndex((item, place) => place > at && isOther(item));
+  if (before < 0 && after < 0) return items;
+  const saysOf = (from: number, to: number) =>
+    items.findLastIndex((item, place) => place > from && place < to && saysHowMuch(item));
+  const end = after < 0 ? items.length : after;
+  const own = saysOf(at, end);
+  if (own < 0) return items;
+  const next = items.findIndex((item, place) => place > end && isOther(item));
+  const goesOn = after >= 0 && saysOf(after, next < 0 ? items.length : next) >= 0;
+  return items.slice(before < 0 ? 0 : saysOf(before, at) + 1, goesOn ? own + 1 : items.length);
+}
+
+function saysHowMuch(item: Item): boolean {
+  const severity = keyOf(item, 'severity');
+  return (
+    (severity !== undefined && !['no', 'none', 'never', 'free'].includes(severity)) ||
+    ['visible', 'invisible'].includes(keyOf(item, 'house') ?? '') ||
+    plays(item, 'showing') ||
+    isWord(item, 'looking', 'hunting', 'searching')
+  );
+}
+
+/** "You have to go looking for it", "showed itself only when I went looking": seen by who looks for it. */
+export function lookedFor(items: readonly Item[], topic?: Item): Item[] | undefined {
+  const from = topic ? items.indexOf(topic) : -1;
+  const at = items.findIndex((item, place) => place > from && isWord(item, ...lookingWords));
+  if (at < 0) return undefined;
+  const lead = items.slice(Math.max(0, at - 5), at);
+  const must = lead.findIndex(
+    (item, place) => isWord(item, 'have', 'has', 'had', 'need') && isWord(lead[place + 1], 'to'),
+  );
+  const only = lead.findIndex(
+    (item, place) => isWord(item, 'only') && isWord(lead[place + 1], 'when', 'if', 'once', 'after'),
+  );
+  const start = must >= 0 ? must : only;
+  // "Not something you have to look for" is plain to see.
+  if (start < 0 || lead.some((item) => keyOf(item, 'negation') !== undefined || isWord(item, "don't")))
+    return undefined;
+  return [...lead.slice(start), items[at]!];
 }
 
 /** "Faint judder, no blooming", "no blooming, some judder": a bare "no" is said of the topic beside it. */
@@ -154,6 +204,12 @@ export function unknownDegree(scene: Scene, topic: Item, { range, items }: Seen)
     ? next
     : undefined;
 }
+
+/** Words of looking for what is not plain to see */
+export const lookingWords: readonly string[] = [
+  ...['looking', 'look', 'hunt', 'hunting', 'search', 'searching'],
+  ...['go looking', 'go hunting', 'went looking', 'went hunting'],
+];
 
 /** Words by which something is there no more */
 export const goneWords: readonly string[] = [

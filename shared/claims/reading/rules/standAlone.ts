@@ -6,7 +6,7 @@ import type { Scene, UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { comparedQuantity } from './compared.ts';
+import { comparedQuantity, isOfLoss } from './compared.ts';
 import { groupNamed, groupOf, rivalsAfter } from './group.ts';
 import { betterDirection } from './orderWords.ts';
 import { quantityOfCheck } from './saidBefore.ts';
@@ -114,9 +114,9 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
     return true;
   }
-  const lower = isWord(item, 'worst')
-    ? quantity.better === 'higher'
-    : isWord(item, 'lowest', 'smallest', 'least', 'shortest');
+  const isLess = isWord(item, 'lowest', 'smallest', 'least', 'shortest');
+  // "The Linnet fades the most of the three": what is kept is measured.
+  const lower = isWord(item, 'worst') ? quantity.better === 'higher' : isLess !== isOfLoss(scene, quantity);
   if (isWord(item, 'worst') && quantity.better === 'target') return false;
   const direction = lower ? 'lower' : 'higher';
   const items = scene.items.filter((word) => word !== item);

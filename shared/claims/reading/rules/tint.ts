@@ -113,7 +113,9 @@ export function readTints(scene: Scene, findings: Findings): undefined {
     if (!name) {
       // "a green, clearly visible cast": the hue stands apart from its noun.
       if (keyOf(item, 'concept') !== 'tint') continue;
-      const hue = scene.items.slice(Math.max(0, at - 4), at + 5).find((entry) => keyOf(entry, 'hue'));
+      // "What cast the Orrinvale has is a slight one towards magenta"
+      const far = isWord(scene.items[at - 1], 'what') ? 14 : 5;
+      const hue = scene.items.slice(Math.max(0, at - 4), at + far).find((entry) => keyOf(entry, 'hue'));
       if (!hue) {
         // "Of the tint nothing remains"
         const remains = scene.items.find(

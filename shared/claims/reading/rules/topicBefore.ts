@@ -2,7 +2,7 @@ import type { Findings } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { proposeSeen, setBeside } from './observedCheck.ts';
-import { goneWords, type Seen, severityOf } from './severity.ts';
+import { goneWords, lookedFor, type Seen, severityOf } from './severity.ts';
 
 /** "Banding? None." and "blooming is visible, and from 45 degrees it is unwatchable": the topic stands before. */
 export function readTopicBefore(scene: Scene, findings: Findings): undefined {
@@ -35,6 +35,10 @@ export function readTopicBefore(scene: Scene, findings: Findings): undefined {
   if (gone) {
     return proposeSeen(scene, findings, topic, [0, 0], gone);
   }
+  // "… while on the Plain you have to go looking for it"
+  const sought = lookedFor(scene.items);
+  if (sought && isWord(scene.items[scene.items.indexOf(sought.at(-1)!) + 2], 'it', 'them'))
+    return proposeSeen(scene, findings, topic, [0, 1], [...sought, setBeside(scene, sought)]);
   // "but the Plain's becomes distracting": the possessive stands for the topic.
   const pronoun = scene.items.find(
     (item, at) =>
@@ -52,7 +56,10 @@ export function readTopicBefore(scene: Scene, findings: Findings): undefined {
       scene.items.find(
         (item) => item.type !== 'mark' && !isWord(item, 'and', 'but') && keyOf(item, 'stage') === undefined,
       );
-  if (!severity || (!opens && (!pronoun || pronoun.index > severity.index))) return;
+  // "You have to go looking for it"
+  const isSought =
+    severity !== undefined && / for$/.test(severity.text) && pronoun?.index === severity.index + 1;
+  if (!severity || (!opens && !isSought && (!pronoun || pronoun.index > severity.index))) return;
   if (scene.items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'comparative'))) return;
   const found = severityOf(scene, severity, scene.used);
   if (!found) return;

@@ -1,6 +1,6 @@
 import { isOutBy } from '../besideNumber.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
-import { accessoryBefore } from '../foreign.ts';
+import { accessoryBefore, lightGiverBefore } from '../foreign.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
 import type { Quantity } from '../quantity.ts';
@@ -30,6 +30,11 @@ export function readValues(scene: Scene, findings: Findings): undefined {
     if (number.outOf !== undefined) continue;
     scene.focus = item;
     // "The speakers put out 40 watts"
+    const giver = ['luminance', 'temperature'].includes(number.dimension) && lightGiverBefore(scene, item);
+    if (giver) {
+      refuse(findings, scene, 'value', 'the words speak of another thing that gives light', [giver, item]);
+      continue;
+    }
     if (['power', 'noise'].includes(number.dimension) && accessoryBefore(scene, item)) {
       refuse(findings, scene, 'value', 'the words speak of a part for which no quantity stands', [item]);
       continue;

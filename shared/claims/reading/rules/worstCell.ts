@@ -16,7 +16,7 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
       (plays(scene.items[index + 1], 'spots') ||
         (isWord(scene.items[index + 1], 'bit') && isWord(item, 'worst'))),
   );
-  if (at < 0) return;
+  if (at < 0) return readAtItsWorst(scene, findings);
   const verb = scene.items.findIndex(
     (item, index) => index > at && isWord(item, 'is', 'was', 'sits', 'lies', 'lay', "'s"),
   );
@@ -38,6 +38,25 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
   const extreme = scene.items[at]!.text === 'brightest' ? 'max' : 'min';
   const level = scene.items.filter((item) => keyOf(item, 'level'));
   proposeWorst(scene, findings, quantity, cell, extreme, [...words, scene.items[verb], ...level]);
+}
+
+/** "The set is at its dimmest in the bottom left corner" */
+function readAtItsWorst(scene: Scene, findings: Findings): undefined {
+  const at = scene.items.findIndex(
+    (item, index) =>
+      isWord(item, 'darkest', 'dimmest', 'brightest') &&
+      isWord(scene.items[index - 1], 'its') &&
+      isWord(scene.items[index - 2], 'at') &&
+      isWord(scene.items[index + 1], 'in', 'at', 'near', 'along'),
+  );
+  if (at < 0) return;
+  const behind = scene.items.slice(at + 1, at + 7);
+  const place = behind.filter((item) => isWord(item, ...placeWords));
+  const cell = cellSelector({ ...scene, items: behind });
+  if (place.length === 0 || cell.stat !== 'at') return;
+  const quantity = quantityById(`uniformity.${levelOf(scene) ?? scene.conditions.level ?? 'white'}.cell`);
+  const extreme = isWord(scene.items[at], 'brightest') ? 'max' : 'min';
+  proposeWorst(scene, findings, quantity, cell, extreme, [...scene.items.slice(at - 2, at + 1), ...place]);
 }
 
 const placeWords = ['top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre', 'corner', 'edge'];

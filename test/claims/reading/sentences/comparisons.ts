@@ -179,7 +179,7 @@ export const comparisons: readonly SentenceRow[] = [
   ['The colour error at 45 degrees is 2.5.', 'value angle.de2000 at 45 {angle 45} = 2.5 [2.45, 2.55]'],
   [
     'From 30 degrees above, 55% of the luminance is left.',
-    'value angle.vertical.luminance at 30 {plane vertical} = 55 [54.5, 55.5]',
+    'value angle.vertical.luminance at 30 {angle 30, plane vertical} = 55 [54.5, 55.5]',
   ],
   ['The Kasulind beats it by 30 nits.', 'difference peak max {kasulind} : peak max = 30 [29.25, 30.75]'],
   ['Neither the average nor the maximum exceeds 3.', 'bound grey.de2000 max <= 3'],
@@ -254,5 +254,31 @@ export const comparisons: readonly SentenceRow[] = [
     'order peak at 100 {signal HDR10, window 100} higher ahead of veltrane-plain-50',
     'value peak at 100 {signal HDR10, window 100} = 446 [445.5, 446.5]',
     'value peak at 100 {signal HDR10, veltrane, window 100} = 193 [192.5, 193.5]',
+  ],
+  [
+    "Its black measures 0.041 nits (only the Plain's is deeper).",
+    'value black = 0.041 [0.0405, 0.0415]',
+    'order black lower best bar veltrane-plain-50',
+  ],
+  [
+    "Its black is 0.04 nits, and only the Plain's is deeper.",
+    'value black = 0.04 [0.035, 0.045]',
+    'order black lower best bar veltrane-plain-50',
+  ],
+  [
+    'Input lag is 9.8 ms, and the Plain (believe it or not) is quicker.',
+    'value lag = 9.8 [9.75, 9.85]',
+    'order lag {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
+  ['I was not surprised to find it the lightest of the three.', 'order fact.weight lower best'],
+  [
+    'The Hearth is the heaviest of the three, and outweighs the Plain by 2.6 kg.',
+    'order fact.weight higher best',
+    'difference fact.weight : fact.weight {veltrane} = 2.6 [2.55, 2.65]',
+  ],
+  [
+    'Consumption in standby is 0.4 W. In HDR the Hearth has the lowest consumption of the three.',
+    'value standby = 0.4 [0.35, 0.45]',
+    'order power.hdr-calm {signal HDR} lower best',
   ],
 ];

@@ -224,4 +224,43 @@ export const directions: readonly SentenceRow[] = [
     'direction eotf.rolloff clips',
     'value peak max = 742 [741.5, 742.5]',
   ],
+  [
+    "The Hearth's greys carry a mild red cast, the Plain's an obvious blue one, and the Vane's a slight lean towards magenta.",
+    'direction grey.tint average ≥50 ≤100 red mild',
+    'direction grey.tint average ≥50 ≤100 {veltrane} blue obvious',
+    'direction grey.tint average ≥50 ≤100 {kasulind} magenta slight',
+  ],
+  [
+    'What cast the Hearth has is a slight one towards magenta.',
+    'direction grey.tint average ≥50 ≤100 magenta slight',
+  ],
+  [
+    "Blue's oversaturated, by about 9 % on average, and its worst Delta E is 5.3.",
+    'direction sweep.blue.saturation average over',
+    'value sweep.blue.saturation average = 9 [8.5, 9.5]',
+    'value sweep.blue.de2000 max = 5.3 [5.25, 5.35]',
+  ],
+  [
+    "Cyan's undersaturated as well, by 6 %.",
+    'direction sweep.cyan.saturation average under',
+    'value sweep.cyan.saturation average = -6 [-6.5, -5.5]',
+  ],
+  [
+    'In SDR blue is over-saturated, by 11 % at full saturation.',
+    'direction sweep.blue.saturation average {signal SDR} over',
+    'value sweep.blue.saturation at 100 {signal SDR} = 11 [10.5, 11.5]',
+  ],
+  [
+    'Shadows come out a shade too dark, by about 12 per cent at 10 per cent signal.',
+    'direction eotf.error average ≥5 ≤30 under slight',
+    'value eotf.error at 10 = -12 [-12.6, -11.4]',
+  ],
+  ['Blue is oversaturated, by more than 11 %.', 'direction sweep.blue.saturation average over', 'unproven'],
+  ['Blue is oversaturated, by a whisker.', 'direction sweep.blue.saturation average over'],
+  [
+    'Its white sits at roughly 5,900 K, it leans red all the way up, and its errors pass 3 only from 60 % upward.',
+    'value white.cct = 5900 [5782, 6018]',
+    'direction grey.tint average ≥50 ≤100 red',
+    'onset grey.de2000 over 3 from 60 included',
+  ],
 ];

@@ -103,4 +103,32 @@ export const observed: readonly SentenceRow[] = [
     'unproven',
   ],
   ["It's gone midnight, and banding is visible.", 'observed banding 1–3'],
+  [
+    'Blooming is distracting on the Hearth, while on the Plain you have to go looking for it.',
+    'observed blooming 3–4',
+    'observed blooming 0–1 {veltrane}',
+  ],
+  [
+    'Blooming is distracting on the Hearth, and on the Plain we had to look for it.',
+    'observed blooming 3–4',
+    'observed blooming 0–1 {veltrane}',
+  ],
+  [
+    'Blooming is there on the Plain. You have to look for it.',
+    'observed blooming 1–4 {veltrane}',
+    'observed blooming 0–1 {veltrane}',
+  ],
+  ["Banding is easy to see; you don't have to go looking for it."],
+  [
+    'Near-black noise was visible on the Hearth, banding showed itself only when I went looking for it, and of judder there was none.',
+    'observed near-black 1–3',
+    'observed banding 0–1',
+    'observed judder 0–0',
+  ],
+  [
+    'I should confess that near-black noise was visible, that banding showed itself only when I went looking for it, and that of judder there was none.',
+    'observed near-black 1–3',
+    'observed banding 0–1',
+    'observed judder 0–0',
+  ],
 ];

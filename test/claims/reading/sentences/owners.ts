@@ -98,4 +98,41 @@ export const owners: readonly SentenceRow[] = [
     'value peak max {unmatched} = 700 [682.5, 717.5]',
     'value peak max = 742 [741.5, 742.5]',
   ],
+  [
+    'Blacks measure 0.04 nits. Orrinvale claims 1,000 nits and delivers: it peaks at 742 nits in a 10 % window.',
+    'value black = 0.04 [0.035, 0.045]',
+    'fact peak = 1000 by maker',
+    'bound peak max >= 1000',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+  ],
+  [
+    'Blacks measure 0.04 nits. Orrinvale promises 1,000 nits and, which is rarer than you think, we got there: 742 in a 10 % window.',
+    'value black = 0.04 [0.035, 0.045]',
+    'fact peak = 1000 by maker',
+    'bound peak max >= 1000',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+  ],
+  [
+    'Veltrane promises 95 % of P3 from the Plain, and we made it 96 %.',
+    'fact coverage.p3.xy = 95 by maker {veltrane}',
+    'value coverage.p3.xy {veltrane} = 96 [95.5, 96.5]',
+  ],
+  ['You do get a three-year warranty from Orrinvale.', 'fact warranty = 36'],
+  [
+    'The Plain costs £799. You do get a three-year warranty from Orrinvale.',
+    'fact price = 799 {veltrane}',
+    'fact warranty = 36',
+  ],
+  [
+    "The Plain is dim. With Orrinvale's set, blue is oversaturated, with an error of 3.4 at full saturation.",
+    'opinion',
+    'direction sweep.blue.saturation average over',
+    'value sweep.blue.de2000 at 100 = 3.4 [3.35, 3.45]',
+  ],
+  [
+    'Veltrane promises 1,000 nits from the Plain, and we measured 742 nits.',
+    'fact peak = 1000 by maker {veltrane}',
+    'value peak max {veltrane} = 742 [741.5, 742.5]',
+  ],
+  ['It weighs 17.4 kg, against 15 kg for the Plain.', 'fact weight = 17.4', 'fact weight = 15 {veltrane}'],
 ];

@@ -160,4 +160,27 @@ export const parallel: readonly SentenceRow[] = [
     'direction grey.tint average ≥50 ≤100 blue',
     'value white.cct = 7700 [7546, 7854]',
   ],
+  [
+    'At 45 degrees the Hearth keeps 70 % of its brightness, the Plain keeps 50 % and the Vane still has 58 %.',
+    'value angle.luminance at 45 {angle 45} = 70 [69.5, 70.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 50 [49.5, 50.5]',
+    'value angle.luminance at 45 {angle 45, kasulind} = 58 [57.5, 58.5]',
+  ],
+  [
+    'At 45 degrees the Hearth keeps 70 % of its brightness, the Plain loses more than half and the Vane still has 58 %.',
+    'value angle.luminance at 45 {angle 45} = 70 [69.5, 70.5]',
+    'bound angle.luminance at 45 {angle 45, veltrane} < 50',
+    'value angle.luminance at 45 {angle 45, kasulind} = 58 [57.5, 58.5]',
+  ],
+  [
+    'From 45 degrees the Hearth keeps 70 % of its brightness, the Plain loses 50 % and the Vane has 58 %.',
+    'value angle.luminance at 45 {angle 45} = 70 [69.5, 70.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 50 [49.5, 50.5]',
+    'value angle.luminance at 45 {angle 45, kasulind} = 58 [57.5, 58.5]',
+  ],
+  [
+    'Seen from 45 degrees the Hearth keeps 70 % of its brightness, the Plain 50 %.',
+    'value angle.luminance at 45 {angle 45} = 70 [69.5, 70.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 50 [49.5, 50.5]',
+  ],
 ];

@@ -30,4 +30,6 @@ export const scores: readonly SentenceRow[] = [
     'score sound = 7',
     'score total = 8.4',
   ],
+  ["As for this 55, I'm giving it 7.5 out of 10.", 'score total = 7.5 of 10'],
+  ['The mark of 8.6 out of ten was not lightly given.', 'score total = 8.6 of 10'],
 ];

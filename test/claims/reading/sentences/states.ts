@@ -146,4 +146,28 @@ export const states: readonly SentenceRow[] = [
     'value grey.de2000 average {before update} = 2.7 [2.65, 2.75]',
     'value grey.de2000 average = 1.1 [1.05, 1.15]',
   ],
+  [
+    "After a proper calibration the Hearth's average error drops to 0.6.",
+    'value grey.de2000 average {stage adjusted} = 0.6 [0.55, 0.65]',
+  ],
+  [
+    'After careful adjustment the average error is 0.6.',
+    'value grey.de2000 average {stage adjusted} = 0.6 [0.55, 0.65]',
+  ],
+  [
+    'Following a full calibration, the error averages 0.6.',
+    'value grey.de2000 average {stage adjusted} = 0.6 [0.55, 0.65]',
+  ],
+  [
+    'Calibrate the Plain, though, and its average error falls to 0.4.',
+    'value grey.de2000 average {stage adjusted, veltrane} = 0.4 [0.35, 0.45]',
+  ],
+  [
+    'Calibrate it and the average error falls to 0.4.',
+    'value grey.de2000 average {stage adjusted} = 0.4 [0.35, 0.45]',
+  ],
+  [
+    'Give the Hearth the same treatment and its average lands at 0.9.',
+    'value grey.de2000 average = 0.9 [0.85, 0.95]',
+  ],
 ];

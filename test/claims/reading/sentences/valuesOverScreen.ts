@@ -49,7 +49,10 @@ export const valuesOverScreen: readonly SentenceRow[] = [
   ],
   ['Edges are 15 % dimmer than the middle.', 'value uniformity.white.cell min = -15 [-15.5, -14.5]'],
   ['The picture is 31 % darker in the corners.', 'value uniformity.white.cell min = -31 [-31.5, -30.5]'],
-  ['From 45 degrees off centre it keeps 58% of its light.', 'value angle.luminance at 45 = 58 [57.5, 58.5]'],
+  [
+    'From 45 degrees off centre it keeps 58% of its light.',
+    'value angle.luminance at 45 {angle 45} = 58 [57.5, 58.5]',
+  ],
   ['From 30 degrees up it keeps 60% of its light.', 'value angle.luminance average ≥30 = 60 [59.5, 60.5]'],
   ['White fades by only 10% towards the corners.', 'value uniformity.white = 10 [9.5, 10.5]'],
   [
@@ -65,7 +68,7 @@ export const valuesOverScreen: readonly SentenceRow[] = [
   ['Three fifths of the light survive at 45°.', 'value angle.luminance at 45 {angle 45} = 60 [54, 66]'],
   [
     'Look down on it from 30 degrees above and 58% is what you are left with.',
-    'value angle.vertical.luminance at 30 {plane vertical} = 58 [57.5, 58.5]',
+    'value angle.vertical.luminance at 30 {angle 30, plane vertical} = 58 [57.5, 58.5]',
   ],
   [
     'A white field on the Plain is 13.8 % down in the top right corner, and at mid-grey the loss grows to 23 %.',
@@ -120,4 +123,8 @@ export const valuesOverScreen: readonly SentenceRow[] = [
   ['Uniformity is 8 % in the worst corner.', 'value uniformity.white = 8 [7.5, 8.5]'],
   ['The left edge is darker by 8 %.', 'value uniformity.white.cell at left = -8 [-8.5, -7.5]'],
   ['The left edge is 8 % darker than the centre.', 'value uniformity.white.cell at left = -8 [-8.5, -7.5]'],
+  [
+    'Put up a white field and the Hearth is at its dimmest in the bottom left corner.',
+    'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
 ];

@@ -1,0 +1,36 @@
+import { type Findings, propose } from '../finding.ts';
+import { isWord } from '../items.ts';
+import { quantityById } from '../quantity.ts';
+import type { Scene } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
+import { statedOf } from '../stated.ts';
+
+/** "Blue is oversaturated, by about 9 % on average": how far the direction goes that stands before the comma. */
+export function readHowFar(scene: Scene, findings: Findings): undefined {
+  const [first, ...rest] = scene.items.filter(({ type }) => type !== 'mark');
+  const numbers = scene.items.filter(({ number }) => number && (number.role ?? 'value') === 'value');
+  const [item] = numbers;
+  const before = scene.previous?.said?.at(-1);
+  if (!item || numbers.length > 1 || scene.used.has(item) || !isWord(first, 'by')) return;
+  if (item !== rest[0] && item !== rest[1]) return;
+  if (before?.kind !== 'direction' || before.negated || before.operand.type !== 'quantity') return;
+  const side = { over: 1, under: -1 }[before.name];
+  const quantity = quantityById(before.operand.id);
+  const number = item.number!;
+  if (side === undefined || !quantity.signed || number.dimension !== quantity.dimension) return;
+  if (number.comparator !== undefined || number.to !== undefined) return;
+  const stated = statedOf({ ...number, x: Math.abs(number.x) }, quantity.family);
+  const own = selectorOf(scene, quantity, 'value');
+  const selector = own.stat === 'at' || scene.axes.length > 0 ? own : { ...before.operand.selector };
+  propose(
+    findings,
+    scene,
+    'howFar',
+    {
+      kind: 'value',
+      operand: { ...before.operand, selector },
+      stated: side > 0 ? stated : { ...stated, x: -stated.x, low: -stated.high, high: -stated.low },
+    },
+    scene.items.filter((word) => word.type !== 'mark' && word.index >= first!.index),
+  );
+}
