@@ -57,6 +57,7 @@ function namesSetFirst(items: readonly Item[]): boolean {
         .some(
           (item) =>
             keyOf(item, 'verb') !== undefined ||
+            isWord(item, 'has', 'is', 'weighs', 'comes', 'gets') ||
             ['clips', 'rolls-off'].includes(keyOf(item, 'direction') ?? ''),
         ))
   );
@@ -223,7 +224,10 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   let pending: Item[] = [];
   for (const [order, piece] of pieces.entries()) {
     const ends = piece.items.some((item) => ['clips', 'rolls-off'].includes(keyOf(item, 'direction') ?? ''));
-    const contrasts = piece.joiner === 'whereas' && (hasVerb(piece.items) || ends);
+    // "…, whereas those of the Tarn go the other way"
+    const ofOther =
+      isWord(piece.items[1], 'those', 'that') && isWord(piece.items[2], 'of') && namesSet(piece.items);
+    const contrasts = piece.joiner === 'whereas' && (hasVerb(piece.items) || ends || ofOther);
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
     if (contrasts && pending.length > 0 && hasVerb(pending)) {
       clauses.push(pending);
@@ -278,7 +282,13 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         piece.mark === ';' ||
         piece.mark === '—' ||
         (piece.joiner !== '' && piece.joiner !== 'with' && hasVerb(piece.items));
-      if (leads || pending.length > 0) pending.push(...piece.items);
+      // "White varies by 4 %, which I could not see, and at 19 dB(A) it is …": said in passing of what stands before.
+      const isPassing =
+        piece.joiner === 'which' &&
+        last !== undefined &&
+        piece.items.some((item) => isWord(item, 'i', 'we')) &&
+        piece.items.some((item) => isWord(item, 'could', "couldn't", 'can', "can't", 'cannot'));
+      if ((leads && !isPassing) || pending.length > 0) pending.push(...piece.items);
       else last.push(...piece.items);
       continue;
     }

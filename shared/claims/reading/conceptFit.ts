@@ -58,10 +58,11 @@ const possible: Readonly<
   Record<string, { dimension: string; bounds: readonly [least: number, most: number] }>
 > = {
   gamma: { dimension: '', bounds: [1, 4] },
+  contrast: { dimension: '', bounds: [20, Number.POSITIVE_INFINITY] },
   black: { dimension: 'luminance', bounds: [0, 5] },
 };
 
-/** Could the number be of this concept? "From 0.8 to 0.28" is no gamma, and 1,000 nits are no black. */
+/** Could the number be of this concept? "From 0.8 to 0.28" is no gamma, 1.9 no contrast, and 1,000 nits are no black. */
 export function isPossible(concept: string, number: NumberPhrase | undefined): boolean {
   const { dimension, bounds } = possible[concept] ?? {};
   if (!bounds || !number || number.dimension !== dimension) return true;

@@ -86,11 +86,28 @@ function isWish(items: readonly Item[], at: number): boolean {
       'try',
     ) &&
     !items.slice(at, mark).some((item) => item.number !== undefined || isAnchor(item));
-  if (advice) return true;
+  if (advice || isAboutRoom(items, at, mark)) return true;
   return (
     there > at &&
     isWord(items[at + 1], 'you', 'your', "you're") &&
     !items.slice(at, there).some((item) => isAnchor(item))
+  );
+}
+
+/** "If the wall will not stretch, a 65-inch version costs £1,399": it costs so much whatever the wall does. */
+function isAboutRoom(items: readonly Item[], at: number, mark: number): boolean {
+  const said = items.slice(at + 1, mark);
+  return (
+    mark > at &&
+    said.length > 0 &&
+    said.length <= 7 &&
+    isWord(items[mark], ',') &&
+    isWord(said[0], 'the', 'your', 'you', 'that', 'this', 'space', 'money') &&
+    said.some((item) =>
+      isWord(item, 'wall', 'room', 'lounge', 'budget', 'space', 'shelf', 'sofa', 'money', 'purse'),
+    ) &&
+    !said.some((item) => item.number !== undefined || isAnchor(item)) &&
+    items.slice(mark).some(({ number }) => number?.role === 'size')
   );
 }
 

@@ -1,5 +1,5 @@
 import type { Operand, Selector, StatedConditions } from '../../contract/check.ts';
-import { keyOf } from './items.ts';
+import { isWord, keyOf } from './items.ts';
 import type { Quantity } from './quantity.ts';
 import type { Scene } from './scene.ts';
 
@@ -39,8 +39,10 @@ export function operandOf(
 ): Operand {
   if (quantity.id.startsWith('fact:')) return { type: 'fact', key: quantity.id.slice(5), conditions };
   const id = levelled(quantity.id, conditions);
-  const others =
-    quantity.id.startsWith('angle.de') && !leavesDefinitionOpen(scene) ? undefined : quantity.others;
+  const isNamed = quantity.id.startsWith('angle.de')
+    ? !leavesDefinitionOpen(scene)
+    : quantity.dimension === 'de' && saysColourOnly(scene);
+  const others = isNamed ? undefined : quantity.others;
   return {
     type: 'quantity',
     id,
@@ -58,6 +60,16 @@ function leavesDefinitionOpen({ sentence }: Scene): boolean {
   return (
     sentence.some((item) => keyOf(item, 'concept') === 'error' && !/shift/.test(item.text)) &&
     !sentence.some((item) => /colou?r/.test(item.text))
+  );
+}
+
+/** "Colour only, the error …", "without luminance": the definition is named, and no other is heard. */
+function saysColourOnly({ sentence }: Scene): boolean {
+  return sentence.some(
+    (item, at) =>
+      (/\bcolou?r$/.test(item.text) && isWord(sentence[at + 1], 'only', 'alone')) ||
+      isWord(item, 'without luminance', 'ignoring luminance', 'excluding luminance') ||
+      (isWord(item, 'luminance') && isWord(sentence[at + 1], 'aside', 'excluded', 'ignored')),
   );
 }
 

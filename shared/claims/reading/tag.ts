@@ -274,6 +274,8 @@ function attachNeighbours(items: Item[]): void {
  */
 function deniesNothing(tokens: readonly Token[], at: number): boolean {
   const next = tokens[at + 1]?.text;
+  // "Without luminance the average is 2.4" names the definition.
+  if (next === 'luminance' && /^(?:without|excluding|ignoring)$/.test(tokens[at]!.text)) return true;
   return (
     next !== undefined &&
     /^(?:only|just|merely|simply|surprised|surprising|surprisingly|surprise|astonished|astonishing|lightly|unexpected|unexpectedly|coincidentally|ashamed|sorry)$/.test(

@@ -65,6 +65,17 @@ function promisedSet({ units, context }: Scene): string | undefined {
   return others.length === 0 ? maker.id : undefined;
 }
 
+/** "On my left is the Plain, and you can have that one for £599": the one set that the clause before named. */
+function onlySetBefore({ items, previous, carry, context }: Scene): string | undefined {
+  const points = items.some(
+    (item, at) => isWord(item, 'that') && isWord(items[at + 1], 'one', 'set', 'model', 'television'),
+  );
+  const [mention, second] = previous?.units ?? [];
+  if (!points || !mention || second) return undefined;
+  const id = resolveMention(mention, carry, context);
+  return id === context.own ? undefined : id;
+}
+
 const across = ['across', 'over', 'around', 'of', 'off', 'in', 'on', 'from', 'to'];
 
 const apart = 'the words say how far two sets lie apart, not what was measured';
@@ -144,7 +155,7 @@ export function settleUnit(scene: Scene): void {
     scene.unit = undefined;
   } else if (pronounKey === 'it' || takesUpSet(scene)) {
     scene.unitNamed = true;
-    scene.unit = earlier;
+    scene.unit = earlier ?? onlySetBefore(scene);
     if (!previous && carry.unitIsOld && earlier !== undefined && !inSection)
       scene.unitProblem = 'the set was named two sentences before, and a pronoun reaches no further than one';
   } else if (inSection) {

@@ -53,7 +53,7 @@ export const factWords: Readonly<Record<string, FactWord>> = {
     unit: 'length',
   },
   warranty: {
-    phrases: `warranty; guarantee; guaranteed; years/months of cover; year's cover; years' cover; guarantees; warrantied; warranties`,
+    phrases: `warranty; guarantee; guaranteed; of cover; year's cover; years' cover; guarantees; warrantied; warranties`,
     unit: 'months',
   },
   zones: { phrases: `dimming zone(s); zone(s); backlight zone(s); local dimming zone(s)`, unit: 'count' },

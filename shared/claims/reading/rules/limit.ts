@@ -121,12 +121,11 @@ export function limitCheck(
     selector = { ...selector, stat: 'min' };
   // "Not every level stays below 3" needs one past it; "hardly any level exceeds 3" lets none be.
   const open = scene.items.findIndex((item) => ['all', 'any'].includes(keyOf(item, 'stat') ?? ''));
-  if (
-    open > 0 &&
-    keyOf(scene.items[open - 1], 'negation') === 'not' &&
-    ['min', 'max'].includes(selector.stat)
-  ) {
-    const any = keyOf(scene.items[open], 'stat') === 'any';
+  const denied = scene.items.findIndex((item) => keyOf(item, 'negation') === 'not');
+  if (open > denied && denied >= 0 && ['min', 'max'].includes(selector.stat)) {
+    // "Does not exceed 3 at any level" and "… anywhere" let none be, "does not stay below 3 at all levels" one.
+    const any =
+      /^(?:any|wherever)/.test(scene.items[open]!.text) || keyOf(scene.items[open], 'stat') === 'any';
     selector = { ...selector, stat: over === any ? 'min' : 'max' };
   }
   // "Within 5 %" of a signed error binds both sides.

@@ -22,11 +22,15 @@ export function operatorOf(
     scale = 1.25;
   } else if (comparator && comparator !== 'upTo') op = comparator as BoundOp;
   if (op) {
-    for (let left = at - 1; left >= Math.max(0, at - 5); left -= 1) {
-      const entry = scene.items[left]!;
-      items.push(entry);
-      if (keyOf(entry, 'comparator') || ['rise', 'fall'].includes(keyOf(entry, 'verb') ?? '')) break;
-    }
+    // "No longer passes ΔE2000 3": the words from the one that compares to the number.
+    const from = scene.items.findLastIndex(
+      (entry, place) =>
+        place < at &&
+        place >= at - 5 &&
+        (keyOf(entry, 'comparator') !== undefined ||
+          ['rise', 'fall', 'exceed'].includes(keyOf(entry, 'verb') ?? '')),
+    );
+    if (from >= 0) items.push(...scene.items.slice(from, at).reverse());
     const after = scene.items.slice(at + 1, at + 6).find((entry) => keyOf(entry, 'trailing'));
     if (after && !scene.items[at - 1]?.meanings.some((meaning) => meaning.kind === 'comparator'))
       items.push(after);

@@ -158,7 +158,12 @@ export function valueProblem(
     return { why: 'the number says how far two sets lie apart, not what was measured', alone: true };
   if (isWord(last, 'of') && isWord(second, 'difference', 'gap', 'gain', 'drop', 'rise', 'margin', 'lead'))
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
-  if (number.dimension === 'luminance' && number.state === undefined && hasKey(scene, 'verb', 'cost'))
+  if (
+    number.dimension === 'luminance' &&
+    number.state === undefined &&
+    hasKey(scene, 'verb', 'cost') &&
+    !hasKey(scene, 'verb', 'reach')
+  )
     return { why: 'the number is what is lost, and the words do not say of what', alone: true };
   if (number.to !== undefined && /^uniformity\..*cell$/.test(quantity.id))
     return { why: 'the words do not say of which cells each number is' };

@@ -137,7 +137,12 @@ function readShareMore(scene: Scene, findings: Findings): undefined {
   const price = quantityById('fact:price');
   const operand = (of: string) =>
     operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, scene.context.own));
-  const check = { kind: 'ratio' as const, a: operand(id), b: operand(scene.context.own), stated };
+  // "Against the Plain the Hearth is brighter for 25 % more money": who costs so much stands before.
+  const { own } = scene.context;
+  const named = scene.units.find(({ role, item }) => role === 'subject' && item.index < anchor.index);
+  const isOwn = named !== undefined && resolveMention(named, scene.carry, scene.context) === own;
+  const [a, b] = isOwn ? [own, id] : [id, own];
+  const check = { kind: 'ratio' as const, a: operand(a), b: operand(b), stated };
   propose(findings, scene, 'ratio', check, [...words, hedge]);
 }
 

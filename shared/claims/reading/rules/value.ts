@@ -84,7 +84,9 @@ export function readValues(scene: Scene, findings: Findings): undefined {
       !statOf(scene) &&
       !inWindow &&
       // "The Kasulind beats both, at two point four"
-      !scene.said?.some(({ kind }) => kind === 'order')
+      !scene.said?.some(({ kind }) => kind === 'order') &&
+      // "Kasulind quotes 12 ms of lag, and I got twelve point eight"
+      !scene.previous?.said?.some((check) => check.kind === 'fact' && check.by)
     )
       continue;
     const words: (Item | undefined)[] = [

@@ -40,14 +40,14 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
   proposeWorst(scene, findings, quantity, cell, extreme, [...words, scene.items[verb], ...level]);
 }
 
-/** "The set is at its dimmest in the bottom left corner" */
+/** "The set is at its dimmest in the bottom left corner", "a white field is dimmest in the top right" */
 function readAtItsWorst(scene: Scene, findings: Findings): undefined {
   const at = scene.items.findIndex(
     (item, index) =>
       isWord(item, 'darkest', 'dimmest', 'brightest') &&
-      isWord(scene.items[index - 1], 'its') &&
-      isWord(scene.items[index - 2], 'at') &&
-      isWord(scene.items[index + 1], 'in', 'at', 'near', 'along'),
+      ((isWord(scene.items[index - 1], 'its') && isWord(scene.items[index - 2], 'at')) ||
+        isWord(scene.items[index - 1], 'is', 'was', 'looks', "'s")) &&
+      isWord(scene.items[index + 1], 'in', 'at', 'near', 'along', 'towards', 'toward'),
   );
   if (at < 0) return;
   const behind = scene.items.slice(at + 1, at + 7);
