@@ -85,7 +85,10 @@ export function cellOf(scene: Scene): Subject | undefined {
     !corner ||
     !scene.items.some(
       (item, at) =>
-        isWord(item, 'centre', 'middle') ||
+        (isWord(item, 'centre', 'middle') &&
+          !scene.items
+            .slice(at + 1, at + 4)
+            .some((next) => isWord(next, 'sofa', 'couch', 'room', 'row', 'bench', 'seat', 'settee'))) ||
         /^(?:darker|dimmer|brighter)/.test(item.text) ||
         // "The bottom left corner loses 14 %", "the worst cell, bottom right: −14 %"
         (placed &&

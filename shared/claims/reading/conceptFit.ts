@@ -13,6 +13,7 @@ const conceptsByDimension: Readonly<Record<string, readonly string[]>> = {
     'coverage',
     'area',
     'luminance',
+    'sdrWhite',
     'peak',
     'hold',
     'uniformity',

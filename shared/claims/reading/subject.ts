@@ -109,6 +109,8 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       key !== 'black' &&
       // "The Plain takes 21.6 ms"
       !(dimension === 'time' && key === 'power' && isWord(item, 'takes') && spokeOfTime(scene)) &&
+      // "Keep that patch on for three minutes and it gives 690 nits"
+      !(dimension === 'luminance' && key === 'chartError') &&
       // "The error has come down to 9 %": a share's error is that of what was spoken of.
       !(dimension === 'percent' && key === 'error') &&
       // "Passes 3 from 40 % saturation upwards": a place on the scale.
@@ -190,6 +192,16 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   if (['tint', 'whitePoint', 'cct'].includes(carried ?? '') && dimension === undefined && seesSteps(scene))
     return errorSubject(scene, 'greyError', undefined);
   if (carried && fits(carried, dimension)) return byConcept(scene, carried, undefined, dimension);
+  // "It peaks at 742 nits. Give that window a couple of minutes and it settles at 690"
+  const goesOn =
+    dimension === '' &&
+    !own &&
+    near?.number !== undefined &&
+    near.number.x >= 20 &&
+    near.number.outOf === undefined &&
+    /^(?:peak|peak\.sustained|white)$/.test(scene.carry.said?.id ?? '') &&
+    ['reach', 'fall', 'stay'].includes(keyOf(scene.items[scene.items.indexOf(near) - 1], 'verb') ?? '');
+  if (goesOn) return luminanceSubject(scene, 'luminance', undefined, 'luminance');
   if (
     dimension === '' &&
     near?.number &&

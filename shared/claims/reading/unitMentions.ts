@@ -206,6 +206,16 @@ function isGivenBy(
   );
 }
 
+/** "On my left is the Plain": a place leads, and what is there follows. */
+function isPointedAt(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    at <= 6 &&
+    isWord(left, 'is', 'stands', 'sits', 'hangs', 'comes') &&
+    isWord(items[0], 'on', 'to', 'in', 'beside', 'behind', 'next', 'here', 'there', 'at') &&
+    !items.slice(0, at).some((item) => item.number ?? keyOf(item, 'concept'))
+  );
+}
+
 /** "With Veltrane's set, blue is oversaturated" */
 function isWithSet(items: readonly Item[], at: number, left: Item | undefined): boolean {
   return (
@@ -321,6 +331,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       isCommanded(items, before(items, at)) ||
       isGivenBy(items, at, left, maker) ||
       isWithSet(items, at, left) ||
+      isPointedAt(items, at, left) ||
       isHolder(items, at, left, twoBefore)
     )
       role = 'subject';

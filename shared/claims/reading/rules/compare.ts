@@ -21,6 +21,7 @@ import {
   isShareOfOther,
   isValueAfter,
   isValueBefore,
+  isValueOfSubject,
   plainEquative,
   setBefore,
   setTakenUp,
@@ -178,6 +179,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       ) &&
       !scene.used.has(item) &&
       !(comparative?.text === 'undercuts' && !isLedByBy(scene, item)) &&
+      !isValueOfSubject(scene, comparative, item) &&
       (['percent', 'times', 'points'].includes(item.number.dimension) ||
         // "1.5 lower than": a bare number beside the comparing word.
         (item.number.dimension === '' &&

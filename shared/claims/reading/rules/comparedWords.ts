@@ -26,6 +26,18 @@ export function isValueAfter(scene: Scene, comparative: Item, number: Item): boo
   );
 }
 
+/** "The P3 coverage of 84 per cent is lower than the Plain's": the number is what is compared. */
+export function isValueOfSubject({ items }: Scene, comparative: Item | undefined, number: Item): boolean {
+  const at = items.indexOf(number);
+  const end = comparative ? items.indexOf(comparative) : -1;
+  return (
+    end > at &&
+    isWord(items[at - 1], 'of', 'at') &&
+    items.slice(0, at).some((item) => keyOf(item, 'concept') !== undefined) &&
+    items.slice(at + 1, end).some((item) => isWord(item, 'is', 'was'))
+  );
+}
+
 /** "At 139 W the Plain draws more than the Kasulind": a value that leads the clause, and a comparison without a number. */
 export function isValueBefore(scene: Scene, comparative: Item, number: Item): boolean {
   const at = scene.items.indexOf(number);

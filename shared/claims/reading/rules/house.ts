@@ -15,6 +15,14 @@ import { countOfLevels } from './levelCount.ts';
 import { limitCheck, limitWords } from './limit.ts';
 import { onlyThere } from './onlyThere.ts';
 
+/** "Errors become visible at 60 % and stay visible from there up": the onset once more, and nothing new. */
+function repeatsOnset({ items, previous }: Scene): boolean {
+  const from = items.findIndex(
+    (item, at) => isWord(item, 'from') && isWord(items[at + 1], 'there', 'then', 'that'),
+  );
+  return from >= 0 && (previous?.said?.some(({ kind }) => kind === 'onset') ?? false);
+}
+
 /** Words of seeing that are a limit only where the clause speaks of an error. */
 const weak =
   /^(?:see|seen|be seen|show|shows|spot|notice|noticed|accuracy|detectable|in sight|over the line)$/;
@@ -148,6 +156,7 @@ function setsNoLimit(scene: Scene, item: Item, word: string): boolean {
 /** House words that stand for a limit: visible, invisible, imperceptible, reference, accurate. */
 export function readHouseWords(scene: Scene, findings: Findings): undefined {
   readAdjectives(scene, findings);
+  if (repeatsOnset(scene)) return;
   const { limits } = scene.context.house;
   for (const item of scene.items) {
     const word = keyOf(item, 'house');

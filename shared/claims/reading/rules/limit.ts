@@ -96,7 +96,7 @@ export function limitCheck(
     (becomes ||
       (hasKey(scene, 'verb', 'rise', 'exceed') && !saysOnly(scene)) ||
       (hasKey(scene, 'verb', 'cut') && options.houseWord)) &&
-    quantity.axis === 'stimulus' &&
+    (quantity.axis === 'stimulus' || (quantity.axis === 'saturation' && becomes)) &&
     !stays
   ) {
     return {

@@ -78,6 +78,13 @@ export function valueProblem(
     scene.items.slice(0, at).some((word) => isFlagging(word) || isWhile(scene.sentence, word))
   )
     return { why: 'the words do not say when it is so', alone: true };
+  // "It peaks at 742 nits. It settles at 690": after a time that nobody names.
+  if (
+    quantity.id === 'peak' &&
+    /^settle[sd]?(?: at)?$/.test(last?.text ?? '') &&
+    scene.carry.said?.id === 'peak'
+  )
+    return { why: 'the words do not say when it is so', alone: true };
   // "Films are mastered at 4,000 nits", "it needs 742 nits to look good", "we set white to 120 nits"
   const need = scene.items.slice(0, at).find((word) => isWord(word, 'mastered', 'graded', ...needing));
   const setTo =

@@ -94,7 +94,7 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
 }
 
 const links =
-  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|quick|quicker|fast|faster|modern|newer|latest|sort)$/;
+  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort)$/;
 
 /** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
 export function readPartOfPorts(scene: Scene, findings: Findings): undefined {

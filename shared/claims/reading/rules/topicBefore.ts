@@ -64,6 +64,7 @@ export function readTopicBefore(scene: Scene, findings: Findings): undefined {
   const found = severityOf(scene, severity, scene.used);
   if (!found) return;
   const axis = scene.axes.filter(({ kind }) => kind === 'angle').flatMap(({ items }) => items);
+  for (const item of scene.items) if (keyOf(item, 'house') === 'invisible') scene.used.add(item);
   proposeSeen(scene, findings, topic, found.range, [pronoun, ...found.items, ...axis]);
 }
 

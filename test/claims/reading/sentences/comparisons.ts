@@ -281,4 +281,20 @@ export const comparisons: readonly SentenceRow[] = [
     'value standby = 0.4 [0.35, 0.45]',
     'order power.hdr-calm {signal HDR} lower best',
   ],
+  [
+    'The P3 coverage of 84 per cent in xy is lower than that of the Plain.',
+    'value coverage.p3.xy = 84 [83.5, 84.5]',
+    'order coverage.p3.xy lower ahead of veltrane-plain-50',
+  ],
+  [
+    'Against the Plain, though, the Hearth is about 50 % brighter for 25 % more money.',
+    'ratio peak max : peak max {veltrane} = 1.5 [1.475, 1.525]',
+    'ratio fact.price : fact.price {veltrane} = 1.25 [1.245, 1.255]',
+  ],
+  [
+    'White varies by 4.2 %, which I could not see, and at 19 dB(A) it is the quietest of the three.',
+    'unproven',
+    'value noise = 19 [18.5, 19.5]',
+    'order noise lower best',
+  ],
 ];

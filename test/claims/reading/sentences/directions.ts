@@ -263,4 +263,8 @@ export const directions: readonly SentenceRow[] = [
     'direction grey.tint average ≥50 ≤100 red',
     'onset grey.de2000 over 3 from 60 included',
   ],
+  [
+    "The Hearth's greys drift towards blue, whereas those of the Plain go the other way, towards yellow.",
+    'direction grey.tint average ≥50 ≤100 blue',
+  ],
 ];

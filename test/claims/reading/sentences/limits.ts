@@ -239,4 +239,8 @@ export const limits: readonly SentenceRow[] = [
   ['The peak is over a maximum of 700 nits.', 'bound peak max > 700'],
   ['Visible from 20 to 40 %, it vanishes above.', 'bound grey.de2000 min ≥20 ≤40 > 3'],
   ['The error is visible from 20 to 40% on average.', 'bound grey.de2000 average ≥20 ≤40 > 3'],
+  [
+    'Blue errors become visible at 60 % saturation and stay visible from there up.',
+    'onset sweep.blue.de2000 over 3 from 60 included',
+  ],
 ];

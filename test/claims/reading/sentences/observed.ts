@@ -131,4 +131,14 @@ export const observed: readonly SentenceRow[] = [
     'observed banding 0–1',
     'observed judder 0–0',
   ],
+  [
+    "Blooming was there on the Hearth. In a dark room, from straight in front, you won't see it on the Hearth unless you go looking.",
+    'observed blooming 1–4',
+    'observed blooming 0–1 {room dark}',
+  ],
+  [
+    "Blooming was there on the Hearth. Even from the end of the sofa, 45 degrees round, you won't see it unless you look for it.",
+    'observed blooming 1–4',
+    'observed blooming 0–1 {angle 45}',
+  ],
 ];

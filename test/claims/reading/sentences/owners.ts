@@ -135,4 +135,13 @@ export const owners: readonly SentenceRow[] = [
     'value peak max {veltrane} = 742 [741.5, 742.5]',
   ],
   ['It weighs 17.4 kg, against 15 kg for the Plain.', 'fact weight = 17.4', 'fact weight = 15 {veltrane}'],
+  ['On my left is the Veltrane Plain 50, and you can have that one for £599.', 'fact price = 599 {veltrane}'],
+  ['Here is the Plain, which costs £599.', 'fact price = 599 {veltrane}'],
+  [
+    'Its contrast is 5,803:1. The Plain is the tidy sibling here, averaging 1.9.',
+    'value contrast.native = 5803 [5802.5, 5803.5]',
+    'opinion',
+    'unproven',
+  ],
+  ['If the wall will not stretch, a 65-inch version costs £1,399.', 'fact price = 1399 {variantInches 65}'],
 ];

@@ -76,4 +76,9 @@ export const ports: readonly SentenceRow[] = [
     'fact hdmi.count = 3',
     'fact hdmi.count.2.1 = 1',
   ],
+  [
+    'There are four HDMI sockets back here, and two of them are proper 2.1 ones.',
+    'fact hdmi.count = 4',
+    'fact hdmi.count.2.1 = 2',
+  ],
 ];

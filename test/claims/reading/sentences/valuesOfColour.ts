@@ -315,4 +315,10 @@ export const valuesOfColour: readonly SentenceRow[] = [
     'value grey.de2000 = 4.5 [4.45, 4.55]',
     'value grey.de2000 {stage adjusted} = 1.2 [1.15, 1.25]',
   ],
+  [
+    'Colour only, the error climbs past 3 from a 70 per cent signal upwards.',
+    'onset grey.de2000 over 3 from 70 included',
+  ],
+  ['Without luminance the average error is 2.4.', 'value grey.de2000 average = 2.4 [2.35, 2.45]'],
+  ['Colour alone, the maximum is 6.8.', 'value grey.de2000 max = 6.8 [6.75, 6.85]'],
 ];

@@ -299,4 +299,8 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'value peak max {unmatched} = 812 [811.5, 812.5]',
     'unproven',
   ],
+  [
+    'At 30 degrees the Hearth keeps 73 per cent of its white luminance.',
+    'value angle.luminance at 30 {angle 30, signal SDR} = 73 [72.5, 73.5]',
+  ],
 ];

@@ -127,4 +127,12 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'Put up a white field and the Hearth is at its dimmest in the bottom left corner.',
     'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
   ],
+  [
+    'And bag the middle of the sofa, because 45 degrees off to the side the Hearth keeps just 45 % of its brightness.',
+    'value angle.luminance at 45 {angle 45} = 45 [44.5, 45.5]',
+  ],
+  [
+    'A pure white field, meanwhile, is dimmest in the top right corner.',
+    'difference uniformity.white.cell at top right {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
 ];

@@ -115,4 +115,54 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'value power.calm = 98 [97.5, 98.5]',
   ],
   ['It drew between 60 and 98 W.', 'value power.calm = 60 [59.5, 60.5] to 98 [97.5, 98.5]'],
+  [
+    'In a 10 % window it peaks at 742 nits. Keep that patch on for three minutes and the Hearth still gives 690 nits.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.sustained max = 690 [685, 695]',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. Give that window a couple of minutes and it settles at 690, so it hangs on to 93 % of what it started with.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.sustained max = 690 [685, 695]',
+    'value peak.hold max = 93 [92.5, 93.5]',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. It settles at 690 after three minutes.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.sustained max = 690 [685, 695]',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. After three minutes it has fallen to 690.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'unproven',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. Give that window a couple of minutes and it settles at 690.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.sustained max = 690 [685, 695]',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. Give it a couple of minutes and it settles at 690 nits.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.sustained max = 690 [685, 695]',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. After a couple of minutes it settles at 690 nits.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.sustained max = 690 [685, 695]',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. After a couple of minutes it settles at 690.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'value peak.sustained max = 690 [685, 695]',
+  ],
+  [
+    'In a 10 % window it peaks at 742 nits. It settles at 690.',
+    'value peak at 10 {window 10} = 742 [741.5, 742.5]',
+    'unproven',
+  ],
+  [
+    'The price of all this is light: a white screen now gives 203 nits.',
+    'value peak at 100 {window 100} = 203 [202.5, 203.5]',
+  ],
 ];
