@@ -196,6 +196,8 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   if (percent && !noun && statesValue(items, left)) return null;
   if (!noun && isWord(after, 'of') && !degrees) return null;
   const x = number.x;
+  // "Sit 45 degrees to one side": a side, and no second number.
+  if (degrees && number.to?.x === 1 && isWord(items[at + 1], 'side')) number.to = undefined;
   if (number.to) {
     const isAxisRange =
       isWord(before, 'between', 'from', 'in', 'at', 'over', 'across', 'for', 'within') || noun;
@@ -269,12 +271,21 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   const leadsOn =
     percent &&
     (left === 0 || items[left - 1]?.type === 'mark' || isWord(items[left - 1], 'and', 'but')) &&
-    keyOf(after, 'pronoun') === 'it';
+    (keyOf(after, 'pronoun') === 'it' || isWord(after, "you're", 'you', "we're", 'we'));
+  // "Half the light has gone by 45 degrees"
+  const isLostBy =
+    degrees && items.slice(0, at).some((item) => ['lose', 'keep'].includes(keyOf(item, 'verb') ?? ''));
   // "Full white ends at 8.0"
-  if (bare && isWord(before, 'at') && isWord(items[left - 1], 'ends', 'finishes', 'lands', 'stops', 'starts'))
+  if (
+    bare &&
+    isWord(before, 'at') &&
+    isWord(items[left - 1], 'ends', 'finishes', 'lands', 'stops', 'starts', 'looking')
+  )
     return null;
   if (isWord(before, 'at', 'by'))
-    return isWord(before, 'by') && !noun && !opens && !leadsOn ? null : span({ at: x }, left, right, bare);
+    return isWord(before, 'by') && !noun && !opens && !leadsOn && !isLostBy
+      ? null
+      : span({ at: x }, left, right, bare);
   const comparator = keyOf(before, 'comparator');
   // "Never misses its target by more than 3 %": how far, not where.
   if (comparator !== undefined && percent && !noun && isWord(items[left - 1], 'by')) return null;

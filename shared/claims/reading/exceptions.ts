@@ -63,8 +63,19 @@ function conceptLeftOut({ sentence }: Scene, words: readonly (Item | undefined)[
   });
 }
 
+/** "No patch is over 3 but one": said behind, of how many it is not so. */
+function sparesSome(sentence: readonly Item[], at: number): boolean {
+  const [count, end] = sentence.slice(at + 1);
+  return (
+    count?.number?.spelled === true &&
+    (end === undefined || end.type === 'mark') &&
+    sentence.slice(0, at).some((word) => ['none', 'all'].includes(keyOf(word, 'stat') ?? ''))
+  );
+}
+
 function takesOut(sentence: readonly Item[], at: number): boolean {
   const item = sentence[at];
+  if (isWord(item, 'but', 'bar', 'save') && sparesSome(sentence, at)) return true;
   if (isWord(item, 'apart', 'aside')) return isWord(sentence[at + 1], 'from');
   if (!isWord(item, 'but', 'bar', 'save')) return true;
   return sentence
@@ -81,7 +92,8 @@ function leavesOutLevels(sentence: readonly Item[], at: number): boolean {
   const head = sentence[start];
   return (
     head !== undefined &&
-    (head.number?.dimension === 'percent' ||
+    (sparesSome(sentence, at) ||
+      head.number?.dimension === 'percent' ||
       keyOf(head, 'tone') !== undefined ||
       isWord(head, 'last', 'first', 'brightest', 'darkest', 'white', 'black', 'top', 'bottom') ||
       (isWord(head, 'one', 'those', 'that') && isWord(sentence[start + 1], 'at', 'near', 'above', 'below')))

@@ -40,6 +40,9 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
   const axis = quantity.axis === 'patch' || quantity.axis === 'window' ? undefined : nearestAxis(scene, kind);
   const range: Partial<Selector> = {};
   if (use === 'value' && axis && isViewpoint(axis)) return { stat: 'at', at: axis.from! };
+  // "It keeps half its light out to 45 degrees": so much is left where the stretch ends.
+  const ends = use === 'value' && quantity.id.endsWith('.luminance') && axis?.kind === 'angle';
+  if (ends && axis.from === undefined && axis.to !== undefined) return { stat: 'at', at: axis.to };
   if (axis && axis.at === undefined) {
     if (axis.from !== undefined) {
       range.from = axis.from;

@@ -97,6 +97,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     scene.items.some(
       (item) => ['over', 'under'].includes(keyOf(item, 'direction') ?? '') && /satur/.test(item.text),
     );
+  // "Green falls short of its P3 target by 8 %": a hue's own, in a gamut that names the target.
+  const ofTarget = firstWith(scene, 'hue') && scene.items.some((item) => /\btarget$/.test(item.text));
+  if (gamut?.item && ofTarget && dimension === 'percent')
+    return byConcept(scene, 'saturation', undefined, dimension);
   if (gamut?.item && !ofHue && (dimension === 'percent' || dimension === undefined))
     return byConcept(scene, 'coverage', undefined, dimension);
   const own = scene.items.find((item) => {
@@ -128,6 +132,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     firstWith(scene, 'hue') &&
     (isOutBy(scene, near) || isAtFullSaturation(scene))
   )
+    return errorSubject(scene, 'error', undefined);
+  // "At 45 degrees the shift is 2.4"
+  const shift = dimension === '' && !own && scene.items.find((item) => isWord(item, 'shift', 'colour shift'));
+  if (shift && near && shift.index < near.index && scene.axes.some(({ kind }) => kind === 'angle'))
     return errorSubject(scene, 'error', undefined);
   // "At 45 degrees colours have shifted by 3.8"
   if (dimension === '' && !own && near && isOffAxis(scene) && isOutBy(scene, near))

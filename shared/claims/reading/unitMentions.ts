@@ -1,10 +1,8 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { UnitMention } from './scene.ts';
+import { againstAnother, before, isDoneBy, isSaidOn, opensAsSubject } from './subjectMention.ts';
 
-const againstAnother = ['than', 'as', 'unlike', 'like', 'against', 'versus', 'vs', 'from', 'twice'];
-/** Words that set one side against another, wherever they stand before it. */
-const comparing = new Set([...againstAnother, 'compared']);
 /** A set right behind one of them is compared with. */
 const comparedAfter = new Set([
   ...againstAnother,
@@ -29,35 +27,6 @@ const comparedAfter = new Set([
 ]);
 const barring = new Set(['bar', 'except', 'excluding', 'barring', 'save', 'besides']);
 
-/** Skips "the", "a", "its" and "new" leftwards from `at`. */
-function before(items: readonly Item[], at: number): number {
-  let left = at - 1;
-  while (
-    left >= 0 &&
-    isWord(
-      items[left],
-      'the',
-      'a',
-      'new',
-      'larger',
-      'smaller',
-      'its',
-      'current',
-      'old',
-      'older',
-      'similar',
-      'rival',
-      'pricier',
-      'cheaper',
-      'dearer',
-      'outgoing',
-      'our',
-    )
-  )
-    left -= 1;
-  return left;
-}
-
 /** A maker’s name or a model that several sets share means this review’s own set where that is one of them. */
 export function narrowed(id: string, context: ReadingContext): string {
   if (!id.includes('|')) return id;
@@ -81,60 +50,6 @@ function rivalsNamed(
   if (n !== undefined) return group?.length === n ? group : rest.length === n ? rest : undefined;
   return group ?? (isWord(word, 'all') ? rest : undefined);
 }
-
-/** "The lag is 9.6 ms on the Kasulind": whom it is said of stands behind, unless something is set against it. */
-function isSaidOn(items: readonly Item[], at: number, left: Item | undefined): boolean {
-  return (
-    isWord(left, 'on') &&
-    !items.slice(0, at).some((item) => comparing.has(item.text) || keyOf(item, 'pronoun') === 'own')
-  );
-}
-
-const done = ['filled', 'covered', 'reached', 'spanned', 'delivered', 'offered', 'managed'];
-
-/** "BT.709 is filled to 99 % by the Hearth": who does it stands behind "by". */
-function isDoneBy(items: readonly Item[], at: number, left: Item | undefined): boolean {
-  return (
-    isWord(left, 'by') &&
-    items
-      .slice(0, at)
-      .some((item, place) => isWord(item, ...done) && isWord(items[place - 1], 'is', 'are', 'was', 'were'))
-  );
-}
-
-/** "The brightest of the three is the Plain", "the lowest error belongs to the Plain": who has the extreme stands behind. */
-function isHolder(
-  items: readonly Item[],
-  at: number,
-  left: Item | undefined,
-  lead: Item | undefined,
-): boolean {
-  const leads =
-    isWord(left, 'is', 'was', 'belongs to', 'goes to') ||
-    (isWord(left, 'to') && isWord(lead, 'belongs', 'goes', 'falls', 'belong', 'go', 'went')) ||
-    (isWord(left, 'from') && isWord(lead, 'comes', 'came', 'come')) ||
-    (isWord(left, 'by') && isWord(lead, 'held', 'taken', 'owned', 'won'));
-  if (!leads) return false;
-  const before = items.slice(0, at);
-  return (
-    before.some((item) => keyOf(item, 'superlative') !== undefined || extreme.has(item.text)) &&
-    !before.some((item) => isWord(item, 'than') || keyOf(item, 'unit') !== undefined)
-  );
-}
-
-const extreme = new Set([
-  'lowest',
-  'highest',
-  'smallest',
-  'largest',
-  'greatest',
-  'biggest',
-  'least',
-  'shortest',
-  'longest',
-  'best',
-  'worst',
-]);
 
 /** "three times the Kasulind's figure", "half the Kasulind's number" */
 function isTimesFigure(items: readonly Item[], at: number): boolean {
@@ -163,66 +78,6 @@ function isOfMoney(items: readonly Item[], at: number): boolean {
     isWord(items[at], 'more', 'less', 'extra') &&
     isWord(items[0], 'for') &&
     (items[at - 1]?.number?.role === 'money' || isWord(items[at + 1], 'money'))
-  );
-}
-
-/** "Give the Brindle the same treatment", "calibrate the Linnet": what is done to it leads to what comes of it. */
-function isCommanded(items: readonly Item[], left: number): boolean {
-  return (
-    left >= 0 &&
-    left <= 1 &&
-    isWord(
-      items[left],
-      'give',
-      'calibrate',
-      'adjust',
-      'leave',
-      'put',
-      'take',
-      'let',
-      'feed',
-      'show',
-      'ask',
-      'push',
-    ) &&
-    (left === 0 || isWord(items[0], 'and', 'but', 'now', 'then', 'so'))
-  );
-}
-
-/** "You get a three-year warranty from Veltrane": what comes with that maker's set. */
-function isGivenBy(
-  items: readonly Item[],
-  at: number,
-  left: Item | undefined,
-  maker: string | undefined,
-): boolean {
-  return (
-    maker !== undefined &&
-    isWord(left, 'from', 'by') &&
-    items
-      .slice(0, at)
-      .some((item) => keyOf(item, 'fact') === 'warranty' || isWord(item, 'cover', 'guarantee')) &&
-    !items.slice(0, at).some((item) => comparing.has(item.text) && item !== left)
-  );
-}
-
-/** "On my left is the Plain": a place leads, and what is there follows. */
-function isPointedAt(items: readonly Item[], at: number, left: Item | undefined): boolean {
-  return (
-    at <= 6 &&
-    isWord(left, 'is', 'stands', 'sits', 'hangs', 'comes') &&
-    isWord(items[0], 'on', 'to', 'in', 'beside', 'behind', 'next', 'here', 'there', 'at') &&
-    !items.slice(0, at).some((item) => item.number ?? keyOf(item, 'concept'))
-  );
-}
-
-/** "With Veltrane's set, blue is oversaturated" */
-function isWithSet(items: readonly Item[], at: number, left: Item | undefined): boolean {
-  return (
-    isWord(left, 'with', 'on') &&
-    left === items[0] &&
-    isWord(items[at + 1], "'s", "'") &&
-    isWord(items[at + 2], 'set', 'television', 'screen', 'model', 'tv', 'panel')
   );
 }
 
@@ -282,59 +137,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const left = items[before(items, at)];
     const possessive = isWord(next, "'s") || next?.text === "'";
     const twoBefore = items[before(items, at) - 1];
+    const hasSubject = mentions.some((mention) => mention.role === 'subject');
     let role: UnitMention['role'];
-    // "With the Umbra you get four inputs"
-    const had = isWord(left, 'with') && before(items, at) === 0 && isWord(next, 'you', 'we', 'buyers', 'one');
-    // "7.7 ms for the Kasulind"
-    const given =
-      isWord(left, 'for') &&
-      twoBefore?.number !== undefined &&
-      !items.slice(0, at).some((item) => isWord(item, 'against', 'versus')) &&
-      (next === undefined || next.type === 'mark') &&
-      !mentions.some((mention) => mention.role === 'subject');
-    // "We gave the Plain 8 out of 10"
-    const scored = isWord(left, 'gave', 'give', 'awarded', 'award') && next?.number !== undefined;
-    // "Keep in mind that the Plain gives you four"
-    const told =
-      isWord(left, 'that') &&
-      isWord(
-        twoBefore,
-        'mind',
-        'know',
-        'note',
-        'remember',
-        'means',
-        'say',
-        'says',
-        'find',
-        'found',
-        'so',
-        'fact',
-      ) &&
-      (keyOf(next, 'verb') !== undefined ||
-        isWord(next, 'is', 'has', 'gives', 'costs', 'offers', 'weighs', 'draws'));
-    // "Three of the Plain's HDMI sockets are 2.1"
-    const parted =
-      possessive &&
-      isWord(left, 'of') &&
-      !verbSeen &&
-      twoBefore?.number?.spelled === true &&
-      twoBefore.number.dimension === '' &&
-      twoBefore.number.place >= 1 &&
-      !mentions.some((mention) => mention.role === 'subject');
-    if (
-      told ||
-      had ||
-      scored ||
-      given ||
-      parted ||
-      isCommanded(items, before(items, at)) ||
-      isGivenBy(items, at, left, maker) ||
-      isWithSet(items, at, left) ||
-      isPointedAt(items, at, left) ||
-      isHolder(items, at, left, twoBefore)
-    )
-      role = 'subject';
+    if (opensAsSubject(items, at, { verbSeen, maker, hasSubject })) role = 'subject';
     else if (
       left &&
       (barring.has(left.text) ||

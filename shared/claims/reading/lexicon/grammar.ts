@@ -53,7 +53,7 @@ export const houseWords: Readonly<Record<string, string>> = {
 };
 
 export const negationWords: Readonly<Record<string, string>> = {
-  not: `let alone; not; n't; isn't; aren't; doesn't; don't; won't; can't; cannot; didn't; wasn't; weren't; hasn't; haven't; couldn't; wouldn't; shouldn't; without; hardly; fails to; fail to; failed to; rather than; far from; never; no longer; barely; scarcely; isn't quite; misses; short of being; neither; nor; lacks; lack; lacking; anything but; has/have/had yet to; is/are yet to`,
+  not: `let alone; by no means; in no way; not by any means; not by a long way/chalk/shot; not; n't; isn't; aren't; doesn't; don't; won't; can't; cannot; didn't; wasn't; weren't; hasn't; haven't; couldn't; wouldn't; shouldn't; without; hardly; fails to; fail to; failed to; rather than; far from; never; no longer; barely; scarcely; isn't quite; misses; short of being; neither; nor; lacks; lack; lacking; anything but; has/have/had yet to; is/are yet to`,
 };
 
 /** Verbs with a sense of motion or rest that turn a number into a bound, an onset or a value. */

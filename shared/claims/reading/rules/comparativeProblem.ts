@@ -55,6 +55,10 @@ export function comparativeProblem(
   // "The Plain manages 571 nits, so that the room is brighter"
   const namesNoSet = !scene.unitNamed && scene.units.length === 0 && concepts(scene).length === 0;
   if (than < 0 && namesNoSet && namesOtherThing(scene)) return 'no set';
+  // "The Plain, unlike the Vane, is brighter": than which set, the words do not say.
+  const unlike =
+    than < 0 ? items.find((word) => isWord(word, 'unlike') && word.index < item.index) : undefined;
+  if (unlike) return { why: 'the words do not say what it is compared with', words: [unlike, item] };
   const other = oneRival(items, item) ?? setLeftOut(items, item);
   if (other) return { why: whichSet, words: [other, item] };
   // "Two years, one more than Veltrane gives": by so much, and a mere order would say less.

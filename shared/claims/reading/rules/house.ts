@@ -157,10 +157,18 @@ function setsNoLimit(scene: Scene, item: Item, word: string): boolean {
 export function readHouseWords(scene: Scene, findings: Findings): undefined {
   readAdjectives(scene, findings);
   if (repeatsOnset(scene)) return;
+  // "Colours hold until 45 degrees, after which they shift visibly": the stretch ends before what is said.
+  const turn = scene.sentence.find(
+    (item, at) => isWord(item, 'after', 'beyond', 'past') && isWord(scene.sentence[at + 1], 'which', 'that'),
+  );
   const { limits } = scene.context.house;
   for (const item of scene.items) {
     const word = keyOf(item, 'house');
     if (!word || scene.used.has(item) || isNoun(scene, item) || setsNoLimit(scene, item, word)) continue;
+    if (turn && turn.index < item.index && scene.axes.some(({ items }) => items.at(-1)!.index < turn.index)) {
+      refuse(findings, scene, 'house', 'the words do not say from which level on', [turn, item]);
+      continue;
+    }
     scene.focus = item;
     const isWeak = weak.test(item.text);
     const found = errorQuantity(scene) ?? plainReference(scene, word);

@@ -114,10 +114,18 @@ export function limitCheck(
   // "Neither the average nor the maximum is over 3": where the maximum is not, the average is not.
   if (!over && ['average', 'max'].every((key) => hasKey(scene, 'stat', key)) && isNeither(scene))
     selector = { ...selector, stat: 'max' };
-  // "Errors exceed 3" says that some do; "every error exceeds 3" that all do.
-  if (over && quantity.better === 'lower' && selector.stat === 'min' && stat === undefined)
+  // "Errors exceed 3" says that some do; "every error exceeds 3" and "errors do not fall below 3" that all do.
+  const turned = isNever(scene) || scene.items.some((item) => keyOf(item, 'negation') === 'not');
+  if (!turned && over && quantity.better === 'lower' && selector.stat === 'min' && stat === undefined)
     selector = { ...selector, stat: isPlural(scene) || changes || options.houseWord ? 'max' : 'average' };
-  if (!over && quantity.better === 'higher' && selector.stat === 'max' && stat === undefined && changes)
+  if (
+    !turned &&
+    !over &&
+    quantity.better === 'higher' &&
+    selector.stat === 'max' &&
+    stat === undefined &&
+    changes
+  )
     selector = { ...selector, stat: 'min' };
   // "Not every level stays below 3" needs one past it; "hardly any level exceeds 3" lets none be.
   const open = scene.items.findIndex((item) => ['all', 'any'].includes(keyOf(item, 'stat') ?? ''));

@@ -30,7 +30,9 @@ export function isShareMissing({ items }: Scene, quantity: Quantity, number: Ite
     (items.slice(at).some((word) => isWord(word, 'missing', 'lacking', 'absent')) ||
       items
         .slice(Math.max(0, at - 2), at)
-        .some((word) => isWord(word, 'lacks', 'lack', 'misses', 'miss', 'omits', 'all but')))
+        .some((word) => isWord(word, 'lacks', 'lack', 'misses', 'miss', 'omits', 'all but')) ||
+      // "Misses P3 by 7 %", "exceeds BT.709 by a fifth"
+      isWord(items[at - 1], 'by'))
   );
 }
 
@@ -65,6 +67,8 @@ export function valueProblem(
     isWord(listed[0], ',') &&
     scene.sentence[item.index - 4]?.number !== undefined
   )
+    return { why: 'the words give several numbers, and do not say how they differ', alone: true };
+  if (beginsList(scene.sentence, item))
     return { why: 'the words give several numbers, and do not say how they differ', alone: true };
   if (isLimitItself(scene.sentence, item))
     return { why: 'the number is the limit, not what was measured', alone: true };
@@ -191,6 +195,17 @@ export function valueProblem(
   if (quantity.id === 'white.cct' && number.x < 1500)
     return { why: 'a distance from the target in kelvin is no check' };
   return undefined;
+}
+
+/** "Keeps 70, 50 and 35 %", "70 and 50 %": the first of several, whose unit stands behind the last. */
+function beginsList(sentence: readonly Item[], { index, number }: Item): boolean {
+  const [mark, next, joiner, last] = sentence.slice(index + 1, index + 5);
+  // "The error is 1.2 at 10 and 90 %": a list of levels.
+  if (isWord(sentence[index - 1], 'at')) return false;
+  if (number?.dimension !== '' || next?.number === undefined || next.number.spelled) return false;
+  if ((next.number.role ?? 'value') !== 'value') return false;
+  if (next.number.dimension !== '') return isWord(mark, ',', 'and');
+  return isWord(mark, ',') && isWord(joiner, ',', 'and') && last?.number !== undefined;
 }
 
 /** "It leaves the Umbra, with 28.7 % on white, eating dust": thrown in behind the other set, and perhaps that set's. */

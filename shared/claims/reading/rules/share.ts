@@ -1,5 +1,5 @@
 import type { StatedNumber } from '../../../contract/check.ts';
-import { type Findings, propose } from '../finding.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import { keptOrLost } from '../lexicon/claims.ts';
 import { operandOf } from '../operand.ts';
@@ -41,6 +41,17 @@ export function readShares(scene: Scene, findings: Findings): undefined {
     if (!isSettled(subject) || !/^(?:angle\..*luminance|peak\.hold|coverage\.)/.test(subject.quantity.id))
       continue;
     const before = scene.items[scene.items.indexOf(item) - 1];
+    // "Its gamut exceeds BT.709 by a fifth"
+    if (isWord(before, 'by') && subject.quantity.id.startsWith('coverage.')) {
+      refuse(
+        findings,
+        scene,
+        'share',
+        'the number says how far it lies from another, not what was measured',
+        [item, ...subject.items],
+      );
+      continue;
+    }
     const hedge = keyOf(before, 'hedge');
     const share = statedMultiple(entry, hedge, hedge ? before!.text : undefined);
     let stated: StatedNumber = {

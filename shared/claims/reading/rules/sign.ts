@@ -27,6 +27,11 @@ export function signOf(scene: Scene): { sign: number; item?: Item } {
       ) || isWord(item, 'short of'),
   );
   if (word) return { sign: -1, item: word };
+  // "Green falls short of its P3 target by 8 %"
+  const short =
+    firstWith(scene, 'fellShort') ??
+    scene.items.find((item) => /^(?:falls?|fell) short(?: of)?$/.test(item.text));
+  if (short) return { sign: -1, item: short };
   const fallOff = scene.items.find(
     (item, at) =>
       keyOf(item, 'verb') === 'lose' ||

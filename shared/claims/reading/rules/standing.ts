@@ -59,7 +59,11 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
       );
     const negation = scene.items.find(
       (item) =>
-        item.index < equative.index && (keyOf(item, 'negation') !== undefined || item.text === 'not quite'),
+        item.index < equative.index &&
+        (keyOf(item, 'negation') !== undefined ||
+          item.text === 'not quite' ||
+          // "Nowhere near as bright as the Plain"
+          keyOf(item, 'hedge') === 'nowhereNear'),
     );
     const rank = negation ? ({ type: 'behind' } as const) : ({ type: 'matches' } as const);
     return propose(

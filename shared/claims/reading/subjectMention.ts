@@ -1,0 +1,231 @@
+import { type Item, isWord, keyOf } from './items.ts';
+
+export const againstAnother = ['than', 'as', 'unlike', 'like', 'against', 'versus', 'vs', 'from', 'twice'];
+/** Words that set one side against another, wherever they stand before it. */
+export const comparing = new Set([...againstAnother, 'compared']);
+/** Skips "the", "a", "its" and "new" leftwards from `at`. */
+export function before(items: readonly Item[], at: number): number {
+  let left = at - 1;
+  while (
+    left >= 0 &&
+    isWord(
+      items[left],
+      'the',
+      'a',
+      'new',
+      'larger',
+      'smaller',
+      'its',
+      'current',
+      'old',
+      'older',
+      'similar',
+      'rival',
+      'pricier',
+      'cheaper',
+      'dearer',
+      'outgoing',
+      'our',
+    )
+  )
+    left -= 1;
+  return left;
+}
+
+/** "The lag is 9.6 ms on the Kasulind": whom it is said of stands behind, unless something is set against it. */
+export function isSaidOn(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    isWord(left, 'on') &&
+    !items.slice(0, at).some((item) => comparing.has(item.text) || keyOf(item, 'pronoun') === 'own')
+  );
+}
+
+const done = ['filled', 'covered', 'reached', 'spanned', 'delivered', 'offered', 'managed'];
+
+/** "BT.709 is filled to 99 % by the Hearth": who does it stands behind "by". */
+export function isDoneBy(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    isWord(left, 'by') &&
+    items
+      .slice(0, at)
+      .some((item, place) => isWord(item, ...done) && isWord(items[place - 1], 'is', 'are', 'was', 'were'))
+  );
+}
+
+/** "The brightest of the three is the Plain", "the lowest error belongs to the Plain": who has the extreme stands behind. */
+function isHolder(
+  items: readonly Item[],
+  at: number,
+  left: Item | undefined,
+  lead: Item | undefined,
+): boolean {
+  const leads =
+    isWord(left, 'is', 'was', 'belongs to', 'goes to') ||
+    (isWord(left, 'to') && isWord(lead, 'belongs', 'goes', 'falls', 'belong', 'go', 'went')) ||
+    (isWord(left, 'from') && isWord(lead, 'comes', 'came', 'come')) ||
+    (isWord(left, 'by') && isWord(lead, 'held', 'taken', 'owned', 'won'));
+  if (!leads) return false;
+  const before = items.slice(0, at);
+  return (
+    before.some((item) => keyOf(item, 'superlative') !== undefined || extreme.has(item.text)) &&
+    !before.some((item) => isWord(item, 'than') || keyOf(item, 'unit') !== undefined)
+  );
+}
+
+const extreme = new Set([
+  'lowest',
+  'highest',
+  'smallest',
+  'largest',
+  'greatest',
+  'biggest',
+  'least',
+  'shortest',
+  'longest',
+  'best',
+  'worst',
+]);
+
+/** "Give the Brindle the same treatment", "calibrate the Linnet": what is done to it leads to what comes of it. */
+function isCommanded(items: readonly Item[], left: number): boolean {
+  return (
+    left >= 0 &&
+    left <= 1 &&
+    isWord(
+      items[left],
+      'give',
+      'calibrate',
+      'adjust',
+      'leave',
+      'put',
+      'take',
+      'let',
+      'feed',
+      'show',
+      'ask',
+      'push',
+    ) &&
+    (left === 0 || isWord(items[0], 'and', 'but', 'now', 'then', 'so'))
+  );
+}
+
+/** "You get a three-year warranty from Veltrane": what comes with that maker's set. */
+function isGivenBy(
+  items: readonly Item[],
+  at: number,
+  left: Item | undefined,
+  maker: string | undefined,
+): boolean {
+  return (
+    maker !== undefined &&
+    isWord(left, 'from', 'by') &&
+    items
+      .slice(0, at)
+      .some((item) => keyOf(item, 'fact') === 'warranty' || isWord(item, 'cover', 'guarantee')) &&
+    !items.slice(0, at).some((item) => comparing.has(item.text) && item !== left)
+  );
+}
+
+/** "On my left is the Plain": a place leads, and what is there follows. */
+function isPointedAt(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    at <= 6 &&
+    isWord(left, 'is', 'stands', 'sits', 'hangs', 'comes') &&
+    isWord(items[0], 'on', 'to', 'in', 'beside', 'behind', 'next', 'here', 'there', 'at') &&
+    !items.slice(0, at).some((item) => item.number ?? keyOf(item, 'concept'))
+  );
+}
+
+/** "With Veltrane's set, blue is oversaturated" */
+function isWithSet(items: readonly Item[], at: number, left: Item | undefined): boolean {
+  return (
+    isWord(left, 'with', 'on') &&
+    left === items[0] &&
+    isWord(items[at + 1], "'s", "'") &&
+    isWord(items[at + 2], 'set', 'television', 'screen', 'model', 'tv', 'panel')
+  );
+}
+
+/** "With the Umbra you get four inputs", "7.7 ms for the Kasulind", "we gave the Plain 8 out of 10" */
+function isGiven(
+  items: readonly Item[],
+  at: number,
+  left: Item | undefined,
+  lead: Item | undefined,
+): boolean {
+  const next = items[at + 1];
+  const scored = isWord(left, 'gave', 'give', 'awarded', 'award') && next?.number !== undefined;
+  const had = isWord(left, 'with') && left === items[0] && isWord(next, 'you', 'we', 'buyers', 'one');
+  return (
+    had ||
+    scored ||
+    (isWord(left, 'for') &&
+      lead?.number !== undefined &&
+      !items.slice(0, at).some((item) => isWord(item, 'against', 'versus')) &&
+      (next === undefined || next.type === 'mark'))
+  );
+}
+
+const tellingThat = [
+  'mind',
+  'know',
+  'note',
+  'remember',
+  'means',
+  'say',
+  'says',
+  'find',
+  'found',
+  'so',
+  'fact',
+];
+
+/** "Keep in mind that the Plain gives you four" */
+function isTold(items: readonly Item[], at: number, left: Item | undefined, lead: Item | undefined): boolean {
+  const next = items[at + 1];
+  return (
+    isWord(left, 'that') &&
+    isWord(lead, ...tellingThat) &&
+    (keyOf(next, 'verb') !== undefined ||
+      isWord(next, 'is', 'has', 'gives', 'costs', 'offers', 'weighs', 'draws'))
+  );
+}
+
+/** "Three of the Plain's HDMI sockets are 2.1" */
+function isOwnerOfSome(
+  items: readonly Item[],
+  at: number,
+  left: Item | undefined,
+  lead: Item | undefined,
+): boolean {
+  const next = items[at + 1];
+  return (
+    (isWord(next, "'s") || next?.text === "'") &&
+    isWord(left, 'of') &&
+    lead?.number?.spelled === true &&
+    lead.number.dimension === '' &&
+    lead.number.place >= 1
+  );
+}
+
+/** Do the words before a set make it what the clause is about, wherever its verb stands? */
+export function opensAsSubject(
+  items: readonly Item[],
+  at: number,
+  known: { verbSeen: boolean; maker: string | undefined; hasSubject: boolean },
+): boolean {
+  const from = before(items, at);
+  const left = items[from];
+  const lead = items[from - 1];
+  const isFor = isWord(left, 'for');
+  return (
+    isTold(items, at, left, lead) ||
+    (!(isFor && known.hasSubject) && isGiven(items, at, left, lead)) ||
+    (!known.verbSeen && !known.hasSubject && isOwnerOfSome(items, at, left, lead)) ||
+    isCommanded(items, from) ||
+    isGivenBy(items, at, left, known.maker) ||
+    isWithSet(items, at, left) ||
+    isPointedAt(items, at, left) ||
+    isHolder(items, at, left, lead)
+  );
+}
