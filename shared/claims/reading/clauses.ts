@@ -278,6 +278,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         last === undefined ||
         opensWithSet ||
         names ||
+        // "Lag: 9.6 ms (Plain: 21 ms)"
+        (piece.mark === '(' && following?.mark === ':') ||
         opensNext ||
         piece.mark === ';' ||
         piece.mark === '—' ||

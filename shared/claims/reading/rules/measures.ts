@@ -169,6 +169,11 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'fact', 'no fact says which refresh rates vary', [item]);
       continue;
     }
+    // "Flicker is absent at 120 Hz"
+    if (dimension === 'frequency' && hasKey(scene, 'topic')) {
+      number.role = 'ignored';
+      continue;
+    }
     // "13.2 ms at 60 Hz"
     const ofTime =
       isWord(scene.items[scene.items.indexOf(item) - 1], 'at') &&

@@ -57,6 +57,20 @@ function leavesDegreeOpen(scene: Scene): Problem | undefined {
   return vague && !isSaid ? { why: noDegree, words: vague } : undefined;
 }
 
+/** Why what was seen is of several places, or of something that no observation is kept by. */
+function placesOpen(scene: Scene): Problem | undefined {
+  const { items, axes } = scene;
+  const rate = items.find((item) => item.number?.dimension === 'frequency');
+  if (rate) return { why: 'what was seen is not kept by refresh rate', words: [rate] };
+  const places = axes.filter(({ kind }) => kind === 'angle').length;
+  const none = items.find((item) => isWord(item, 'none'));
+  const said = items.filter((item) => keyOf(item, 'severity') !== undefined);
+  // "None head on, mild at 30 degrees", "mild at 30 degrees and obvious at 60"
+  const several = places > 1 || (places > 0 && none !== undefined && said.some((item) => item !== none));
+  if (!several) return undefined;
+  return { why: 'the words name several places: say what was seen at each', words: [none, ...said] };
+}
+
 /** Topics of patterns and content: "You won't see blooming unless you go looking for it". */
 export function readObservations(scene: Scene, findings: Findings): undefined {
   // "Judder, a stutter in slow movements, was faint": one topic by two names.
@@ -71,7 +85,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
   const usedBefore = new Set(scene.used);
   for (const item of topics) {
     if (saysNothingSeen(scene, item)) continue;
-    const problem = comparesOrDeniesTwice(scene, item) ?? leavesDegreeOpen(scene);
+    const problem = comparesOrDeniesTwice(scene, item) ?? leavesDegreeOpen(scene) ?? placesOpen(scene);
     if (problem) {
       refuse(findings, scene, 'observed', problem.why, [item, ...problem.words]);
       continue;

@@ -141,4 +141,7 @@ export const observed: readonly SentenceRow[] = [
     'observed blooming 1–4',
     'observed blooming 0–1 {angle 45}',
   ],
+  ['Flicker is absent at 120 Hz but present at 60.', 'unproven', 'unproven'],
+  ['Blooming: none head on, mild at 30 degrees, obvious at 60.', 'unproven'],
+  ['Blooming is mild at 30 degrees and obvious at 60.', 'unproven'],
 ];

@@ -183,4 +183,5 @@ export const parallel: readonly SentenceRow[] = [
     'value angle.luminance at 45 {angle 45} = 70 [69.5, 70.5]',
     'value angle.luminance at 45 {angle 45, veltrane} = 50 [49.5, 50.5]',
   ],
+  ['Lag: 9.6 ms (Plain: 21 ms).', 'value lag = 9.6 [9.55, 9.65]', 'value lag {veltrane} = 21 [20.5, 21.5]'],
 ];
