@@ -46,7 +46,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     for (const item of scene.items) {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
-      if (item === distance) continue;
+      if (item === distance || isWritersOwn(scene, item, makerItem)) continue;
       const subject = subjectOrBefore(scene, item);
       const words = [makerItem, participle ?? saying ?? figure, item];
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
@@ -246,6 +246,20 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       ],
     },
     [got],
+  );
+}
+
+/** "It reaches 742 nits when the maker promises 900": what stands before the joiner was measured. */
+function isWritersOwn({ items }: Scene, number: Item, maker: Item | undefined): boolean {
+  return (
+    maker !== undefined &&
+    number.index < maker.index &&
+    items.some(
+      (item) =>
+        item.index > number.index &&
+        item.index < maker.index &&
+        isWord(item, 'when', 'where', 'while', 'though', 'although', 'but'),
+    )
   );
 }
 

@@ -49,6 +49,31 @@ export function valueProblem(
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
   const second = scene.items[at - 2];
+  // "The maker's 900 nits we never saw"
+  if (
+    isWord(last, "'s") &&
+    (keyOf(second, 'makerWord') ?? keyOf(second, 'maker')) !== undefined &&
+    !ownedByOther(scene, item)
+  )
+    return { why: 'the words do not say whether the maker or the review measured it', alone: true };
+  // "It rarely reaches 742 nits", "some samples reach 742 nits"
+  const seldom = scene.items
+    .slice(0, at)
+    .find(
+      (word, place) =>
+        isWord(word, 'rarely', 'seldom', 'sometimes', 'occasionally') ||
+        (isWord(word, 'some', 'most', 'few') &&
+          isWord(scene.items[place + 1], 'samples', 'sets', 'units', 'copies')),
+    );
+  if (seldom) return { why: 'the words leave open how often it is so', alone: true };
+  // "With white at 120 nits the error averages 0.6": what was set before the measurement.
+  const isSet =
+    number.dimension === 'luminance' &&
+    isWord(scene.items[0], 'with') &&
+    isWord(last, 'at') &&
+    at <= 4 &&
+    scene.items.slice(at + 1).some((word) => keyOf(word, 'concept') !== undefined);
+  if (isSet) return { why: 'the number names what should be, not what was measured', alone: true };
   // No white is so dim: the number is of something that has no quantity, a halo or a black.
   if (
     /^(?:peak|white$)/.test(quantity.id) &&

@@ -41,4 +41,13 @@ export const disowned: readonly SentenceRow[] = [
   ['In the sales it costs £899.', 'unproven'],
   ['Last year it earned our award.', 'unproven'],
   ['I had written that it reaches 900 nits; it does not.', 'unproven'],
+  [
+    'With white at 120 nits the error averages 0.6.',
+    'unproven',
+    'value grey.de2000 average = 0.6 [0.55, 0.65]',
+  ],
+  ['It rarely reaches 742 nits.', 'unproven'],
+  ['Some samples reach 742 nits.', 'unproven'],
+  ['It reaches 742 nits when the maker promises 900.', 'value peak max = 742 [741.5, 742.5]', 'unproven'],
+  ["The maker's 900 nits we never saw.", 'unproven'],
 ];
