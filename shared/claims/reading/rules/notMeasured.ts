@@ -50,11 +50,7 @@ export function valueProblem(
   const last = scene.items[at - 1];
   const second = scene.items[at - 2];
   // "The maker's 900 nits we never saw"
-  if (
-    isWord(last, "'s") &&
-    (keyOf(second, 'makerWord') ?? keyOf(second, 'maker')) !== undefined &&
-    !ownedByOther(scene, item)
-  )
+  if (isWord(last, "'s") && keyOf(second, 'makerWord') !== undefined)
     return { why: 'the words do not say whether the maker or the review measured it', alone: true };
   // "It rarely reaches 742 nits", "some samples reach 742 nits"
   const seldom = scene.items
