@@ -12,6 +12,7 @@ const floors: Readonly<Record<string, number>> = {
   'cairn-65': 0.98,
   'copse-65': 0.92,
   'cordwain-55': 0.91,
+  'cordwain-55-advice': 0.93,
   'fennick-77': 0.96,
   'fennick-77-buyer': 0.88,
   'harrow-77': 0.92,

@@ -17,7 +17,10 @@ function isLabel(label: readonly Item[]): boolean {
     label.length > 0 &&
     label.length <= longestLabel &&
     // "Neither covers all of it: …" is a statement, no label.
-    !label.some((item) => keyOf(item, 'negation') !== undefined || isWord(item, 'both')) &&
+    // "What softens the blow is the warranty: …" is one, too.
+    !label.some(
+      (item) => keyOf(item, 'negation') !== undefined || isWord(item, 'both', 'is', 'was', 'are'),
+    ) &&
     !label.some((item) => isSet(item) || (isAmount(item) && !isWord(label[item.index - 1], 'hdmi'))) &&
     label.some(
       (item) =>

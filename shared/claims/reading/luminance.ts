@@ -114,7 +114,9 @@ export function keepsOfLight(scene: Scene, number: Item): boolean {
   if (isOffAxis(scene) || scene.conditions.window === undefined) return false;
   const at = scene.items.indexOf(number);
   const verb = scene.items.findLast(
-    (item, index) => index < at && ['keep', 'lose'].includes(keyOf(item, 'verb') ?? ''),
+    (item, index) =>
+      index < at &&
+      (['keep', 'lose'].includes(keyOf(item, 'verb') ?? '') || /^settle[sd]?(?: at)?$/.test(item.text)),
   );
   if (!verb || !isWord(scene.items[at + 1], 'of')) return false;
   const whole = scene.items[at + 2];

@@ -10,6 +10,7 @@ import { statedMultiple, tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
+import { opposite } from './levelCount.ts';
 import { limitCheck } from './limit.ts';
 import { complementOf } from './loss.ts';
 
@@ -64,6 +65,14 @@ export function readShares(scene: Scene, findings: Findings): undefined {
     const complement = complementOf(scene, subject.quantity, item);
     if (complement) stated = complemented(stated);
     const comparator = keyOf(before, 'comparator');
+    // "Is not left with less than half"
+    const denial = scene.items.find(
+      (word) =>
+        word.index < item.index &&
+        !scene.used.has(word) &&
+        word !== before &&
+        (keyOf(word, 'negation') === 'not' || keyOf(word, 'stat') === 'never'),
+    );
     const axisItems = scene.axes.flatMap((axis) => axis.items);
     const words = [
       item,
@@ -76,11 +85,17 @@ export function readShares(scene: Scene, findings: Findings): undefined {
     if (comparator && !hedge && comparator !== 'upTo') {
       const base = comparator.startsWith('<') ? '<' : '>';
       const strict = comparator.endsWith('=') ? '=' : '';
-      const op = ((complement ? (base === '<' ? '>' : '<') : base) + strict) as '<' | '<=' | '>' | '>=';
+      const said = ((complement ? (base === '<' ? '>' : '<') : base) + strict) as '<' | '<=' | '>' | '>=';
+      const op = denial ? opposite[said] : said;
       propose(findings, scene, 'share', limitCheck(scene, subject.quantity, op, stated.x, { unit: '%' }), [
         ...words,
         before,
+        denial,
       ]);
+      continue;
+    }
+    if (denial) {
+      refuse(findings, scene, 'share', 'the words leave open what is denied', [denial, ...words]);
       continue;
     }
     propose(

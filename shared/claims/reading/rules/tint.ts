@@ -72,6 +72,8 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       while (
         plays(scene.items[next], 'leading') ||
         keyOf(scene.items[next], 'intensity') ||
+        // "Leans the other way, towards yellow"
+        keyOf(scene.items[next], 'idiom') ||
         isWord(scene.items[next], 'to', 'towards', 'toward')
       )
         next += 1;

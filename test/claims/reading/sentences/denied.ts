@@ -333,4 +333,18 @@ export const denied: readonly SentenceRow[] = [
     'value angle.de2000 at 45 {angle 45} = 2.4 [2.35, 2.45]',
     'value angle.de2000 at 60 {angle 60} = 4.1 [4.05, 4.15]',
   ],
+  [
+    'At 45 degrees the Plain is not left with less than half its light.',
+    'bound angle.luminance at 45 {angle 45, veltrane} >= 50',
+  ],
+  [
+    'At 45 degrees the Plain is left with less than half its light.',
+    'bound angle.luminance at 45 {angle 45, veltrane} < 50',
+  ],
+  ['At 45 degrees it never loses more than half its light.', 'bound angle.luminance at 45 {angle 45} >= 50'],
+  ['At 45 degrees it does not keep half its light.', 'unproven'],
+  [
+    'At 45 degrees it loses not quite half its light.',
+    'value angle.luminance at 45 {angle 45} = 50 (50, 55]',
+  ],
 ];

@@ -285,4 +285,18 @@ export const facts: readonly SentenceRow[] = [
     'fact refresh = 144 {nocthale}',
   ],
   ['If the price falls below £500 in the sales, buy it.', 'unproven'],
+  [
+    'What softens the blow is the warranty: the Hearth is covered for three years, where the Plain gets two.',
+    'fact warranty = 36',
+  ],
+  [
+    'The Hearth is covered for three years, the Plain for two.',
+    'fact warranty = 36',
+    'fact warranty = 24 {veltrane}',
+  ],
+  [
+    'Fill the whole screen with white and the Hearth starts at 622 nits, then settles at 88 % of that.',
+    'value peak at 100 {window 100} = 622 [621.5, 622.5]',
+    'value peak.hold at 100 {window 100} = 88 [87.5, 88.5]',
+  ],
 ];

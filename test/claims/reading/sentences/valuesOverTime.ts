@@ -165,4 +165,5 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'The price of all this is light: a white screen now gives 203 nits.',
     'value peak at 100 {window 100} = 203 [202.5, 203.5]',
   ],
+  ['You may also catch visible flicker on the Hearth at low brightness.', 'observed flicker 1–3'],
 ];
