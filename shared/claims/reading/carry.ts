@@ -7,8 +7,6 @@ import { isTurn } from './turns.ts';
 export interface CarriedConditions {
   stage?: string;
   mode?: string;
-  /** A mode that no run knows; it lasts as a known one does, and a statement under it has no run */
-  unknownMode?: string | undefined;
   signal?: string;
   dimming?: string;
   /** Of a heading only: "On firmware 3.1", "Before the update" */

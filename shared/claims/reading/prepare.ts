@@ -71,11 +71,9 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   const named: Carry['paragraph'] = {};
   const origin: Record<string, 'named' | 'carried' | 'article'> = {};
   const conditions: Scene['conditions'] = { origin };
-  const { unknownMode, ...carried } = {
-    ...carriedConditions(scene.carry),
-    ...(scene.previous ? inherit(scene.previous) : {}),
-  };
-  scene.unknownMode = unknownMode;
+  const carried = { ...carriedConditions(scene.carry), ...(scene.previous ? inherit(scene.previous) : {}) };
+  // A mode that no run knows lasts to the sentence's end.
+  scene.unknownMode = scene.previous?.unknownMode;
   for (const [key, value] of Object.entries(carried)) {
     (conditions as unknown as Record<string, unknown>)[key] = value;
     origin[key] = 'carried';
@@ -207,10 +205,9 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     if (mode?.mode) {
       set('mode', mode.mode, item);
       scene.unknownMode = undefined;
-      if (!supposed) Object.assign(named, { mode: mode.mode, unknownMode: undefined });
+      if (!supposed) named.mode = mode.mode;
     } else if (mode?.unknown && origin.mode !== 'named') {
       scene.unknownMode = mode.unknown;
-      named.unknownMode = mode.unknown;
       scene.conditionItems.add(item);
     } else if (mode?.outside && origin.mode !== 'named') {
       conditions.unmatched = `in a mode called “outside ${mode.outside}”`;
@@ -311,9 +308,8 @@ function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): number 
 }
 
 /** Angle, window, level and room last to the sentence's end; so does what an earlier clause named. */
-function inherit(previous: Scene): Record<string, unknown> & { unknownMode?: string } {
-  const result: Record<string, unknown> & { unknownMode?: string } = {};
-  if (previous.unknownMode !== undefined) result.unknownMode = previous.unknownMode;
+function inherit(previous: Scene): Record<string, unknown> {
+  const result: Record<string, unknown> = {};
   for (const key of [
     'stage',
     'mode',

@@ -13,7 +13,7 @@ export const settings: readonly SentenceRow[] = [
   [
     'In Vivid mode it reaches 812 nits. The average error is 6.1.',
     'value peak max {unmatched} = 812 [811.5, 812.5]',
-    'value grey.de2000 average {unmatched} = 6.1 [6.05, 6.15]',
+    'value grey.de2000 average = 6.1 [6.05, 6.15]',
   ],
   [
     'In Vivid mode it reaches 812 nits and the average error is 6.1.',
@@ -25,10 +25,7 @@ export const settings: readonly SentenceRow[] = [
     'value peak max {unmatched} = 812 [811.5, 812.5]',
     'value grey.de2000 average {unmatched} = 6.1 [6.05, 6.15]',
   ],
-  [
-    'Vivid mode is for shops. The average error is 6.1.',
-    'value grey.de2000 average {unmatched} = 6.1 [6.05, 6.15]',
-  ],
+  ['Vivid mode is for shops. The average error is 6.1.', 'value grey.de2000 average = 6.1 [6.05, 6.15]'],
   [
     'In Vivid it reaches 812 nits, and in Calm the average error is 2.4. The maximum is 6.8.',
     'value peak max {unmatched} = 812 [811.5, 812.5]',
