@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { patient, sitAtTheBench } from './benchWindow.ts';
 
@@ -113,13 +113,19 @@ describe('a picture of what was seen', () => {
   );
 });
 
+/** A new run, waiting for its readings. */
+async function beginRun(page: Page, mode: string): Promise<Locator> {
+  await page.keyboard.press('Alt+b');
+  await page.getByLabel('Picture mode').fill(mode);
+  await page.getByRole('button', { name: 'Begin the run' }).click();
+  const entry = page.locator('section.run', { hasText: `${mode}, ` }).first();
+  await entry.locator('.bring').waitFor();
+  return entry;
+}
+
 it('says so when a file is gone before it could be read', async () => {
   const page = await openNotebook(unit);
-  await page.keyboard.press('Alt+b');
-  await page.getByLabel('Picture mode').fill('Gone');
-  await page.getByRole('button', { name: 'Begin the run' }).click();
-  const entry = page.locator('section.run', { hasText: 'Gone, ' }).first();
-  await entry.locator('.bring').waitFor();
+  const entry = await beginRun(page, 'Gone');
   await page.evaluate(() => {
     const hand = document.createElement('input');
     hand.type = 'file';
@@ -151,11 +157,7 @@ describe('a file of a hundred thousand readings', () => {
 
   it('shows how far it is, leaves nothing when stopped, and is in when it is let run', async () => {
     const page = await openNotebook(unit);
-    await page.keyboard.press('Alt+b');
-    await page.getByLabel('Picture mode').fill('Long');
-    await page.getByRole('button', { name: 'Begin the run' }).click();
-    const entry = page.locator('section.run', { hasText: 'Long, ' }).first();
-    await entry.locator('.bring').waitFor();
+    const entry = await beginRun(page, 'Long');
     const id = (await entry.getAttribute('id'))!.replace(/^run-/, '');
     const picker = entry.locator('.bring input[type=file]');
     const readings = async () => (await unitOf(unit)).runs.find((each) => each.id === id)?.readings.length;

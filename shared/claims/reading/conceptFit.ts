@@ -54,7 +54,10 @@ export function fits(concept: string, dimension: string | undefined): boolean {
   return conceptsByDimension[dimension]?.includes(concept) ?? false;
 }
 
-/** Bounds of what a concept's numbers of a dimension can be at all; outside of them something else is spoken of. */
+/**
+ * Bounds of what a concept's numbers of a dimension can be at all; outside of them something else is spoken of. Gamma is
+ * an exponent, contrast so many to 1, black in cd/m² (common practice, no source; wide on purpose).
+ */
 const possible: Readonly<
   Record<string, { dimension: string; bounds: readonly [least: number, most: number] }>
 > = {

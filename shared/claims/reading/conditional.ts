@@ -128,9 +128,14 @@ function isPassing(items: readonly Item[], at: number): boolean {
   if (
     isWord(item, 'may', 'might') &&
     isWord(items[at - 1], 'you', 'one') &&
-    (isWord(next, 'notice', 'see', 'spot', 'find', 'catch') ||
-      (isWord(next, 'also', 'well', 'even') &&
-        isWord(items[at + 2], 'notice', 'see', 'spot', 'find', 'catch')))
+    isWord(
+      isWord(next, 'also', 'well', 'even') ? items[at + 2] : next,
+      'notice',
+      'see',
+      'spot',
+      'find',
+      'catch',
+    )
   )
     return true;
   // "It may nevertheless be called accurate": the writer's choice of a word.

@@ -92,15 +92,14 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   }
   const gamut = gamutOf(scene);
   // "In the BT.709 saturation sweeps, green is under-saturated by 9 %"
+  // "Green falls short of its P3 target by 8 %": the gamut only says which target.
   const ofHue =
     firstWith(scene, 'hue') !== undefined &&
     scene.items.some(
-      (item) => ['over', 'under'].includes(keyOf(item, 'direction') ?? '') && /satur/.test(item.text),
+      (item) =>
+        (['over', 'under'].includes(keyOf(item, 'direction') ?? '') && /satur/.test(item.text)) ||
+        /\btarget$/.test(item.text),
     );
-  // "Green falls short of its P3 target by 8 %": a hue's own, in a gamut that names the target.
-  const ofTarget = firstWith(scene, 'hue') && scene.items.some((item) => /\btarget$/.test(item.text));
-  if (gamut?.item && ofTarget && dimension === 'percent')
-    return byConcept(scene, 'saturation', undefined, dimension);
   if (gamut?.item && !ofHue && (dimension === 'percent' || dimension === undefined))
     return byConcept(scene, 'coverage', undefined, dimension);
   const own = scene.items.find((item) => {
@@ -147,6 +146,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     !own &&
     firstWith(scene, 'hue') &&
     (hasKey(scene, 'direction', 'over', 'under') ||
+      (gamut?.item !== undefined && ofHue) ||
       // "Cyan has gone from 6.5 % under to 2 % under"
       (near?.number?.state !== undefined &&
         isWord(scene.items[scene.items.indexOf(near) + 1], 'under', 'over')))

@@ -3,6 +3,19 @@ import { type Item, isWord, keyOf } from './items.ts';
 export const againstAnother = ['than', 'as', 'unlike', 'like', 'against', 'versus', 'vs', 'from', 'twice'];
 /** Words that set one side against another, wherever they stand before it. */
 export const comparing = new Set([...againstAnother, 'compared']);
+
+/** A set in its clause, and the words before it */
+interface Place {
+  items: readonly Item[];
+  /** Where the set stands in `items` */
+  at: number;
+  /** Where {@link left} stands; −1 when nothing stands before */
+  from: number;
+  /** The word before the set, articles and the like passed over, and the one before that */
+  left: Item | undefined;
+  lead: Item | undefined;
+}
+
 /** Skips "the", "a", "its" and "new" leftwards from `at`. */
 export function before(items: readonly Item[], at: number): number {
   let left = at - 1;
@@ -53,12 +66,7 @@ export function isDoneBy(items: readonly Item[], at: number, left: Item | undefi
 }
 
 /** "The brightest of the three is the Plain", "the lowest error belongs to the Plain": who has the extreme stands behind. */
-function isHolder(
-  items: readonly Item[],
-  at: number,
-  left: Item | undefined,
-  lead: Item | undefined,
-): boolean {
+function isHolder({ items, at, left, lead }: Place): boolean {
   const leads =
     isWord(left, 'is', 'was', 'belongs to', 'goes to') ||
     (isWord(left, 'to') && isWord(lead, 'belongs', 'goes', 'falls', 'belong', 'go', 'went')) ||
@@ -87,12 +95,11 @@ const extreme = new Set([
 ]);
 
 /** "Give the Brindle the same treatment", "calibrate the Linnet": what is done to it leads to what comes of it. */
-function isCommanded(items: readonly Item[], left: number): boolean {
+function isCommanded({ items, from, left }: Place): boolean {
   return (
-    left >= 0 &&
-    left <= 1 &&
+    from <= 1 &&
     isWord(
-      items[left],
+      left,
       'give',
       'calibrate',
       'adjust',
@@ -105,17 +112,12 @@ function isCommanded(items: readonly Item[], left: number): boolean {
       'ask',
       'push',
     ) &&
-    (left === 0 || isWord(items[0], 'and', 'but', 'now', 'then', 'so'))
+    (from === 0 || isWord(items[0], 'and', 'but', 'now', 'then', 'so'))
   );
 }
 
 /** "You get a three-year warranty from Veltrane": what comes with that maker's set. */
-function isGivenBy(
-  items: readonly Item[],
-  at: number,
-  left: Item | undefined,
-  maker: string | undefined,
-): boolean {
+function isGivenBy({ items, at, left }: Place, maker: string | undefined): boolean {
   return (
     maker !== undefined &&
     isWord(left, 'from', 'by') &&
@@ -127,7 +129,7 @@ function isGivenBy(
 }
 
 /** "On my left is the Plain": a place leads, and what is there follows. */
-function isPointedAt(items: readonly Item[], at: number, left: Item | undefined): boolean {
+function isPointedAt({ items, at, left }: Place): boolean {
   return (
     at <= 6 &&
     isWord(left, 'is', 'stands', 'sits', 'hangs', 'comes') &&
@@ -137,7 +139,7 @@ function isPointedAt(items: readonly Item[], at: number, left: Item | undefined)
 }
 
 /** "With Veltrane's set, blue is oversaturated" */
-function isWithSet(items: readonly Item[], at: number, left: Item | undefined): boolean {
+function isWithSet({ items, at, left }: Place): boolean {
   return (
     isWord(left, 'with', 'on') &&
     left === items[0] &&
@@ -147,12 +149,7 @@ function isWithSet(items: readonly Item[], at: number, left: Item | undefined): 
 }
 
 /** "With the Umbra you get four inputs", "7.7 ms for the Kasulind", "we gave the Plain 8 out of 10" */
-function isGiven(
-  items: readonly Item[],
-  at: number,
-  left: Item | undefined,
-  lead: Item | undefined,
-): boolean {
+function isGiven({ items, at, left, lead }: Place): boolean {
   const next = items[at + 1];
   const scored = isWord(left, 'gave', 'give', 'awarded', 'award') && next?.number !== undefined;
   const had = isWord(left, 'with') && left === items[0] && isWord(next, 'you', 'we', 'buyers', 'one');
@@ -181,7 +178,7 @@ const tellingThat = [
 ];
 
 /** "Keep in mind that the Plain gives you four" */
-function isTold(items: readonly Item[], at: number, left: Item | undefined, lead: Item | undefined): boolean {
+function isTold({ items, at, left, lead }: Place): boolean {
   const next = items[at + 1];
   return (
     isWord(left, 'that') &&
@@ -192,12 +189,7 @@ function isTold(items: readonly Item[], at: number, left: Item | undefined, lead
 }
 
 /** "Three of the Plain's HDMI sockets are 2.1" */
-function isOwnerOfSome(
-  items: readonly Item[],
-  at: number,
-  left: Item | undefined,
-  lead: Item | undefined,
-): boolean {
+function isOwnerOfSome({ items, at, left, lead }: Place): boolean {
   const next = items[at + 1];
   return (
     (isWord(next, "'s") || next?.text === "'") &&
@@ -215,17 +207,15 @@ export function opensAsSubject(
   known: { verbSeen: boolean; maker: string | undefined; hasSubject: boolean },
 ): boolean {
   const from = before(items, at);
-  const left = items[from];
-  const lead = items[from - 1];
-  const isFor = isWord(left, 'for');
+  const place: Place = { items, at, from, left: items[from], lead: items[from - 1] };
   return (
-    isTold(items, at, left, lead) ||
-    (!(isFor && known.hasSubject) && isGiven(items, at, left, lead)) ||
-    (!known.verbSeen && !known.hasSubject && isOwnerOfSome(items, at, left, lead)) ||
-    isCommanded(items, from) ||
-    isGivenBy(items, at, left, known.maker) ||
-    isWithSet(items, at, left) ||
-    isPointedAt(items, at, left) ||
-    isHolder(items, at, left, lead)
+    isTold(place) ||
+    (!(isWord(place.left, 'for') && known.hasSubject) && isGiven(place)) ||
+    (!known.verbSeen && !known.hasSubject && isOwnerOfSome(place)) ||
+    isCommanded(place) ||
+    isGivenBy(place, known.maker) ||
+    isWithSet(place) ||
+    isPointedAt(place) ||
+    isHolder(place)
   );
 }

@@ -30,7 +30,7 @@ export function operatorOf(
         (keyOf(entry, 'comparator') !== undefined ||
           ['rise', 'fall', 'exceed'].includes(keyOf(entry, 'verb') ?? '')),
     );
-    if (from >= 0) items.push(...scene.items.slice(from, at).reverse());
+    if (from >= 0) items.push(...scene.items.slice(from, at));
     const after = scene.items.slice(at + 1, at + 6).find((entry) => keyOf(entry, 'trailing'));
     if (after && !scene.items[at - 1]?.meanings.some((meaning) => meaning.kind === 'comparator'))
       items.push(after);

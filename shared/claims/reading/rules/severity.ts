@@ -152,8 +152,7 @@ export function lookedFor(items: readonly Item[], topic?: Item): Item[] | undefi
   );
   const start = must >= 0 ? must : only;
   // "Not something you have to look for" is plain to see.
-  if (start < 0 || lead.some((item) => keyOf(item, 'negation') !== undefined || isWord(item, "don't")))
-    return undefined;
+  if (start < 0 || lead.some((item) => keyOf(item, 'negation') !== undefined)) return undefined;
   return [...lead.slice(start), items[at]!];
 }
 
