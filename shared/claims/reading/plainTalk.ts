@@ -75,6 +75,8 @@ export function isPlainNumber(sentence: readonly Item[], item: Item): boolean {
     isWord(
       sentence[item.index - 1],
       'round',
+      'day',
+      'week',
       'part',
       'chapter',
       'act',

@@ -12,6 +12,7 @@ import { subjectOf } from '../subject.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { factConditions, opOf } from './factCheck.ts';
+import { opposite } from './levelCount.ts';
 import { readNearMiss, readShareOfPromise, readShortfall, shortBy } from './promise.ts';
 import { saidBefore } from './saidBefore.ts';
 
@@ -181,7 +182,8 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     const negated =
       isWord(answer, 'misses', 'undercuts') ||
       scene.items.some((item) => item.index < answer.index && keyOf(item, 'negation'));
-    if (isSettled(subject) && subject.quantity.id === key)
+    const promised = isSettled(subject) && promisedOp(subject.quantity);
+    if (isSettled(subject) && promised && subject.quantity.id === key)
       propose(
         findings,
         scene,
@@ -190,8 +192,12 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
           kind: 'bound',
           bounds: [
             {
-              operand: operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'over')),
-              op: negated ? '<' : isWord(answer, 'exceeds', 'beats') ? '>' : '>=',
+              operand: operandOf(
+                scene,
+                subject.quantity,
+                selectorOf(scene, subject.quantity, sideOf(promised)),
+              ),
+              op: negated ? opposite[promised] : answerOp(answer, promised),
               x,
               unit,
             },
@@ -225,6 +231,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     return refuse(findings, scene, 'maker', 'the words do not say which measurement answers the claim', [
       got,
     ]);
+  const promised = promisedOp(quantity);
   propose(
     findings,
     scene,
@@ -236,10 +243,10 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
           operand: operandOf(
             scene,
             quantity,
-            selectorOf(scene, quantity, 'over'),
+            selectorOf(scene, quantity, sideOf(promised)),
             ofClaimed(scene, quantity),
           ),
-          op: short ? '<' : '>=',
+          op: short ? opposite[promised] : promised,
           x: claimed.x,
           unit: claimed.unit,
         },
@@ -261,6 +268,22 @@ function isWritersOwn({ items }: Scene, number: Item, maker: Item | undefined): 
         isWord(item, 'when', 'where', 'while', 'though', 'although', 'but'),
     )
   );
+}
+
+/** On which side of its number a promise is kept: 15 ms of lag by no more, 1,000 nits by no less. */
+function promisedOp({ better }: Quantity): '<=' | '>=' {
+  return better === 'lower' ? '<=' : '>=';
+}
+
+function sideOf(op: BoundOp): 'under' | 'over' {
+  return op.startsWith('<') ? 'under' : 'over';
+}
+
+/** "Exceeds the maker's figure" is over it, "beats" it better than it; "meets" it keeps it. */
+function answerOp(answer: Item, promised: '<=' | '>='): BoundOp {
+  if (isWord(answer, 'exceeds')) return '>';
+  if (isWord(answer, 'beats')) return promised === '<=' ? '<' : '>';
+  return promised;
 }
 
 /** "Lag is 9.4 ms, Nocthale claims eight": a bare number is of what was stated just before, in its unit. */
@@ -301,8 +324,9 @@ function readWhatIsClaimed(
     return true;
   }
   const denied = scene.items.some((item) => item.index < what.index && keyOf(item, 'negation') !== undefined);
-  const operand = operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, 'over'));
-  const bound = { operand, op: denied ? ('<' as const) : ('>=' as const), x: claimed.x, unit: claimed.unit };
+  const promised = promisedOp(subject.quantity);
+  const operand = operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, sideOf(promised)));
+  const bound = { operand, op: denied ? opposite[promised] : promised, x: claimed.x, unit: claimed.unit };
   propose(findings, scene, 'maker', { kind: 'bound', bounds: [bound] }, words);
   return true;
 }

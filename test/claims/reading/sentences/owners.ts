@@ -144,4 +144,19 @@ export const owners: readonly SentenceRow[] = [
     'unproven',
   ],
   ['If the wall will not stretch, a 65-inch version costs £1,399.', 'fact price = 1399 {variantInches 65}'],
+  ['Orrinvale quotes a lag of 15 ms, and delivers.', 'fact lag = 15 by maker', 'bound lag <= 15'],
+  ['Orrinvale quotes a lag of 15 ms, and falls short.', 'fact lag = 15 by maker', 'bound lag > 15'],
+  ['Orrinvale claims 1,000 nits and delivers.', 'fact peak = 1000 by maker', 'bound peak max >= 1000'],
+  ['Orrinvale claims 1,000 nits. It falls short.', 'fact peak = 1000 by maker', 'bound peak max < 1000'],
+  [
+    "Orrinvale quotes a lag of 15 ms. It meets the maker's figure.",
+    'fact lag = 15 by maker',
+    'bound lag <= 15',
+  ],
+  ["Orrinvale quotes a lag of 15 ms. It does not meet the maker's figure.", 'fact lag = 15 by maker'],
+  [
+    'Orrinvale promises 15 ms of lag, and the set delivers what Orrinvale promises.',
+    'fact lag = 15 by maker',
+    'bound lag <= 15',
+  ],
 ];
