@@ -18,7 +18,7 @@ export interface Statement {
 
 type Interval = Pick<Statement, 'low' | 'high' | 'lowOpen' | 'highOpen'>;
 
-/** Statements of a claim that can contradict another's; empty for negations, orders, directions and sets. */
+/** Statements of a claim that can contradict another's; empty for negations, orders, sets and directions without a level. */
 export function statementsOf({ check, judgement }: JudgedClaim): Statement[] {
   if (check === null || ('negated' in check && check.negated)) return [];
   const resolved = judgement.conditions;
@@ -29,6 +29,15 @@ export function statementsOf({ check, judgement }: JudgedClaim): Statement[] {
       return check.bounds.map((bound) => boundStatement(bound, resolved));
     case 'onset':
       return [onsetStatement(check, resolved)];
+    case 'direction':
+      return check.from
+        ? [
+            {
+              ...placed(operandKey(check.operand, resolved), check.operand, '', '%'),
+              ...intervalOf(check.from),
+            },
+          ]
+        : [];
     case 'ratio':
     case 'difference': {
       const subject = `${check.kind}|${operandKey(check.a, resolved)}|${operandKey(check.b, {})}`;

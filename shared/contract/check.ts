@@ -205,6 +205,8 @@ export interface DirectionCheck {
    */
   name: string;
   size?: 'slight' | 'mild' | 'obvious';
+  /** `eotf.rolloff`: the level at which the curve leaves its target, in % stimulus; compared by its rounding. */
+  from?: StatedNumber;
   negated?: boolean;
 }
 

@@ -6,6 +6,7 @@ import { readOperand } from './operand.ts';
 import { conditionsOf, foundOf, notesOf, type Outcome, unproven } from './outcome.ts';
 import { resolveRun } from './resolve.ts';
 import type { Sight } from './sight.ts';
+import { isInside } from './stated.ts';
 import { amount, plain } from './terms.ts';
 
 /** Whether a tone curve rolls off, clips, or follows its target to the end. */
@@ -15,7 +16,8 @@ export function judgeRollOff(
   sight: Sight,
   signal?: string,
 ): Outcome {
-  const stated = { name: check.name };
+  const { from } = check;
+  const stated = { name: check.name, ...(from && { x: from.x, low: from.low, high: from.high, unit: '%' }) };
   const quantity = 'eotf.rolloff';
   const options = signal === undefined ? {} : { signal };
   const scalar = { stat: 'scalar' } as const;
@@ -46,12 +48,14 @@ export function judgeRollOff(
     sight.bench.house.level,
   );
   const clips = spread.value.value <= clipsWithin + 1e-9;
+  // Where it begins is reported; what it does from there is also asked of a perfect instrument.
+  const elsewhere = from !== undefined && !isInside(where.value.value, from);
   return outcomeOf(
-    decision,
+    elsewhere && !check.negated ? { verdict: 'breaks', probability: null } : decision,
     where.value,
     `The curve leaves its target at ${plain(where.value.value)} % stimulus and ${clips ? 'clips' : 'rolls off'}: the levels above it lie ${
       clips ? 'within' : 'up to'
-    } ${amount(spread.value.value, null, '%', 'eotf.rolloff.spread')} ${clips ? 'of' : 'under'} the brightest (limit ${clipsWithin} %)`,
+    } ${amount(spread.value.value, null, '%', 'eotf.rolloff.spread')} ${clips ? 'of' : 'under'} the brightest (limit ${clipsWithin} %)${from ? `; the text says from ${plain(from.x)} %` : ''}`,
   );
 
   function outcomeOf(

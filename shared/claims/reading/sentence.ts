@@ -72,7 +72,7 @@ export function readSentence(
     items.some(
       (item) =>
         keyOf(item, 'concept') === 'angle' ||
-        /^colour shifts?$/.test(item.text) ||
+        isWord(item, 'colour shift', 'colour shifts') ||
         (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
     );
   if (isHeading && items[items.length - 1]?.text === '?') {

@@ -268,21 +268,27 @@ function attachNeighbours(items: Item[]): void {
   }
 }
 
+const leavingOut: ReadonlySet<string> = new Set(['without', 'excluding', 'ignoring']);
+const denying: ReadonlySet<string> = new Set([
+  ...['not', "isn't", "aren't", "wasn't", "weren't", "doesn't", "don't", "didn't"],
+]);
+const harmless: ReadonlySet<string> = new Set([
+  ...['only', 'just', 'merely', 'simply', 'surprised', 'surprising', 'surprisingly', 'surprise'],
+  ...['astonished', 'astonishing', 'lightly', 'unexpected', 'unexpectedly', 'coincidentally'],
+  ...['ashamed', 'sorry'],
+]);
+
 /**
  * "Not only brighter but cheaper", "it isn't just visible": more is to come, and nothing is denied. "I was not surprised
  * to find it the lightest", "not lightly given": what is denied is how somebody took it.
  */
 function deniesNothing(tokens: readonly Token[], at: number): boolean {
+  const { text } = tokens[at]!;
   const next = tokens[at + 1]?.text;
+  if (next === undefined) return false;
   // "Without luminance the average is 2.4" names the definition.
-  if (next === 'luminance' && /^(?:without|excluding|ignoring)$/.test(tokens[at]!.text)) return true;
-  return (
-    next !== undefined &&
-    /^(?:only|just|merely|simply|surprised|surprising|surprisingly|surprise|astonished|astonishing|lightly|unexpected|unexpectedly|coincidentally|ashamed|sorry)$/.test(
-      next,
-    ) &&
-    /^(?:not|isn't|aren't|wasn't|weren't|doesn't|don't|didn't)$/.test(tokens[at]!.text)
-  );
+  if (next === 'luminance' && leavingOut.has(text)) return true;
+  return denying.has(text) && harmless.has(next);
 }
 
 /** Turns tokens into items: longest known phrase first, numbers with their units and hedges. */

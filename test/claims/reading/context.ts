@@ -103,7 +103,7 @@ export function checkText(check: Check): string {
       return `${not}order ${operandText(check.key)} ${check.direction} ${rank}${parts.length > 0 ? ` ${parts.join(' ')}` : ''}`;
     }
     case 'direction':
-      return `${not}direction ${operandText(check.operand)} ${check.name}${check.size ? ` ${check.size}` : ''}`;
+      return `${not}direction ${operandText(check.operand)} ${check.name}${check.size ? ` ${check.size}` : ''}${check.from ? ` from ${check.from.x}` : ''}`;
     case 'fact':
       return `${not}fact ${check.key} ${check.op} ${Array.isArray(check.x) ? check.x.join('+') : check.x}${check.by ? ` by ${check.by}` : ''}${conditionsText(check.conditions)}`;
     case 'observed':

@@ -10,7 +10,7 @@ import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { statOf } from '../selector.ts';
 import { emit, emitEvery, negationBefore, region } from './directionCheck.ts';
 import { readPrimaries } from './primaries.ts';
-import { rolloffAt } from './rolloff.ts';
+import { rolloffFrom } from './rolloff.ts';
 
 /** A word of direction in its clause. */
 interface Said {
@@ -111,10 +111,14 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
     ]);
     return true;
   }
-  if (level !== undefined && axis && key !== 'neither') {
-    propose(findings, scene, 'direction', rolloffAt(scene, level), axis.items);
+  const from = level !== undefined && key !== 'neither' ? rolloffFrom(level) : undefined;
+  // "The Plain's roll-off begins at 90 %" says where the curve leaves its target, not how.
+  if (from && isWord(lead, 'the', 'its', 'their', "'s", "'")) {
+    const operand = operandOf(scene, quantityById('eotf.rolloff'), { stat: 'scalar' });
+    propose(findings, scene, 'direction', { kind: 'value', operand, stated: from }, [item, ...axis!.items]);
+    return true;
   }
-  emit(scene, findings, 'eotf.rolloff', key, { stat: 'scalar' }, item, []);
+  emit(scene, findings, 'eotf.rolloff', key, { stat: 'scalar' }, item, from ? axis!.items : [], { from });
   return true;
 }
 
@@ -234,7 +238,7 @@ function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): 
       (key === 'over' || key === 'under') &&
       !denied;
     if (every) emitEvery(scene, findings, id, key, item, hue);
-    else emit(scene, findings, id, key, region(scene, {}), item, [hue], undefined, denied);
+    else emit(scene, findings, id, key, region(scene, {}), item, [hue], { denied });
   }
   return true;
 }
@@ -295,7 +299,7 @@ function readCurve(scene: Scene, findings: Findings, { item, key, text }: Said):
     `${item.text} ${scene.items.map((entry) => entry.text).join(' ')}`,
     conditionsFor(scene, quantityById('eotf.error')),
   );
-  emit(scene, findings, 'eotf.error', key, region(scene, {}), item, [curve], conditions);
+  emit(scene, findings, 'eotf.error', key, region(scene, {}), item, [curve], { conditions });
   return true;
 }
 

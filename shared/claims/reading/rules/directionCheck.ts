@@ -1,4 +1,4 @@
-import type { DirectionCheck, Selector, StatedConditions } from '../../../contract/check.ts';
+import type { DirectionCheck, Selector, StatedConditions, StatedNumber } from '../../../contract/check.ts';
 import { type Findings, propose } from '../finding.ts';
 import { type Item, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
@@ -48,13 +48,13 @@ export function emit(
   selector: Selector,
   main: Item,
   words: (Item | undefined)[],
-  conditions?: StatedConditions,
-  denied?: Item,
+  more: { conditions?: StatedConditions; denied?: Item; from?: StatedNumber | undefined } = {},
 ): undefined {
+  const { conditions, denied, from } = more;
   const quantity = quantityById(id);
   const { size, item: sizeItem } = name === 'none' || name === 'on-target' ? {} : intensityOf(scene, main);
   const negation = denied ?? negationBefore(scene, main);
-  // The level of a roll-off is a claim of its own.
+  // The level of a roll-off is no stretch of the curve.
   const axes = id === 'eotf.rolloff' ? [] : scene.axes.filter((axis) => axis.kind === 'stimulus');
   const axisItems = axes.flatMap((axis) => axis.items);
   propose(
@@ -66,6 +66,7 @@ export function emit(
       operand: operandOf(scene, quantity, selector, conditions),
       name,
       ...(size && { size }),
+      ...(from && { from }),
       ...(negation && { negated: true }),
     },
     [main, ...words, sizeItem, negation, ...axisItems],

@@ -1,4 +1,4 @@
-import type { ValueCheck } from '../../../contract/check.ts';
+import type { DirectionCheck, StatedNumber } from '../../../contract/check.ts';
 import type { AxisSpan } from '../axis.ts';
 import { type Findings, propose } from '../finding.ts';
 import { isGapped } from '../gapped.ts';
@@ -8,27 +8,22 @@ import { quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 
 /** "Rolls off at 70 %", "from 70 % upwards": the level at which the curve leaves its target. */
-export function rolloffAt(scene: Scene, level: number): ValueCheck {
-  const quantity = quantityById('eotf.rolloff');
-  const conditions = conditionsFor(scene, quantity);
-  return {
-    kind: 'value',
-    operand: { type: 'quantity', id: quantity.id, selector: { stat: 'scalar' }, conditions },
-    stated: { x: level, low: level - 0.5, high: level + 0.5, unit: '%', place: 1 },
-  };
+export function rolloffFrom(level: number): StatedNumber {
+  return { x: level, low: level - 0.5, high: level + 0.5, unit: '%', place: 1 };
 }
 
 /** "The Umbra clips from 70 %, and the Plain from 80 %": another set's level, with the verb left out. */
 export function readRolloffAgain(scene: Scene, findings: Findings): undefined {
-  const said = scene.previous?.said?.some(
-    (check) =>
-      check.kind === 'value' && check.operand.type === 'quantity' && check.operand.id === 'eotf.rolloff',
+  const said = scene.previous?.said?.find(
+    (check): check is DirectionCheck => check.kind === 'direction' && check.from !== undefined,
   );
   const [axis, other] = scene.axes.filter(({ kind, tone }) => kind === 'stimulus' && !tone);
   const level = levelOf(axis);
   if (!said || !axis || other || level === undefined || !isGapped(scene.items)) return;
   const set = scene.items.find((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'));
-  propose(findings, scene, 'rolloffAgain', rolloffAt(scene, level), [set, ...axis.items]);
+  const conditions = conditionsFor(scene, quantityById('eotf.rolloff'));
+  const check = { ...said, operand: { ...said.operand, conditions }, from: rolloffFrom(level) };
+  propose(findings, scene, 'rolloffAgain', check, [set, ...axis.items]);
 }
 
 function levelOf(axis: AxisSpan | undefined): number | undefined {

@@ -67,8 +67,7 @@ export const asSpoken: readonly SentenceRow[] = [
   [
     'In HDR10 PQ is followed to within 5 % up to 70 %, and from 80 % upwards the picture clips.',
     'bound eotf.error max ≤70 {signal HDR10} <= 5 and eotf.error min ≤70 {signal HDR10} >= -5',
-    'value eotf.rolloff {signal HDR10} = 80 [79.5, 80.5]',
-    'direction eotf.rolloff {signal HDR10} clips',
+    'direction eotf.rolloff {signal HDR10} clips from 80',
   ],
   [
     'From 70 % upwards every step lies past 3, whereas below that level no error exceeds 2.',

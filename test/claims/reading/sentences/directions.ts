@@ -8,11 +8,7 @@ export const directions: readonly SentenceRow[] = [
   ['Shadows are too dark.', 'direction eotf.error average ≥5 ≤30 under'],
   ['Mid-tones are brighter than they should be.', 'direction eotf.error average ≥30 ≤70 over'],
   ['Gamma is too high.', 'direction gamma.average over'],
-  [
-    'Highlights roll off from 70 %.',
-    'direction eotf.rolloff rolls-off',
-    'value eotf.rolloff = 70 [69.5, 70.5]',
-  ],
+  ['Highlights roll off from 70 %.', 'direction eotf.rolloff rolls-off from 70'],
   ['It clips hard.', 'direction eotf.rolloff clips'],
   ['White is too warm.', 'direction white.cct warm'],
   ['Greys lean towards green.', 'direction grey.tint average ≥50 ≤100 green'],
@@ -35,7 +31,7 @@ export const directions: readonly SentenceRow[] = [
     'direction eotf.error average ≤70 on-target',
     'direction eotf.rolloff rolls-off',
   ],
-  ['HDR highlights clip at 75 %.', 'direction eotf.rolloff clips', 'value eotf.rolloff = 75 [74.5, 75.5]'],
+  ['HDR highlights clip at 75 %.', 'direction eotf.rolloff clips from 75'],
   ['It neither clips nor rolls off.', 'direction eotf.rolloff neither'],
   ['White is slightly too cool.', 'direction white.cct cool slight'],
   ['White leans blue.', 'direction grey.tint at 100 blue'],
@@ -137,9 +133,8 @@ export const directions: readonly SentenceRow[] = [
   ],
   [
     'In HDR the Umbra clips from 70 %, and the Plain from 80 %.',
-    'direction eotf.rolloff {nocthale, signal HDR} clips',
-    'value eotf.rolloff {nocthale, signal HDR} = 70 [69.5, 70.5]',
-    'value eotf.rolloff {signal HDR, veltrane} = 80 [79.5, 80.5]',
+    'direction eotf.rolloff {nocthale, signal HDR} clips from 70',
+    'direction eotf.rolloff {signal HDR, veltrane} clips from 80',
   ],
   [
     'Greens are under-saturated, and so are reds.',
@@ -148,8 +143,7 @@ export const directions: readonly SentenceRow[] = [
   ],
   [
     'In HDR the Hearth begins to roll off at eighty per cent stimulus, ten points later than the Plain.',
-    'direction eotf.rolloff {signal HDR} rolls-off',
-    'value eotf.rolloff {signal HDR} = 80 [79.5, 80.5]',
+    'direction eotf.rolloff {signal HDR} rolls-off from 80',
     'unproven',
   ],
   [
@@ -165,8 +159,7 @@ export const directions: readonly SentenceRow[] = [
   [
     'Its highlights roll off instead of breaking off short, so clouds keep their insides, whereas the Plain clips from 50%.',
     'direction eotf.rolloff rolls-off',
-    'direction eotf.rolloff {veltrane} clips',
-    'value eotf.rolloff {veltrane} = 50 [49.5, 50.5]',
+    'direction eotf.rolloff {veltrane} clips from 50',
   ],
   ['Greens are under-saturated, and so are the reviewers.', 'direction sweep.green.saturation average under'],
   [
@@ -194,8 +187,7 @@ export const directions: readonly SentenceRow[] = [
   ['The tint is a mild blue.', 'direction grey.tint average ≥50 ≤100 blue mild'],
   [
     'Its curve clips from 80 per cent upwards, so the brightest clouds lose their modelling.',
-    'direction eotf.rolloff clips',
-    'value eotf.rolloff = 80 [79.5, 80.5]',
+    'direction eotf.rolloff clips from 80',
   ],
   [
     'A faint green cast that nobody will notice is all we saw.',

@@ -85,8 +85,7 @@ export const levels: readonly SentenceRow[] = [
   [
     'The HDR tone curve of the Hearth lies 30% above target at a signal level of 20% and rolls off from 60%.',
     'value eotf.error at 20 {signal HDR} = 30 [29.5, 30.5]',
-    'direction eotf.rolloff {signal HDR} rolls-off',
-    'value eotf.rolloff {signal HDR} = 60 [59.5, 60.5]',
+    'direction eotf.rolloff {signal HDR} rolls-off from 60',
   ],
   [
     'White uniformity comes in at 11%, with the lower left corner as the culprit.',
@@ -156,11 +155,7 @@ export const levels: readonly SentenceRow[] = [
     'bound peak max >= 450',
   ],
   ['It clips.', 'direction eotf.rolloff clips'],
-  [
-    'From 70% upwards it simply clips.',
-    'value eotf.rolloff = 70 [69.5, 70.5]',
-    'direction eotf.rolloff clips',
-  ],
+  ['From 70% upwards it simply clips.', 'direction eotf.rolloff clips from 70'],
   ['The highlights clip.', 'direction eotf.rolloff clips'],
   ['We watched clips and patterns.'],
   [

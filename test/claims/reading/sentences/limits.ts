@@ -212,8 +212,7 @@ export const limits: readonly SentenceRow[] = [
   [
     'The HDR10 signal follows PQ to within 5% up to the 60% step, then rolls off from 70%.',
     'bound eotf.error max ≤60 {signal HDR10} <= 5 and eotf.error min ≤60 {signal HDR10} >= -5',
-    'direction eotf.rolloff {signal HDR10} rolls-off',
-    'value eotf.rolloff {signal HDR10} = 70 [69.5, 70.5]',
+    'direction eotf.rolloff {signal HDR10} rolls-off from 70',
   ],
   [
     "The Hearth's native contrast is over 40,000:1, which is to say that our meter gave up before the panel did; the Plain, a fine set with a backlight behind it, manages 4,553:1.",

@@ -235,8 +235,7 @@ export const takenUp: readonly SentenceRow[] = [
     'The Hearth covers 97% of P3 in xy, the Plain a modest 90%. Highlights are where this bird runs out of sky: the Hearth clips from 80% stimulus.',
     'value coverage.p3.xy = 97 [96.5, 97.5]',
     'value coverage.p3.xy {veltrane} = 90 [89.5, 90.5]',
-    'direction eotf.rolloff clips',
-    'value eotf.rolloff = 80 [79.5, 80.5]',
+    'direction eotf.rolloff clips from 80',
   ],
   [
     'A full white field is 14% down at its worst spot. On a 50% gray field that figure grows to 24%.',

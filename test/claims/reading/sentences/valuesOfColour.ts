@@ -106,11 +106,7 @@ export const valuesOfColour: readonly SentenceRow[] = [
     'unproven',
   ],
   ['Gamma averages 2.31 instead of 2.2.', 'value gamma.average = 2.31 [2.305, 2.315]', 'unproven'],
-  [
-    'Above 70 % the curve rolls off gently.',
-    'value eotf.rolloff = 70 [69.5, 70.5]',
-    'direction eotf.rolloff rolls-off',
-  ],
+  ['Above 70 % the curve rolls off gently.', 'direction eotf.rolloff rolls-off from 70'],
   ['The white point is 6,680 K, slightly cool.', 'value white.cct = 6680 [6675, 6685]'],
   ['Red is oversaturated by 8 %.', 'value sweep.red.saturation average = 8 [7.5, 8.5]'],
   ['Red overshoots its target by 8 %.', 'value sweep.red.saturation average = 8 [7.5, 8.5]'],
@@ -196,11 +192,7 @@ export const valuesOfColour: readonly SentenceRow[] = [
   // What is missed is the gamut, not the number.
   ['It misses BT.2020 by a wide margin, covering only 71 %.', 'value coverage.bt2020.xy = 71 [70.5, 71.5]'],
   ['It follows BT.1886 to within 4 %.', 'bound eotf.error max <= 4 and eotf.error min >= -4'],
-  [
-    'Tone mapping sets in at 75 %.',
-    'direction eotf.rolloff rolls-off',
-    'value eotf.rolloff = 75 [74.5, 75.5]',
-  ],
+  ['Tone mapping sets in at 75 %.', 'direction eotf.rolloff rolls-off from 75'],
   ['The tint is Δu′v′ 0.004 at worst.', 'unproven'],
   ['Colour temperature runs from 6,600 K in the shadows to 7,020 K at white.', 'unproven', 'unproven'],
   ['Blue is 4 % too strong in the greys.', 'unproven'],
