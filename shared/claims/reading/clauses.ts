@@ -114,6 +114,14 @@ interface Piece {
   joiner: string;
 }
 
+/** "and the Umbra" */
+function isOnlySet({ items, joiner }: Piece): boolean {
+  return (
+    namesSet(items) &&
+    items.every((item) => item.text === joiner || isWord(item, 'the') || keyOf(item, 'unit') !== undefined)
+  );
+}
+
 /** "…, whereas the Plain and the Umbra both run at 144 Hz": two sets are one subject, whatever joins them. */
 function joinSubjects(pieces: Piece[]): undefined {
   for (let at = pieces.length - 2; at > 0; at -= 1) {
@@ -142,10 +150,7 @@ function isThrownIn({ items, mark, joiner }: Piece, isFirst: boolean): boolean {
 function joinAcross(pieces: Piece[]): undefined {
   for (let at = pieces.length - 3; at >= 0; at -= 1) {
     const set = pieces[at]!;
-    const isSet = set.items.every(
-      (item) => item.text === set.joiner || isWord(item, 'the') || keyOf(item, 'unit') !== undefined,
-    );
-    if (!isSet || !namesSet(set.items)) continue;
+    if (!isOnlySet(set)) continue;
     let end = at + 1;
     while (end < at + 4 && pieces[end] && isThrownIn(pieces[end]!, end === at + 1)) end += 1;
     const after = pieces[end];
@@ -256,12 +261,23 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (piece.joiner !== '' && seesItsOwn(piece.items)) ||
       promisesWhat(piece.items) ||
       (order > 0 && isGapped(piece.items));
+    // "Almost all of P3 is covered; BT.2020 to three quarters", "none of this is alarming; the Plain's error averages 5.3"
+    const opensAnew =
+      namesSet(piece.items.slice(0, 3)) || (strong && piece.items.some((item) => keyOf(item, 'gamut')));
+    if (piece.mark === ';' && opensAnew && hasVerb(pending)) {
+      clauses.push(pending);
+      pending = [];
+    }
     const last = clauses[clauses.length - 1];
     if (!strong) {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.
       const following = pieces[order + 1];
       const opensNext =
-        piece.joiner !== '' && piece.joiner !== 'with' && following?.mark === ',' && following.joiner === '';
+        piece.joiner !== '' &&
+        piece.joiner !== 'with' &&
+        following?.mark === ',' &&
+        // "…, and the Umbra, which is a third dearer": the set that the relative clause is of.
+        (following.joiner === '' || (following.joiner === 'which' && isOnlySet(piece)));
       // "…, the maximum (5.6) is not": what stands before the bracket names its number.
       const names =
         following?.mark === '(' &&
@@ -349,17 +365,6 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     }
     // "The Plain is bright, and the Hearth has none": what stands before is said of its own set.
     if (isNoneOn(piece.items) && pending.length > 0 && hasVerb(pending) && namesSet(pending)) {
-      clauses.push(pending);
-      pending = [];
-    }
-    // "Almost all of P3 is covered; BT.2020 to three quarters"
-    if (
-      piece.mark === ';' &&
-      pending.length > 0 &&
-      hasVerb(pending) &&
-      // "…, for our meter gave up; the Plain manages 4,553:1"
-      (piece.items.some((item) => keyOf(item, 'gamut')) || namesSet(piece.items.slice(0, 3)))
-    ) {
       clauses.push(pending);
       pending = [];
     }

@@ -111,6 +111,11 @@ function isAboutRoom(items: readonly Item[], at: number, mark: number): boolean 
   );
 }
 
+/** "Should know that", "should bear in mind that": what is told stands behind. */
+function isNoted(items: readonly Item[], at: number): boolean {
+  return items.slice(at + 1, at + 4).some((item) => isWord(item, 'that'));
+}
+
 /** "If you hunt for it", "if you ask me", "as you would expect": said in passing, no condition. */
 function isPassing(items: readonly Item[], at: number): boolean {
   const item = items[at]!;
@@ -178,6 +183,27 @@ function isPassing(items: readonly Item[], at: number): boolean {
   if (isWord(item, 'would') && isWord(next, 'like', 'love') && notingWords.has(items[at + 3]?.text ?? ''))
     return true;
   if (isWord(item, 'if') && (isSpeechAct(items, at) || isWish(items, at))) return true;
+  // "Should your lounge be a railway station, there is a 65-inch Hearth at £1,429"
+  if (isWord(item, 'should') && at === 0 && isWish(items, at)) return true;
+  // "Buyers should know that it costs £949": the statement stands.
+  if (isWord(item, 'should') && isWord(next, 'know', 'note', 'remember', 'bear') && isNoted(items, at + 1))
+    return true;
+  // "You will notice it in the bill, if not in the draught" concedes.
+  if (
+    isWord(item, 'if') &&
+    isWord(next, 'not') &&
+    isWord(items[at + 2], 'in', 'on', 'at', 'by', 'for', 'quite', 'exactly', 'always', 'a', 'the')
+  )
+    return true;
+  // "On the Plain you would have to look for it": how much there is to see.
+  if (
+    isWord(item, 'would', 'might', 'may') &&
+    isWord(items[at - 1], 'you', 'one') &&
+    isWord(next, 'have', 'need') &&
+    isWord(items[at + 2], 'to') &&
+    lookingFor.includes(items[at + 3]?.text ?? '')
+  )
+    return true;
   // "A remote that feels as if someone had cared" is a likeness.
   if (isWord(item, 'if') && isWord(items[at - 1], 'as')) return true;
   // "Which I could not see", "I couldn't hear it": it was not.
@@ -257,7 +283,7 @@ function trailsStatement(sentence: readonly Item[], clause: readonly Item[], gue
 /** "In the mode that we would recommend, the error is 2.7": the guess stands in a relative clause, and nothing claimed does. */
 function isInRelative(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
   let start = guess.index - 1;
-  while (sentence[start] && !isWord(sentence[start], 'that', 'which', 'who', 'whom')) {
+  while (sentence[start] && !isWord(sentence[start], 'that', 'which', 'who', 'whom', 'whose')) {
     if (sentence[start]!.type === 'mark' || isAnchor(sentence[start]!)) return false;
     start -= 1;
   }
@@ -270,6 +296,43 @@ function isInRelative(sentence: readonly Item[], clause: readonly Item[], guess:
     !isWord(sentence[start - 1], 'not', 'so', 'say', 'think', 'hope', 'sure', 'believe', 'expect') &&
     !sentence.some((item) => inside(item) && isAnchor(item)) &&
     clause.some((item) => item.index > end && isAnchor(item))
+  );
+}
+
+/** "All those zones ought to make a fine sieve, yet …": behind "yet" and "but" the guess is over. */
+function isOverruled(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const joiner = sentence.find(
+    (item) =>
+      item.index > guess.index &&
+      isWord(item, 'yet', 'but') &&
+      (isWord(sentence[item.index - 1], ',', ';') || isWord(sentence[item.index + 1], 'the')),
+  );
+  return (
+    joiner !== undefined &&
+    clause.some((item) => item.index > joiner.index) &&
+    !clause.some((item) => item.index < joiner.index && claimsOfSet(item))
+  );
+}
+
+function claimsOfSet(item: Item): boolean {
+  return (
+    isAnchor(item) || (keyOf(item, 'topic') ?? keyOf(item, 'format') ?? keyOf(item, 'fact')) !== undefined
+  );
+}
+
+/** "£1,359, between two sets that could hardly be less alike": the guess is said of what stands in between, behind the claim. */
+function describesOther(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  let start = guess.index - 1;
+  while (sentence[start] && !isWord(sentence[start], 'that', 'which', 'who')) {
+    if (sentence[start]!.type === 'mark' || isAnchor(sentence[start]!)) return false;
+    start -= 1;
+  }
+  const noun = sentence[start - 1];
+  return (
+    start > 1 &&
+    noun !== undefined &&
+    isWord(noun, 'sets', 'televisions', 'screens', 'rivals', 'rooms', 'people', 'cables', 'walls') &&
+    clause.some((item) => item.index < start && isAnchor(item))
   );
 }
 
@@ -296,6 +359,8 @@ export function isConditional(sentence: readonly Item[], clause: readonly Item[]
       !isEndedByColon(sentence, clause, item) &&
       !followsStatement(clause, item) &&
       !isInRelative(sentence, clause, item) &&
+      !isOverruled(sentence, clause, item) &&
+      !describesOther(sentence, clause, item) &&
       !trailsStatement(sentence, clause, item) &&
       !(isWord(item, 'may', 'might', 'should', 'could') && leadsToRelative(sentence, clause, item))
     );

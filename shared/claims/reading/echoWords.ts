@@ -50,13 +50,15 @@ export function echoOf(all: readonly Item[]): Echo | undefined {
         affirming.test(item.text) ||
         denying.test(item.text) ||
         fillers.test(item.text) ||
-        isWord(item, 'nor', 'neither'),
+        isWord(item, 'nor', 'neither') ||
+        (isWord(item, 'as') && item === items[0]),
     )
   )
     return undefined;
   const verb = rest.find((item) => affirming.test(item.text) || denying.test(item.text));
   const opening = rest.find((item) => isWord(item, 'nor', 'neither'));
-  const so = rest.find((item) => isWord(item, 'so'));
+  // "So does the Plain", "as do the Plain's"
+  const so = rest.find((item) => isWord(item, 'so') || (isWord(item, 'as') && item === items[0]));
   if (opening) return verb && { set, words: items, says: 'same' };
   if (so && verb && verb.index === so.index + 1 && set.index > verb.index && !denying.test(verb.text))
     return { set, words: items, says: 'same' };

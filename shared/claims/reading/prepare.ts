@@ -7,6 +7,7 @@ import { settleEllipsis } from './ellipticUnits.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { partsOf } from './leftOut.ts';
 import { settleLeftOutDirections } from './leftOutDirection.ts';
+import { leansOn } from './mainClause.ts';
 import { issueAt, modeAt } from './modeName.ts';
 import { plays } from './parts.ts';
 import { earlierTime, speaksOfThePast, speaksOfUpdate } from './past.ts';
@@ -346,7 +347,7 @@ export function scenesOf(
   const scenes: Scene[] = [];
   for (const { items: clause, borrowed, problem } of partsOf(items).flatMap(partStates)) {
     const inClause = new Set(axes.length > 0 ? clause : []);
-    const previous = scenes[scenes.length - 1] ?? null;
+    const previous = leansOn(scenes, clause, items);
     const scene: Scene = {
       context,
       carry,

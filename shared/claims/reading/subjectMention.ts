@@ -16,9 +16,10 @@ interface Place {
   lead: Item | undefined;
 }
 
-/** Skips "the", "a", "its" and "new" leftwards from `at`. */
+/** Skips "the", "a", "its" and "new" leftwards from `at`; −1 where a mark or nothing stands before. */
 export function before(items: readonly Item[], at: number): number {
   let left = at - 1;
+  if (isParted(items, at)) return -1;
   while (
     left >= 0 &&
     isWord(
@@ -40,9 +41,16 @@ export function before(items: readonly Item[], at: number): number {
       'outgoing',
       'our',
     )
-  )
+  ) {
+    if (isParted(items, left)) return -1;
     left -= 1;
+  }
   return left;
+}
+
+/** Does a comma stand before it, which a clause leaves out? */
+function isParted(items: readonly Item[], at: number): boolean {
+  return at > 0 && items[at]!.index > items[at - 1]!.index + 1;
 }
 
 /** "The lag is 9.6 ms on the Kasulind": whom it is said of stands behind, unless something is set against it. */

@@ -95,6 +95,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       isWord(item, 'is', 'are', 'was', 'were', 'has', 'beats', 'matches', 'trails', 'it')
     )
       verbSeen = true;
+    // "Football was another matter, because on that night the Plain's smear was …": a statement of its own begins.
+    if (isWord(item, 'because', 'since', 'although', 'though') && item.meanings.length === 0)
+      verbSeen = false;
     const unit = keyOf(item, 'unit');
     // "Its rival from Veltrane" is that maker's set, under one name.
     const isFrom = isWord(items[at + 1], 'from', 'by') && keyOf(item, 'pronoun') === 'rival';
@@ -149,6 +152,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
         (isWord(left, 'for') && isWord(twoBefore, 'except', 'save', 'but')))
     )
       role = 'barred';
+    // "…, as do the Plain's"
+    else if (isWord(left, 'do', 'does', 'did', 'is', 'are', 'has') && isWord(twoBefore, 'as'))
+      role = 'compared';
     else if (
       isWord(left, 'of') &&
       !verbSeen &&

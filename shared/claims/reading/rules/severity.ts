@@ -43,11 +43,11 @@ export function severityOf(clause: Scene, topic: Item, usedBefore: ReadonlySet<I
   // "Not only to a trained eye", "you don't have to look for it" leave open how much more is seen.
   if (
     trained &&
-    /^(?:only|just|have|had)/.test(trained.key) &&
+    /^(?:only|just|have|had|hard|difficult) /.test(trained.key) &&
     scene.items.some(
       (item) =>
         item.index < trained.item.index &&
-        trained.item.index - item.index <= 2 &&
+        trained.item.index - item.index <= 3 &&
         (negations.includes(item) || keyOf(item, 'house') === 'invisible'),
     )
   )
