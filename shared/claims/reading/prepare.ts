@@ -298,8 +298,9 @@ function settingOf({ sentence, items }: Scene): Item | undefined {
 
 const onwards = ['on', 'onwards', 'onward', 'up', 'upwards', 'out', 'outwards', 'and'];
 
-/** "From 45 degrees it keeps 70 % of its light": where one sits, and no stretch of angles. */
+/** "From 45 degrees it keeps 70 % of its light", "blooming is obvious from 45 degrees": where one sits, and no stretch of angles. */
 function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): number | undefined {
+  if (items.some((item) => keyOf(item, 'topic') !== undefined)) return from;
   const opens = items.indexOf(words[0]);
   const leads = opens >= 0 && opens <= 1 && isWord(words[0], 'from');
   const last = items.indexOf(words.at(-1)!);

@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { settleBareNumbers } from './bareNumbers.ts';
+import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { doubtClashes } from './clashes.ts';
 import type { Finding, Findings } from './finding.ts';
@@ -8,6 +9,7 @@ import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
 import { takeUpLimit } from './limitSaid.ts';
+import { type Pair, pairedLists } from './pairedLists.ts';
 import { isIdle } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
 import { takeQuestion, topicAnnounced } from './questions.ts';
@@ -99,7 +101,29 @@ export function readSentence(
     forgetSentence(carry);
     return [];
   }
+  const pairs = pairedLists(items);
+  if (pairs) return readPairs(pairs, context, carry, isHeading, angleTalk);
   return readClauses(items, context, carry, isHeading, angleTalk);
+}
+
+/** Each pair of two lists is read as a sentence of its own, from the same state; what it states is only its number. */
+function readPairs(
+  pairs: readonly Pair[],
+  context: ReadingContext,
+  carry: Carry,
+  isHeading: boolean,
+  angleTalk: boolean,
+): Finding[] {
+  const before = copyCarry(carry);
+  const findings = pairs.flatMap(({ items, stated }, order) => {
+    const state = order === pairs.length - 1 ? carry : copyCarry(before);
+    return readClauses(items, context, state, isHeading, angleTalk).map((finding) =>
+      finding.words.some(({ start }) => start === stated.start)
+        ? { ...finding, start: stated.start, end: stated.end }
+        : finding,
+    );
+  });
+  return settleOverlaps(findings);
 }
 
 /** Reads a sentence clause by clause, whatever it is about. */

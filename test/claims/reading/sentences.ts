@@ -19,6 +19,7 @@ import { limits } from './sentences/limits.ts';
 import { observed } from './sentences/observed.ts';
 import { openNumbers } from './sentences/openNumbers.ts';
 import { owners } from './sentences/owners.ts';
+import { pairedLists } from './sentences/pairedLists.ts';
 import { pairs } from './sentences/pairs.ts';
 import { parallel } from './sentences/parallel.ts';
 import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
@@ -64,6 +65,7 @@ export const sentences: readonly SentenceRow[] = [
   ...observed,
   ...openNumbers,
   ...owners,
+  ...pairedLists,
   ...pairs,
   ...parallel,
   ...patchesAndBareNumbers,
