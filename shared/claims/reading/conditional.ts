@@ -199,9 +199,8 @@ function isPassing(items: readonly Item[], at: number): boolean {
   if (
     isWord(item, 'would', 'might', 'may') &&
     isWord(items[at - 1], 'you', 'one') &&
-    isWord(next, 'have', 'need') &&
-    isWord(items[at + 2], 'to') &&
-    lookingFor.includes(items[at + 3]?.text ?? '')
+    keyOf(next, 'severity') !== undefined &&
+    /^(?:have|need) to /.test(next!.text)
   )
     return true;
   // "A remote that feels as if someone had cared" is a likeness.

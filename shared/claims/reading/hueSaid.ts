@@ -27,7 +27,13 @@ export function hueSaidOfGrey(
   return subject && !parted ? { hue, subject } : undefined;
 }
 
-/** Does it say which colour a grey has? A statement of its own. */
+/** Does it say which colour a grey has, or a stretch of them ("from 50 % to white a slight green")? A statement of its own. */
 export function coloursGrey(items: readonly Item[]): boolean {
-  return items.some((item) => hueSaidOfGrey(items, item) !== undefined);
+  return items.some(
+    (item, at) =>
+      hueSaidOfGrey(items, item) !== undefined ||
+      (keyOf(item, 'intensity') !== undefined &&
+        keyOf(items[at + 1], 'hue') !== undefined &&
+        items.slice(0, at).some(({ number }) => number?.dimension === 'percent' || number?.role === 'axis')),
+  );
 }

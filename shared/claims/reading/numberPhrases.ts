@@ -80,11 +80,17 @@ export function oneAndAHalf(tokens: readonly Token[], from: number, lexicon: Lex
   return { number, next: from + 4 + unit.length };
 }
 
-/** "within a millisecond", "to within a watt": one unit of measure, where a distance stands. */
+const comparing =
+  /^(?:sooner|faster|quicker|slower|later|longer|more|less|lower|higher|heavier|lighter|quieter|louder|deeper|thicker|slimmer|thinner)$/;
+
+/** "within a millisecond", "a millisecond sooner than": one unit of measure, where a distance stands. */
 export function oneOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
-  if (!isArticle(tokens[from]) || tokens[from - 1]?.text !== 'within') return null;
+  if (!isArticle(tokens[from])) return null;
   const unit = unitAt(tokens, from + 1, lexicon, 1);
   if (!unit || unit.data.dimension === 'months') return null;
+  const isDistance =
+    tokens[from - 1]?.text === 'within' || comparing.test(tokens[from + 1 + unit.length]?.text ?? '');
+  if (!isDistance) return null;
   const { dimension, unit: name, factor = 1 } = unit.data;
   const number = numberPhrase({ x: 1, place: 1, dimension, unit: name, factor, spelled: true });
   return { number, next: from + 1 + unit.length };

@@ -81,6 +81,9 @@ export function countsPart(items: readonly Item[]): boolean {
 
 /** "… and the Kasulind's is faint on axis": how much of what was spoken of is seen on a set. */
 export function seesItsOwn(items: readonly Item[]): boolean {
+  // "…, where before adjustment only a trained eye would have found it"
+  const whole = items.findIndex((item) => keyOf(item, 'severity')?.includes(' '));
+  if (whole >= 0 && items.slice(whole + 1).some((item) => isWord(item, 'it', 'them'))) return true;
   const at = items.findIndex((item) => isWord(item, "'s"));
   return (
     at > 0 &&

@@ -34,6 +34,14 @@ function becomesPercent(item: Item, x: number): undefined {
 export function settleScaleParts(items: readonly Item[]): undefined {
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
+    // "From 50 % to white" is from there on.
+    if (
+      isWord(item, 'white', 'full white', 'peak white') &&
+      isWord(items[at - 1], 'to') &&
+      items[at - 2]?.number?.dimension === 'percent' &&
+      isWord(items[at - 3], 'from')
+    )
+      item.meanings = [];
     if (!mayBePlace(item)) continue;
     const before = isWord(items[at - 1], 'the', 'a') ? items[at - 2] : items[at - 1];
     const after = items[at + 1];

@@ -43,6 +43,20 @@ function toneError(scene: Scene): Subject | undefined {
   return settled('eotf.error', 'eotf', [direction]);
 }
 
+/** "It follows BT.1886 to within 4 %", "luminance follows PQ within 10 %" */
+function isHeldTo({ items }: Scene, near: Item): boolean {
+  return (
+    near.number?.comparator === '<=' &&
+    isWord(items[items.indexOf(near) - 1], 'within') &&
+    items.some(
+      (item) =>
+        keyOf(item, 'direction') === 'on-target' &&
+        /pq|1886|hlg|curve/.test(item.text) &&
+        item.index < near.index,
+    )
+  );
+}
+
 /**
  * The quantity that a number of this dimension (or a word without a number) speaks of: the clause's own words,
  * else what the sentence, the paragraph or the heading speaks of.
@@ -59,6 +73,8 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   const answers = near && scene.items[scene.items.indexOf(near) - 2];
   if (dimension === 'time' && isWord(answers, 'answers', 'reacts', 'responds'))
     return byConcept(scene, 'lag', answers, dimension);
+  if (dimension === 'percent' && near && isHeldTo(scene, near))
+    return byConcept(scene, 'eotf', undefined, dimension);
   const lead = dimension === 'luminance' && near ? leadOf(scene, near) : undefined;
   // "Sustained, a full white screen reaches 511 nits"
   const opener = isWord(scene.sentence[1], ',') ? scene.items[0] : undefined;
@@ -111,7 +127,12 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       key !== 'standby' &&
       key !== 'black' &&
       // "The Plain takes 21.6 ms"
-      !(dimension === 'time' && key === 'power' && isWord(item, 'takes') && spokeOfTime(scene)) &&
+      !(
+        (dimension === 'time' || dimension === '') &&
+        key === 'power' &&
+        isWord(item, 'takes') &&
+        spokeOfTime(scene)
+      ) &&
       // "Keep that patch on for three minutes and it gives 690 nits"
       !(dimension === 'luminance' && key === 'chartError') &&
       // "The error has come down to 9 %": a share's error is that of what was spoken of.
@@ -158,18 +179,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     tracked?.kind === 'direction' &&
     tracked.operand.type === 'quantity' &&
     tracked.operand.id === 'eotf.error';
-  // "It follows BT.1886 to within 4 %"
-  const heldTo =
-    near?.number?.comparator === '<=' &&
-    isWord(scene.items[scene.items.indexOf(near) - 1], 'within') &&
-    scene.items.some(
-      (item) =>
-        keyOf(item, 'direction') === 'on-target' &&
-        /pq|1886|hlg|curve/.test(item.text) &&
-        item.index < near.index,
-    );
-  if (dimension === 'percent' && !own && (follows || heldTo))
-    return byConcept(scene, 'eotf', undefined, dimension);
+  if (dimension === 'percent' && !own && follows) return byConcept(scene, 'eotf', undefined, dimension);
   // "Red is oversaturated (+9 %)", "blue -6 %": a signed share of a hue is its saturation.
   const isSigned = near?.number && (near.number.x < 0 || isWord(scene.sentence[near.index - 1], '+'));
   if (dimension === 'percent' && !own && isSigned && (hasKey(scene, 'hue') || scene.previous?.hue))

@@ -26,6 +26,8 @@ function usable(
   const fits = (meaning: Meaning): boolean => {
     // "It is to be recommended" names no award.
     if (meaning.kind === 'concept' && meaning.data === 'name' && !capital) return false;
+    // "Its pale cyan": which cyan, and not that it is pale.
+    if (meaning.kind === 'direction' && length === 1 && describesHue(tokens, at)) return false;
     if (meaning.kind === 'measure') return unitsOfLabel(tokens, at, length);
     if (meaning.kind === 'currency') return false;
     if (
@@ -84,6 +86,13 @@ function usable(
     return true;
   };
   return meanings.every(fits) ? meanings : meanings.filter(fits);
+}
+
+function describesHue(tokens: readonly Token[], at: number): boolean {
+  return (
+    /^(?:pale|rich|vivid|dark|bright)$/.test(tokens[at]!.text) &&
+    /^(?:reds?|greens?|blues?|cyans?|magentas?|yellows?)$/.test(tokens[at + 1]?.text ?? '')
+  );
 }
 
 /** "Peak in nits: …", "Weight (kg): …": the unit of the numbers that follow stands in their label. */

@@ -55,7 +55,7 @@ export const comparativeWords: Readonly<
     direction: 'higher',
   },
   faster: {
-    phrases: `quicker; faster; more responsive; less lag; lower lag; less input lag; lower input lag; shorter lag; lower latency; less latency; lower input latency`,
+    phrases: `quicker; faster; sooner; more responsive; less lag; lower lag; less input lag; lower input lag; shorter lag; lower latency; less latency; lower input latency`,
     concept: 'lag',
     direction: 'lower',
   },
@@ -145,12 +145,12 @@ export const superlativeWords: Readonly<
     direction: 'lower',
   },
   mostAccurate: {
-    phrases: `most accurate; most accurate greys/grey/greyscale; truest; most precise; most faithful; lowest average error`,
+    phrases: `most accurate; most accurate greys/grey/greyscale; truest; most precise; most faithful; lowest average error; best greyscale; best grayscale; best grey tracking`,
     concept: 'greyError',
     direction: 'lower',
   },
   leastAccurate: {
-    phrases: `least accurate; highest average error; least faithful`,
+    phrases: `least accurate; highest average error; least faithful; worst average; worst average error; worst greyscale; worst greyscale error; worst grey tracking; worst average greyscale error`,
     concept: 'greyError',
     direction: 'higher',
   },
@@ -284,7 +284,7 @@ export const directionWords: Readonly<Record<string, string>> = {
 
 /** Set phrases that look like claims and are none. */
 export const idiomLines = `
-  and nowhere else; but nowhere else; and not before; the other way; the other way round; the opposite way; in the other direction; in the opposite direction
+  behind me; behind us; under one roof; less alike; more alike; part company; and nowhere else; but nowhere else; and not before; the other way; the other way round; the opposite way; in the other direction; in the opposite direction
   turn(s) the tables; turned the tables; turning the tables; one hundred percent sure; a hundred percent sure; 100 % sure; 100 percent sure; 100 per cent sure; two thumbs up; at the end of the day; first and foremost; at first glance; at first sight; on the one hand; on the other hand; second to none; second thoughts; one of a kind; one way or another; one thing; for one; the price of all this/that; the price to pay; a price to pay; cast or no cast; tint or no tint; award or no award; believe it or not; like it or not; whether you like it or not; two sides of the same coin; the lion's share; nine times out of ten; one more time; once or twice; at once; in two minds; in one go; on all fours; back to square one; a second look; a second opinion; the best of both worlds; best of both worlds; for the best; at best; better late than never; better off; more or less; more than welcome; no more no less; more than meets the eye; more often than not; last but not least; not least; less is more; for better or worse; for better or for worse; so far so good; sooner or later; no doubt; no wonder; no surprise; no need; no matter; no reason; no longer need; no one; in no time; all in all; all the same; after all; above all; above board; over and above; at all; all of a sudden; once and for all; not at all; in all fairness; and so on; for all that; all things considered; all but; never mind; now and then; every now and then; every so often; every time; every bit; every inch; as ever; first of all; in the first place; first impressions; first things first; third party; first party; first rate; second hand; zero day; zero effort; a million miles away; in a nutshell; on second thoughts; one by one; two by two; one another; each other; one thing at a time; 24/7; ten out of ten for style; five minutes; a minute or two; half the battle; half the fun; half hearted; half an hour; half an eye; half way; halfway; half time; second nature; first class; top notch; from one moment to the next; best wishes; best of all; at its best; make the best of; worst case scenario; if the worst comes to the worst; in the long run; in the short term; on balance; by far; under the circumstances; under the hood; over time; over there; over here; over the years; over the air; over again; under way; under control; under test; under pressure; below the fold; beyond doubt; beyond that; beyond question; above the fold; past caring; in light of; in the light of; in the spotlight; in the limelight; light years; shed light; bring to light; light hearted; in black and white; black friday; black box; in the red; in the black; green light; red carpet; blue moon; white lie; grey area; red herring; a far cry; out of the blue; give the green light; seen to be believed; as you can see; see below; see above; see the table; see our; let us see; wait and see; see for yourself; see how; we shall see; seen so far; no two; of two minds; third time lucky; see to it; that said; having said that; needless to say; to say the least; strange to say; dare we say; i dare say; it goes without saying; more and more; less and less; better and better; all too; over the top; no small feat; more than enough; little more to say; half a chance; put two and two together; the naked eye; in full swing; full marks for effort; tops the list of; by half; by and large a; a better idea; know better; no better place; no better way; what's more; more importantly; more precisely put; to be precise; to be exact; to be more precise; in more detail; a closer look; higher being; further reading; more on that; more about that; more on this; more of that; more later; more below; more details; more information; no more to say; less said; the less said the better; worse still; better still; worse luck; none the worse; none the less; nonetheless; nevertheless; so much the better; all the better for it; for the better; no worse for wear; the worse for wear; price is right; light up; lights up; light show; any more; anymore; any longer`;
 
 /** Adjectives without a definition: opinion candidates, and what drift looks at. */

@@ -36,6 +36,9 @@ export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantit
       return quantityById(signal === 'SDR' ? 'white' : 'peak');
     case 'price':
       return quantityById('fact:price');
+    // "Its pixels respond a millisecond faster"
+    case 'lag':
+      return quantityById(hasKey(scene, 'concept', 'response') ? 'response' : 'lag');
     case 'greyError': {
       const subject = subjectOf(scene, 'de');
       return isSettled(subject) ? subject.quantity : quantityById('grey.de2000');

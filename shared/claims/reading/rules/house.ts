@@ -54,6 +54,13 @@ function errorQuantity(scene: Scene): { quantity: Quantity; items: Item[] } | un
   return undefined;
 }
 
+/** "Cyan slips past the visible limit": a hue beside the threshold of errors is its own error. */
+function hueAtThreshold({ items }: Scene, word: Item): { quantity: Quantity; items: Item[] } | undefined {
+  const [hue, other] = items.filter((item) => keyOf(item, 'hue') !== undefined);
+  if (!hue || other || !/threshold|limit/.test(word.text)) return undefined;
+  return { quantity: quantityById(`sweep.${keyOf(hue, 'hue')}.de2000`), items: [hue] };
+}
+
 /** "Adjusted, it is close to reference": of a set, with nothing else named, it is the greyscale (`judging.md`, "House words");
  * plain "reference" of a set may be a manner of speaking. */
 function plainReference(scene: Scene, word: string): { quantity: Quantity; items: Item[] } | undefined {
@@ -171,7 +178,7 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
     }
     scene.focus = item;
     const isWeak = weak.test(item.text);
-    const found = errorQuantity(scene) ?? plainReference(scene, word);
+    const found = errorQuantity(scene) ?? hueAtThreshold(scene, item) ?? plainReference(scene, word);
     const negations = scene.items.filter(
       (entry) =>
         entry !== item &&

@@ -210,7 +210,11 @@ function isDistance({ items, units }: Scene, number: Item): boolean {
     isWord(items[at - 1], 'within') &&
     isWord(items[at + 1], 'of') &&
     // "Within 3 % of its saturation target" is a limit.
-    !items.slice(at + 2, at + 6).some(({ text }) => /target|reference|ideal|standard|curve/.test(text)) &&
+    !items
+      .slice(at + 2, at + 6)
+      .some(({ text }) =>
+        /target|reference|ideal|standard|curve|proper|correct|intended|saturation/.test(text),
+      ) &&
     (isWord(whose, 'its') || units.some(({ item }) => item === whose || item === items[at + 3]));
   return (
     ofSet || items.slice(at + 1).some((item) => isWord(item, 'separates', 'separate', 'divides', 'parts'))

@@ -116,6 +116,8 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
 /** "Blooming never got in the way": what it did not do, and not whether it was seen. */
 function deniesHarm({ items }: Scene): Item | undefined {
   const at = items.findIndex((item) => keyOf(item, 'stat') === 'never' || keyOf(item, 'negation') === 'not');
+  // "Judder is visible, and we never quite got used to it"
+  if (isWord(items[at - 1], 'we', 'i', 'you')) return undefined;
   const harm =
     /^(?:got|gets?|bother\w*|distracts?|distracted|matter\w*|spoil\w*|spoilt|worr\w*|annoys?|annoyed|disturb\w*|intrud\w*|troubl\w*|irritate\w*|ruin\w*)$/;
   return at < 0 ? undefined : items.slice(at + 1, at + 4).find((item) => harm.test(item.text));

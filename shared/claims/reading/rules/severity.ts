@@ -30,6 +30,12 @@ export function severityOf(clause: Scene, topic: Item, usedBefore: ReadonlySet<I
         isWord(scene.sentence[item.index - 1], ',', 'but') &&
         isWord(scene.items[place + 1], 'from', 'on', 'in', 'at', 'with')
       ) &&
+      // "Judder is visible, and we never got used to it": what is denied is how somebody took it.
+      !(
+        item.index > topic.index &&
+        isWord(scene.items[place - 1], 'we', 'i') &&
+        scene.items.slice(0, place).some((word) => saysHowMuch(word) && word.index > topic.index)
+      ) &&
       // "No crush; banding: clearly visible"
       !scene.sentence.slice(item.index, topic.index).some((mark) => isWord(mark, ';')),
   );

@@ -129,7 +129,10 @@ export function readSuperlative(
       (entry_) =>
         entry_.index < item.index && keyOf(entry_, 'negation') === 'not' && !isWord(entry_, 'without'),
     ) ?? denialOfList(scene);
-  const subjectOther = scene.units.find((mention) => mention.role === 'compared');
+  // "The better of the Plain and …": the other set stands right behind "of".
+  const subjectOther = scene.units.find(
+    (mention) => mention.role === 'compared' && mention.item.index <= item.index + 3,
+  );
   if (subjectOther && cohort.except === undefined) {
     const id = resolveMention(subjectOther, scene.carry, scene.context);
     const itself = id === (scene.unit ?? scene.context.own);

@@ -1,4 +1,5 @@
 import type { DirectionCheck, Selector } from '../../../contract/check.ts';
+import { carriedConcept } from '../carry.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { hueSaidOfGrey } from '../hueSaid.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
@@ -54,6 +55,35 @@ function hueSaidOfSet({ items, units }: Scene, item: Item): { hue: string; words
     : undefined;
 }
 
+const ofGreys = new Set(['greyError', 'tint', 'whitePoint', 'grey']);
+
+/** "As for the tint, up to 40 % it is a mild blue", "the ramp? It's obviously blue": of the greys that are spoken of. */
+function hueSaidOfTopic(scene: Scene, item: Item): { hue: string; words: Item[] } | undefined {
+  const { items } = scene;
+  const hue = keyOf(item, 'hue');
+  const at = items.indexOf(item);
+  const size = items[at - 1];
+  if (hue === undefined || keyOf(size, 'intensity') === undefined) return undefined;
+  const next = items[at + 1];
+  const ends = !next || next.type === 'mark' || next.index > item.index + 1;
+  if (!ends && !isWord(next, 'and', 'but', 'from', 'at', 'in', 'here')) return undefined;
+  const lead = items.slice(Math.max(0, at - 4), at - 1);
+  const said = scene.previous?.said?.at(-1);
+  const goesOn =
+    said?.kind === 'direction' && said.operand.type === 'quantity' && said.operand.id === 'grey.tint';
+  const isIt = lead.some((word) => keyOf(word, 'pronoun') === 'it');
+  const named = items.find((word) => keyOf(word, 'concept') !== undefined);
+  const spoken = keyOf(named, 'concept') ?? scene.concept ?? carriedConcept(scene.carry);
+  const other = items.some(
+    (word) => keyOf(word, 'concept') !== undefined && !ofGreys.has(keyOf(word, 'concept')!),
+  );
+  return (isIt || (goesOn && isWord(lead.at(-1), 'a', 'an'))) &&
+    !other &&
+    (goesOn || ofGreys.has(spoken ?? ''))
+    ? { hue, words: [size!] }
+    : undefined;
+}
+
 /** "Skin tones lean green": a picture of things may be coloured where the greys are not. */
 const filmedThings =
   /^(?:skin|skins|skin tones?|flesh|flesh tones?|faces?|complexions?|cheeks?|grass|lawns?|pitch|pitches|snow|sky|skies|clouds?|hair|sea|leaves|foliage|actors?|actresses|logos?|stands?|bezels?|frames?)$/;
@@ -102,7 +132,7 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       }
       words.push(target);
     }
-    const ofSet = name ? undefined : hueSaidOfSet(scene, item);
+    const ofSet = name ? undefined : (hueSaidOfSet(scene, item) ?? hueSaidOfTopic(scene, item));
     if (ofSet) {
       name = ofSet.hue;
       words.push(...ofSet.words);

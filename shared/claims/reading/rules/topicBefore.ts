@@ -54,7 +54,10 @@ export function readTopicBefore(scene: Scene, findings: Findings): undefined {
     scene.previous !== null &&
     severity ===
       scene.items.find(
-        (item) => item.type !== 'mark' && !isWord(item, 'and', 'but') && keyOf(item, 'stage') === undefined,
+        (item) =>
+          item.type !== 'mark' &&
+          !isWord(item, 'and', 'but', 'where', 'while', 'whereas') &&
+          keyOf(item, 'stage') === undefined,
       );
   // "You have to go looking for it"
   const isSought =

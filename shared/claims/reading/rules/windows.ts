@@ -29,7 +29,10 @@ function wholeOf(scene: Scene, share: Item): { window?: number; items: Item[] } 
 export function readWindowRatios(scene: Scene, findings: Findings): undefined {
   const own = scene.conditions.window;
   if (own === undefined || scene.units.some((mention) => mention.role !== 'subject')) return;
-  if (scene.items.some((item) => item.number?.role === 'seconds' || isWord(item, 'than'))) return;
+  if (
+    scene.items.some((item) => item.number?.role === 'seconds' || isWord(item, 'than', 'minutes', 'seconds'))
+  )
+    return;
   // "A full white field is 14 % down at its worst spot": of how evenly it is lit.
   if (worstSpot(scene.items)) return;
   const multiple = multipleAt(scene);
