@@ -207,7 +207,14 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     const doubtful = !noun && !isWord(before, 'at', 'in') && !degrees;
     return span({ from: Math.min(x, number.to.x), to: Math.max(x, number.to.x) }, left, right, doubtful);
   }
-  const goesUp = (after && upwards.includes(after.text)) || upwards.includes(after2);
+  // "96.4 % on the Plain": of a set.
+  const ofSet =
+    isWord(after, 'on') &&
+    !isWord(before, 'from', 'at') &&
+    items
+      .slice(right + 1, right + 3)
+      .some((item) => keyOf(item, 'unit') !== undefined || isWord(item, 'this', 'one'));
+  const goesUp = !ofSet && ((after && upwards.includes(after.text)) || upwards.includes(after2));
   const upLength = after && upwards.includes(after.text) ? 1 : 2;
   if (
     goesUp &&

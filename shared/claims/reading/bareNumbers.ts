@@ -144,6 +144,15 @@ function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
   return scene.sentence.find(({ number }) => number?.dimension === 'length')?.number;
 }
 
+/** "The lag is 11.3 ms on the Hearth, and the Plain takes 18.6": of time, and no power. */
+function timeBefore({ previous, sentence }: Scene, { index }: Item): NumberPhrase | undefined {
+  if (!isWord(sentence[index - 1], 'takes', 'took', 'needs', 'needed')) return undefined;
+  const before = previous?.items.find(
+    ({ number }) => number?.dimension === 'time' && number.role !== 'seconds',
+  );
+  return previous?.said?.length === 1 ? before?.number : undefined;
+}
+
 /**
  * Gives bare numbers the unit that the words around them leave no doubt of: light beside a patch of the screen
  * ("918 in a 25 % window"), and what a label before the number names ("Peak brightness in nits: Plain 412").
@@ -166,6 +175,11 @@ export function settleBareNumbers(scene: Scene): undefined {
     }
     if (isWarranty(scene, item)) {
       [number.dimension, number.unit] = ['months', 'months'];
+      continue;
+    }
+    const time = timeBefore(scene, item);
+    if (time) {
+      ({ dimension: number.dimension, unit: number.unit, factor: number.factor } = time);
       continue;
     }
     concept ??=

@@ -55,6 +55,8 @@ export interface Carry {
   statement?: { check: Check; no: boolean; asked?: true };
   /** What the sentence before counted last, for "the Kasulind gives you two of those" */
   counted?: FactCheck;
+  /** The ports that this paragraph spoke of last (a key of facts), for "three sockets" */
+  ports?: string;
   /** The one limit that the sentence before put on a series of levels, for "every step is over it" */
   limit?: LimitSaid;
   /** Header row of the table in hand: texts by column */
@@ -91,6 +93,7 @@ const nothing: Carry = {
   said: undefined,
   statement: undefined,
   counted: undefined,
+  ports: undefined,
   limit: undefined,
   header: undefined,
   table: undefined,

@@ -220,6 +220,16 @@ function isPassing(items: readonly Item[], at: number): boolean {
     isWord(next, 'find', 'see', 'spot', 'hear', 'make', 'detect')
   )
     return true;
+  // "Three decibels quieter, if you can hear that sort of thing"
+  if (
+    isWord(item, 'if') &&
+    isWord(items[at - 1], ',') &&
+    isWord(next, 'you', 'one') &&
+    isWord(items[at + 2], 'can', 'could') &&
+    isWord(items[at + 3], 'hear', 'see', 'tell', 'spot', 'stand', 'bear', 'believe', 'feel') &&
+    !items.slice(at + 4).some(isAnchor)
+  )
+    return true;
   if (isWord(item, 'if') && isWord(next, 'you', 'one', 'i', 'we')) {
     const rest = items.slice(at + 2, at + 5).map(({ text }) => text);
     return (rest[0] === 'ask' && rest[1] === 'me') || lookingFor.includes(rest[0] ?? '');

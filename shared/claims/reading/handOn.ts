@@ -5,7 +5,7 @@ import type { Findings } from './finding.ts';
 import { hueSaidOfGrey } from './hueSaid.ts';
 import { isWord, keyOf } from './items.ts';
 import { limitSaid } from './limitSaid.ts';
-import { countsSockets } from './portCount.ts';
+import { countsSockets, portsNamed } from './portCount.ts';
 import { setsNamed } from './respectively.ts';
 import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
@@ -235,6 +235,7 @@ export function handOn(
     };
   else carry.statement = undefined;
   carry.counted = statements.findLast(countsSockets);
+  for (const { items } of scenes) carry.ports = portsNamed(items) ?? carry.ports;
   const limit = limitSaid(statements);
   if (limit) carry.limit = limit;
   else carry.limit = undefined;

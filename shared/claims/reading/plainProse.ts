@@ -1,6 +1,7 @@
 import { type Carry, carriedConditions, sectionUnit } from './carry.ts';
 import { type Item, isWord, type MeaningKind, type NumberPhrase } from './items.ts';
 import { mark, meets, needBits, type Signs, signsOfItems, unmark } from './needs.ts';
+import { isPortCount } from './portCount.ts';
 import { rules } from './rules/index.ts';
 import { saysExtreme } from './selector.ts';
 import { saysWorkDone } from './workDone.ts';
@@ -71,7 +72,7 @@ function leavesNothing(item: Item): boolean {
     if (kind === 'pronoun' && key === 'it') continue;
     // "Everything", "never": only an average, a maximum or a minimum is taken up by the next sentence.
     if (kind === 'stat' && (key === 'none' || key === 'never' || key === 'all' || key === 'any')) continue;
-    if (!passing.has(kind)) return false;
+    if (!passing.has(kind) || (kind === 'fact' && isPortCount(key))) return false;
   }
   return !saysExtreme(item);
 }

@@ -1,8 +1,26 @@
 import type { Check, FactCheck } from '../../contract/check.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 
 /** Ports of all versions together; those of one version have a key of their own. */
 export function isPortCount(key: string | undefined): boolean {
   return key === 'hdmi.count' || key === 'usb.count';
+}
+
+/** "HDMI sockets": the ports that the words name last, counted or not. */
+export function portsNamed(items: readonly Item[]): string | undefined {
+  return items.map((item) => keyOf(item, 'fact')).findLast(isPortCount);
+}
+
+/** "What about the Plain? Three sockets": of the ports that were spoken of. */
+export function nameSockets(items: readonly Item[], ports: string | undefined): undefined {
+  if (ports === undefined) return;
+  for (const item of items)
+    if (
+      (isWord(item, 'sockets', 'ports') || (ports === 'hdmi.count' && isWord(item, 'inputs'))) &&
+      item.meanings.length === 0 &&
+      items[item.index - 1]?.number?.dimension === ''
+    )
+      item.meanings = [{ kind: 'fact', key: ports, data: 'count' }];
 }
 
 /** Does the statement count ports, be it of all versions or of one? */

@@ -5,6 +5,7 @@ import type { Carry } from './carry.ts';
 import type { Findings } from './finding.ts';
 import { noteConcept } from './handOn.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { portsNamed } from './portCount.ts';
 import { scenesOf } from './prepare.ts';
 import { readClause } from './rules/index.ts';
 import { patchAsked } from './screenShare.ts';
@@ -37,6 +38,7 @@ export function takeQuestion(
     if (hue !== undefined) carry.hue = hue;
     if (gamut !== undefined) carry.gamut = gamut;
   }
+  carry.ports = portsNamed(items) ?? carry.ports;
   carry.askedUnit = setAsked(items);
   carry.askedAgainst = setAskedAgainst(items);
   const window = patchAsked(items);
@@ -57,6 +59,50 @@ export function topicAnnounced(items: readonly Item[]): string | undefined {
   const alone = topics.length === 1 && rest.length > 0 && rest.length <= 3;
   return alone && rest.every(({ text }) => announcing.test(text)) ? keyOf(topics[0], 'topic') : undefined;
 }
+
+const troubles = /^(?:trouble|problem|culprit|exception|offender|snag|weakness|worst|worry|catch)$/;
+
+/** "Blue's the trouble again.": the hue that the next sentence is about, and nothing said of it. */
+export function hueAnnounced(items: readonly Item[]): string | undefined {
+  const words = items.filter(({ type }) => type !== 'mark');
+  const hues = words.filter((item) => keyOf(item, 'hue') !== undefined);
+  const [hue] = hues;
+  if (!hue || hues.length > 1 || words.length > 12 || words.some((item) => item.number)) return undefined;
+  const [is, the, noun] = words.slice(words.indexOf(hue) + 1);
+  const announces =
+    isWord(is, "'s", 'is', 'are') && isWord(the, 'the', 'a') && troubles.test(noun?.text ?? '');
+  return announces ? keyOf(hue, 'hue') : undefined;
+}
+
+/** "Then you turn to the Umbra.", "Over to the Plain.": the set that the next sentence is about. */
+export function setAnnounced(items: readonly Item[]): string | undefined {
+  const words = items.filter(({ type }) => type !== 'mark');
+  const sets = words.filter((item) => (keyOf(item, 'unit') ?? keyOf(item, 'maker')) !== undefined);
+  const [set] = sets;
+  const id = keyOf(set, 'unit') ?? keyOf(set, 'maker');
+  if (!set || sets.length > 1 || id === undefined || id.includes('|') || words.length > 8) return undefined;
+  const rest = words.filter((item) => item !== set);
+  const turns = rest.some((item) =>
+    isWord(
+      item,
+      'turn',
+      'turn to',
+      'turning',
+      'turning to',
+      'switch',
+      'over',
+      'on',
+      'move',
+      'moving',
+      'next',
+      'now',
+    ),
+  );
+  return turns && words.at(-1) === set && rest.every(({ text }) => turning.test(text)) ? id : undefined;
+}
+
+const turning =
+  /^(?:then|now|next|and|so|you|we|i|let's|us|let|turn|turn to|turning to|turning|switch|move|moving|over|on|to|for|the|with|first|again)$/;
 
 /** "The Plain?", "And the Plain's?": the set that the answer is of. */
 function setAsked(items: readonly Item[]): string | undefined {

@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { settleBareNumbers } from './bareNumbers.ts';
+import { nameBoth } from './bothRivals.ts';
 import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { doubtClashes } from './clashes.ts';
@@ -11,8 +12,9 @@ import { lexiconOf } from './lexiconTrie.ts';
 import { takeUpLimit } from './limitSaid.ts';
 import { type Pair, pairedLists } from './pairedLists.ts';
 import { isIdle } from './plainProse.ts';
+import { nameSockets } from './portCount.ts';
 import { scenesOf } from './prepare.ts';
-import { takeQuestion, topicAnnounced } from './questions.ts';
+import { hueAnnounced, setAnnounced, takeQuestion, topicAnnounced } from './questions.ts';
 import { readClause } from './rules/index.ts';
 import { statOf } from './selector.ts';
 import { spokenTokens } from './spoken.ts';
@@ -66,6 +68,8 @@ export function readSentence(
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
   if (carry.turn) items = [...withoutSpeaker(items)];
   takeUpLimit(items, carry.limit);
+  nameSockets(items, carry.ports);
+  nameBoth(items);
   items = maskQuotations(items);
   if (isHeading) nameSignal(items);
   const angleTalk =
@@ -94,6 +98,14 @@ export function readSentence(
   if (announced !== undefined) {
     forgetSentence(carry);
     carry.asked = announced;
+    return [];
+  }
+  const set = isHeading ? undefined : setAnnounced(items);
+  const hue = isHeading ? undefined : hueAnnounced(items);
+  if (set !== undefined || hue !== undefined) {
+    forgetSentence(carry);
+    carry.askedUnit = set;
+    carry.hue = hue;
     return [];
   }
   if (isSecondHand(items)) return [];

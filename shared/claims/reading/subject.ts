@@ -149,7 +149,7 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     dimension === '' &&
     (!own || keyOf(own, 'concept') === 'saturation') &&
     near &&
-    firstWith(scene, 'hue') &&
+    (firstWith(scene, 'hue') ?? scene.hue) !== undefined &&
     (isOutBy(scene, near) || isAtFullSaturation(scene))
   )
     return errorSubject(scene, 'error', undefined);

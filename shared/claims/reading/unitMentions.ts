@@ -41,9 +41,9 @@ function rivalsNamed(
   context: ReadingContext,
 ): readonly string[] | undefined {
   const item = items[at]!;
-  if (!/(?:rivals|others|competitors)$/.test(item.text)) return undefined;
+  if (!/(?:rivals|others|competitors)$|^both$/.test(item.text)) return undefined;
   const rest = context.units.flatMap(({ id }) => (id === context.own ? [] : [id]));
-  const lead = items.slice(Math.max(0, at - 3), at);
+  const lead = items.slice(Math.max(0, at - 3), isWord(item, 'both') ? at + 1 : at);
   const word = lead.find((entry) => isWord(entry, 'both', 'two', 'three', 'four', 'all'));
   const n = word && { both: 2, two: 2, three: 3, four: 4 }[word.text];
   const group = context.against && context.against.length > 0 ? context.against : undefined;

@@ -205,10 +205,23 @@ function isEvery({ items }: Scene, { index }: Item): boolean {
   );
 }
 
+/** "Blue? It's over-saturated.": of the hue that was asked for or announced. */
+function readHueBefore(
+  scene: Scene,
+  findings: Findings,
+  { item, key, text }: Pick<Said, 'item' | 'key' | 'text'>,
+): boolean {
+  const { hue } = scene;
+  const named = scene.items.some((entry) => (keyOf(entry, 'concept') ?? 'saturation') !== 'saturation');
+  if (hue === undefined || named || !(isSaturation(scene, text) || key === 'on-target')) return false;
+  emit(scene, findings, `sweep.${hue}.saturation`, key, region(scene, {}), item, []);
+  return true;
+}
+
 /** "Red is oversaturated, green on target": said of each hue that the clause names. */
 function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {
   const hues = scene.items.filter((entry) => keyOf(entry, 'hue') && !scene.used.has(entry));
-  if (hues.length === 0) return false;
+  if (hues.length === 0) return readHueBefore(scene, findings, { item, key, text });
   const spared = scene.items.find(
     (entry) => (entry.index > item.index || isEvery(scene, entry)) && plays(entry, 'excepting'),
   );
@@ -293,7 +306,8 @@ function readCurve(scene: Scene, findings: Findings, { item, key, text }: Said):
     (isLight(scene, text)
       ? scene.items.find((entry) => plays(entry, 'picture') && !isWord(entry, 'whites'))
       : undefined) ??
-    (/curve|pq|1886|eotf|hlg|standard|2084|signal|asked/.test(text) ? item : undefined);
+    (/curve|pq|1886|eotf|hlg|standard|2084|signal|asked/.test(text) ? item : undefined) ??
+    (isOfLevel(scene, text) ? item : undefined);
   if (!curve || isSaturation(scene, text)) return false;
   const conditions = eotfSignal(
     `${item.text} ${scene.items.map((entry) => entry.text).join(' ')}`,
@@ -301,6 +315,16 @@ function readCurve(scene: Scene, findings: Findings, { item, key, text }: Said):
   );
   emit(scene, findings, 'eotf.error', key, region(scene, {}), item, [curve], { conditions });
   return true;
+}
+
+/** "At 10 % it is on target": a level of the signal has no other target than its luminance. */
+function isOfLevel(scene: Scene, text: string): boolean {
+  return (
+    /target/.test(text) &&
+    scene.hue === undefined &&
+    scene.axes.some(({ kind, at, tone }) => kind === 'stimulus' && at !== undefined && !tone) &&
+    !scene.items.some((entry) => keyOf(entry, 'concept') ?? keyOf(entry, 'gamut') ?? keyOf(entry, 'hue'))
+  );
 }
 
 function eotfSignal(text: string, conditions: StatedConditions): StatedConditions {

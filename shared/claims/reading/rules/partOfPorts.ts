@@ -1,7 +1,7 @@
 import type { FactCheck } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
-import { countsPorts, isPortCount } from '../portCount.ts';
+import { countsPorts, isPortCount, portsNamed } from '../portCount.ts';
 import type { Scene } from '../scene.ts';
 import { factConditions, opOf } from './factCheck.ts';
 
@@ -33,9 +33,12 @@ function countedBefore(scene: Scene, share: Item): Counted | undefined {
     const said = before.said?.find(countsPorts);
     if (said) return said;
   }
-  if (scene.index > 0) return undefined;
-  const { statement } = scene.carry;
-  return statement && !statement.asked && countsPorts(statement.check) ? statement.check : undefined;
+  const { statement, ports } = scene.carry;
+  if (scene.index === 0 && statement && !statement.asked && countsPorts(statement.check))
+    return statement.check;
+  // "A row of HDMI sockets, and two of them are 2.1": of ports that nobody counted.
+  const named = portsNamed(scene.sentence.filter(({ index }) => index < share.index)) ?? ports;
+  return named === undefined ? undefined : { key: named, x: 0, conditions: factConditions(scene) };
 }
 
 const meant = ['which', 'them', 'these', 'those'];
@@ -94,7 +97,7 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
 }
 
 const links =
-  /^(?:is|are|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort)$/;
+  /^(?:is|are|'s|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort)$/;
 
 /** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
 export function readPartOfPorts(scene: Scene, findings: Findings): undefined {

@@ -152,7 +152,9 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
         entry.number &&
         entry.number.dimension === '' &&
         entry.number.place >= 1 &&
-        !entry.number.role,
+        !entry.number.role &&
+        // "A row of HDMI sockets, and two of them are 2.1"
+        !isWord(scene.items[index + 1], 'of'),
     );
     if (!count && later && !scene.items.some((entry) => keyOf(entry, 'verb'))) {
       propose(
