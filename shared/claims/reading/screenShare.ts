@@ -77,12 +77,24 @@ function screenShareAt(items: readonly Item[], at: number): { percent: number; l
 export function settleScreenShares(items: readonly Item[]): undefined {
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
+    fillScreen(items, at);
     if (item.meanings.length === 0 && item.text !== 'whole') continue;
     const share = screenShareAt(items, at);
     if (!share) continue;
     for (const word of items.slice(at, at + share.length)) word.meanings = [];
     item.meanings = [{ kind: 'fullScreen', key: String(share.percent) }];
   }
+}
+
+/** "Fill the Plain's screen with white and 817 nits remain": the whole of it. */
+function fillScreen(items: readonly Item[], at: number): undefined {
+  const screen = items[at]!;
+  if (!isWord(screen, ...screenNouns) || !isWord(items[at + 1], 'with') || !isWord(items[at + 2], 'white'))
+    return;
+  const lead = items.slice(Math.max(0, at - 5), at);
+  if (!lead.some((item) => isWord(item, 'fill', 'fills', 'filled', 'filling', 'cover', 'flood'))) return;
+  screen.meanings = [{ kind: 'fullScreen', key: '100' }];
+  items[at + 2]!.meanings = [];
 }
 
 /** The patch that a phrase names, in % of the screen. */

@@ -116,8 +116,10 @@ export function statOf(scene: Scene): string | undefined {
     // "The lowest average of the three": of the sets, not of the levels.
     if (stat !== 'average' && namedStats.has(stat) && keyOf(scene.items[at + 1], 'stat') === 'average')
       continue;
-    // "No HDR10+, average error of 3.8": what is denied is no level.
+    // "No HDR10+, average error of 3.8", "no disaster: red averages 0.4": what is denied is no level.
     const next = scene.items[at + 1];
+    if (stat === 'none' && isWord(next, 'disaster', 'surprise', 'worry', 'problem', 'trouble', 'wonder'))
+      continue;
     if (
       stat === 'none' &&
       (keyOf(next, 'format') ?? keyOf(next, 'topic') ?? keyOf(next, 'fact')) !== undefined
@@ -143,6 +145,11 @@ export function statOf(scene: Scene): string | undefined {
   const refersBack =
     !scene.items.some((item) => keyOf(item, 'concept')) &&
     scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
+  // "Red errors average 0.4, and blue ones stay under 3": all of the blue ones.
+  const ofOthers = scene.items.some(
+    (item, at) => isWord(item, 'ones') && keyOf(scene.items[at - 1], 'hue') !== undefined,
+  );
+  if (ofOthers) return undefined;
   if (scene.previous && !scene.items.some((item) => keyOf(item, 'concept'))) return scene.previous.stat;
   // "Maximum? 3.8."
   const isAnswer =

@@ -139,6 +139,12 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
       !(dimension === 'percent' && key === 'error') &&
       // "Passes 3 from 40 % saturation upwards": a place on the scale.
       !(dimension === '' && key === 'saturation' && scene.axes.some(({ items }) => items.includes(item))) &&
+      // "Under 3 at every saturation": of all of them.
+      !(
+        dimension === '' &&
+        key === 'saturation' &&
+        keyOf(scene.sentence[item.index - 1], 'stat') === 'all'
+      ) &&
       // "9.7 % oversaturated (mean of the sweep)": where it was measured, not what.
       !(dimension === 'percent' && /^(?:saturation )?sweeps?$/.test(item.text)) &&
       scene.sentence[item.index - 1]?.number?.role !== 'window'

@@ -57,6 +57,8 @@ function isParted(items: readonly Item[], at: number): boolean {
 export function isSaidOn(items: readonly Item[], at: number, left: Item | undefined): boolean {
   return (
     isWord(left, 'on') &&
+    // "It saves you £90 on the Plain"
+    !items.slice(0, at).some((item) => isWord(item, 'saves', 'save', 'saved', 'saving')) &&
     !items.slice(0, at).some((item) => comparing.has(item.text) || keyOf(item, 'pronoun') === 'own')
   );
 }

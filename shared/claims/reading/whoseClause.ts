@@ -99,7 +99,7 @@ export function unnamedRelative(items: readonly Item[]): Item | undefined {
   );
   return items.slice(0, verb < 0 ? items.length : verb).find(
     (item, at, before) =>
-      siblingWords.has(item.text) ||
+      (siblingWords.has(item.text) && !isWord(before[at + 1], 'of')) ||
       // "A rival at £999 reaches 800 nits"
       (isWord(item, 'rival', 'competitor') && isWord(before[at - 1], 'a', 'one', 'another', 'some')) ||
       // "On the cheaper of its two rivals", "the dearer set"

@@ -112,7 +112,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     needs: [
       { kinds: ['number', 'multiple'] },
       { kinds: ['number'], words: ['money'] },
-      { words: ['another', 'extra', 'further', 'additional', 'more', 'less', 'saves', 'save'] },
+      {
+        kinds: ['saidBefore'],
+        words: ['another', 'extra', 'further', 'additional', 'more', 'less', 'saves', 'save'],
+      },
     ],
   },
   { read: readPrice, needs: [{ kinds: ['number'] }] },

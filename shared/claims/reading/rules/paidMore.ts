@@ -86,7 +86,10 @@ function readSaved(scene: Scene, findings: Findings): undefined {
   const item = scene.items.find(
     ({ number, index }, at) => number?.role === 'money' && at > verb && index > 0,
   );
-  if (verb < 0 || !item || scene.used.has(item) || item.index - scene.items[verb]!.index > 4) return;
+  // "… and £70 on the Umbra": what is saved goes on.
+  const goesOn = verb < 0 && item !== undefined && isSavedToo(scene, item);
+  const near = verb >= 0 && item !== undefined && item.index - scene.items[verb]!.index <= 4;
+  if (!item || scene.used.has(item) || !(near || goesOn)) return;
   const number = item.number!;
   const words = [scene.items[verb], item];
   const beside = scene.items.findIndex(
@@ -95,13 +98,13 @@ function readSaved(scene: Scene, findings: Findings): undefined {
   );
   const mention = scene.units.find((entry) => beside >= 0 && entry.item.index > scene.items[beside]!.index);
   const { own } = scene.context;
-  const saver = scene.unit ?? own;
+  const saver = goesOn ? (scene.previous?.unit ?? own) : (scene.unit ?? own);
   const dearer = mention
     ? resolveMention(mention, scene.carry, scene.context)
     : saver === own
       ? undefined
       : own;
-  if (dearer === undefined || dearer === saver || scene.unitProblem !== undefined) return;
+  if (dearer === undefined || dearer === saver || (scene.unitProblem !== undefined && !goesOn)) return;
   const price = quantityById('fact:price');
   const operand = (of: string) => operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, own));
   const stated = statedNumber(
@@ -116,6 +119,20 @@ function readSaved(scene: Scene, findings: Findings): undefined {
   );
   const check = { kind: 'difference' as const, a: operand(dearer), b: operand(saver), stated };
   propose(findings, scene, 'difference', check, [...words, mention?.item]);
+}
+
+/** "£70 on the Umbra" behind "it saves you £90 on the Plain" */
+function isSavedToo({ items, previous }: Scene, amount: Item): boolean {
+  const [money, on, ...rest] = items.filter(
+    (item) => item.type !== 'mark' && !isWord(item, 'and', 'or', 'the'),
+  );
+  return (
+    money === amount &&
+    isWord(on, 'on', 'over', 'against') &&
+    rest.length === 1 &&
+    previous?.said?.at(-1)?.kind === 'difference' &&
+    previous.items.some((item) => isWord(item, 'saves', 'save'))
+  );
 }
 
 /** "For a quarter more money the Umbra …", "for 24 % more": the ratio of the two prices. */
