@@ -190,6 +190,12 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   const isSigned = near?.number && (near.number.x < 0 || isWord(scene.sentence[near.index - 1], '+'));
   if (dimension === 'percent' && !own && isSigned && (hasKey(scene, 'hue') || scene.previous?.hue))
     return byConcept(scene, 'saturation', undefined, dimension);
+  // "It's 22 % down on the middle, where the worst the Plain does is 12": percent again, of what nobody knows.
+  const open = scene.previous?.items.some(
+    ({ number }) => number?.dimension === 'percent' && (number.role === undefined || number.role === 'value'),
+  );
+  if (dimension === '' && !own && open && !scene.previous?.said && scene.concept === undefined)
+    return { problem: 'the words do not say which quantity is meant' };
   const inForce = own ? undefined : (scene.concept ?? carriedConcept(scene.carry));
   const spread = dimension === '' && ['average', 'max', 'min'].includes(statOf(scene) ?? '');
   // "From 3.2 to 0.5": both states are of one quantity.

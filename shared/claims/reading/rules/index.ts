@@ -292,7 +292,14 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readSameAs, needs: [{ words: ['same'] }, { kinds: ['unit', 'maker', 'rival'] }] },
   {
     read: readCulprit,
-    needs: [{ words: ['culprit', 'offender', 'weakest', 'weak', 'worst', 'darkest', 'dimmest', 'sits'] }],
+    needs: [
+      {
+        words: [
+          ...['culprit', 'offender', 'weakest', 'weak', 'worst', 'darkest', 'dimmest', 'sits'],
+          ...['at worst', 'at its worst'],
+        ],
+      },
+    ],
   },
   {
     read: readLeftovers,

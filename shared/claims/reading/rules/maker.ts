@@ -13,7 +13,7 @@ import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { factConditions, opOf } from './factCheck.ts';
 import { opposite } from './levelCount.ts';
-import { readNearMiss, readShareOfPromise, readShortfall, shortBy } from './promise.ts';
+import { readNearMiss, readShareOfPromise, readShareOfQuoted, readShortfall, shortBy } from './promise.ts';
 import { saidBefore } from './saidBefore.ts';
 
 /** "Orrinvale claims 1,000 nits", "and we got there". */
@@ -47,7 +47,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     for (const item of scene.items) {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
-      if (item === distance || isWritersOwn(scene, item, makerItem)) continue;
+      if (item === distance || isWritersOwn(scene, item, makerItem) || isShareOfNumber(scene, item)) continue;
       const subject = subjectOrBefore(scene, item);
       const words = [makerItem, participle ?? saying ?? figure, item];
       const factNoun = scene.items.find((entry) => keyOf(entry, 'fact') && !scene.used.has(entry));
@@ -93,6 +93,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
         factKey: makerKey(scene, key, conditions.unit),
         ...(conditions.unit !== undefined && { of: conditions.unit }),
       };
+      readShareOfQuoted(scene, findings, item, scene.carry.claimed);
       // "It covers 96 %, exactly what Nocthale claims": measured, and claimed.
       const isMeasuredToo = scene.items.some(
         (word) =>
@@ -254,6 +255,13 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     },
     [got],
   );
+}
+
+/** "74 % of the 1,000 nits that Orrinvale promises" */
+function isShareOfNumber({ items }: Scene, item: Item): boolean {
+  const at = items.indexOf(item);
+  const number = isWord(items[at + 2], 'the') ? items[at + 3] : items[at + 2];
+  return item.number!.dimension === 'percent' && isWord(items[at + 1], 'of') && number?.number !== undefined;
 }
 
 /** "It reaches 742 nits when the maker promises 900": what stands before the joiner was measured. */

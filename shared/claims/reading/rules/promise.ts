@@ -102,6 +102,47 @@ export function readShareOfPromise(scene: Scene, findings: Findings): boolean {
   return true;
 }
 
+/** "A little over half of the 6,000:1 that Orrinvale quotes": what was measured over the maker's number beside it. */
+export function readShareOfQuoted(
+  scene: Scene,
+  findings: Findings,
+  quoted: Item,
+  claimed: Claimed,
+): undefined {
+  const at = scene.items.indexOf(quoted);
+  const lead = scene.items.slice(Math.max(0, at - 4), at);
+  const share = lead.findLast(
+    (item) =>
+      !scene.used.has(item) &&
+      (keyOf(item, 'multiple') !== undefined ||
+        (item.number?.dimension === 'percent' && item.number.role === undefined)),
+  );
+  const between = share ? lead.slice(lead.indexOf(share) + 1) : [];
+  const isOf =
+    between.length === 0
+      ? / of(?: the)?$/.test(share?.text ?? '')
+      : between.every((item) => isWord(item, 'of', 'the'));
+  if (!share || !isOf || claimed.key.startsWith('fact:')) return;
+  const multiple = share.number ? undefined : multipleAt(scene);
+  if (!share.number && multiple?.item !== share) return;
+  const hedge = share.number ? undefined : hedgeBefore(scene, share);
+  const limited = keyOf(scene.items[scene.items.indexOf(share) - 1], 'comparator') !== undefined;
+  const stated =
+    limited && !hedge
+      ? undefined
+      : ratioStated(share.number ? share : undefined, multiple, hedge, false, false);
+  if (!stated) return;
+  const quantity = quantityById(claimed.key);
+  const measured = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
+  const promised = {
+    type: 'fact' as const,
+    key: claimed.factKey ?? claimed.key,
+    by: 'maker',
+    conditions: factConditions(scene),
+  };
+  propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [share, hedge]);
+}
+
 /** "We got within 20 nits of that": at most so far from the maker's number, on either side. */
 export function readNearMiss(scene: Scene, findings: Findings): boolean {
   const { claimed } = scene.carry;

@@ -65,7 +65,7 @@ const placeWords = ['top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre'
 export function readCulprit(scene: Scene, findings: Findings): undefined {
   const culprit = scene.items.find(
     (item, at) =>
-      !scene.used.has(item) &&
+      (!scene.used.has(item) || isWord(item, 'at worst', 'at its worst')) &&
       // "The darkest spot", which `readWorstCell` reads.
       (isWord(item, 'weak') || !plays(scene.items[at + 1], 'spots')) &&
       isCulprit(scene, item),
@@ -86,8 +86,18 @@ export function readCulprit(scene: Scene, findings: Findings): undefined {
 
 function isCulprit(scene: Scene, item: Item): boolean {
   return (
-    isWord(item, 'culprit', 'offender', 'weakest', 'weak', 'worst', 'darkest', 'dimmest') ||
-    isWhere(scene, item)
+    isWord(
+      item,
+      'culprit',
+      'offender',
+      'weakest',
+      'weak',
+      'worst',
+      'darkest',
+      'dimmest',
+      'at worst',
+      'at its worst',
+    ) || isWhere(scene, item)
   );
 }
 
