@@ -324,9 +324,7 @@ function isOverruled(sentence: readonly Item[], clause: readonly Item[], guess: 
 }
 
 function claimsOfSet(item: Item): boolean {
-  return (
-    isAnchor(item) || (keyOf(item, 'topic') ?? keyOf(item, 'format') ?? keyOf(item, 'fact')) !== undefined
-  );
+  return isAnchor(item) || (keyOf(item, 'topic') ?? keyOf(item, 'format')) !== undefined;
 }
 
 /** "£1,359, between two sets that could hardly be less alike": the guess is said of what stands in between, behind the claim. */

@@ -1,5 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
-import { quantityById } from './quantity.ts';
+import { type Quantity, quantityById } from './quantity.ts';
 import { firstWith, type Scene } from './scene.ts';
 import type { Subject } from './settled.ts';
 
@@ -33,6 +33,13 @@ function sameDiagram({ items, carry }: Scene): { key: string; item: Item } | und
   );
   const key = /\.(xy|uv)$/.exec(carry.said?.id ?? '')?.[1];
   return at < 0 || key === undefined ? undefined : { key, item: items[at]! };
+}
+
+/** Coverage or area in the diagram that the words name, in which case the other is not heard. */
+export function inDiagram(scene: Scene, quantity: Quantity): Quantity {
+  const base = /^((?:coverage|area)\.[a-z0-9]+)\.(?:xy|uv)$/.exec(quantity.id)?.[1];
+  const key = base && (keyOf(diagramOf(scene), 'diagram') ?? sameDiagram(scene)?.key);
+  return key ? { ...quantityById(`${base}.${key}`), others: [] } : quantity;
 }
 
 /** How much of a gamut is covered, or its area, in the diagram that is named, else in either. */

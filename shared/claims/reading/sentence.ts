@@ -108,6 +108,7 @@ export function readSentence(
     carry.hue = hue;
     return [];
   }
+  if (!isHeading && isAfterthought(items)) return [];
   if (isSecondHand(items)) return [];
   if (!isHeading && isIdle(items, carry, context.own)) {
     forgetSentence(carry);
@@ -116,6 +117,24 @@ export function readSentence(
   const pairs = pairedLists(items);
   if (pairs) return readPairs(pairs, context, carry, isHeading, angleTalk);
   return readClauses(items, context, carry, isHeading, angleTalk);
+}
+
+/** "In a ten per cent window.": a condition alone, of what stands before; what that leaves for the next stays. */
+function isAfterthought(items: readonly Item[]): boolean {
+  const words = items.filter(({ type }) => type !== 'mark');
+  const isPlace = isWord(words[0], 'in', 'at', 'on', 'with') && words.length > 1 && words.length <= 6;
+  return (
+    isPlace &&
+    words
+      .slice(1)
+      .every(
+        (item) =>
+          isWord(item, 'a', 'an', 'the', 'window', 'patch') ||
+          item.number?.role === 'window' ||
+          item.number?.dimension === 'percent',
+      ) &&
+    words.some((item) => isWord(item, 'window', 'patch'))
+  );
 }
 
 /** Each pair of two lists is read as a sentence of its own, from the same state; what it states is only its number. */
@@ -127,15 +146,28 @@ function readPairs(
   angleTalk: boolean,
 ): Finding[] {
   const before = copyCarry(carry);
-  const findings = pairs.flatMap(({ items, stated }, order) => {
-    const state = order === pairs.length - 1 ? carry : copyCarry(before);
-    return readClauses(items, context, state, isHeading, angleTalk).map((finding) =>
-      finding.words.some(({ start }) => start === stated.start)
-        ? { ...finding, start: stated.start, end: stated.end }
-        : finding,
-    );
+  const readings = pairs.map(({ items }, order) =>
+    readClauses(items, context, order === pairs.length - 1 ? carry : copyCarry(before), isHeading, angleTalk),
+  );
+  const states = (finding: Finding, { stated }: Pair) =>
+    finding.words.some(({ start }) => start === stated.start);
+  const paired = readings.flatMap((findings, order) => {
+    const pair = pairs[order]!;
+    const { start, end } = pair.stated;
+    return findings.filter((finding) => states(finding, pair)).map((finding) => ({ ...finding, start, end }));
   });
-  return settleOverlaps(findings);
+  // What else the sentence says has to be the same whichever pair is in force.
+  const others = (readings[0] ?? []).filter((finding) => !states(finding, pairs[0]!));
+  const rest = others.map((finding) =>
+    readings.every((findings) => findings.some((other) => isSame(finding, other)))
+      ? finding
+      : { ...finding, check: null, why: 'the words do not say which of the numbers is meant' },
+  );
+  return settleOverlaps([...paired, ...rest]);
+}
+
+function isSame(one: Finding, other: Finding): boolean {
+  return one.start === other.start && JSON.stringify(one.check) === JSON.stringify(other.check);
 }
 
 /** Reads a sentence clause by clause, whatever it is about. */

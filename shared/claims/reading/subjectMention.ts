@@ -148,6 +148,15 @@ function isPointedAt({ items, at, left }: Place): boolean {
   );
 }
 
+/** "Of the three it's the Plain that is quickest" */
+function isSingledOut({ items, at, left, lead }: Place): boolean {
+  return (
+    isWord(left, 'is', "'s", 'was') &&
+    keyOf(lead, 'pronoun') === 'it' &&
+    (isWord(items[at + 1], 'that', 'which', 'who') || /^that/.test(items[at + 1]?.text ?? ''))
+  );
+}
+
 /** "With Veltrane's set, blue is oversaturated" */
 function isWithSet({ items, at, left }: Place): boolean {
   return (
@@ -226,6 +235,7 @@ export function opensAsSubject(
     isGivenBy(place, known.maker) ||
     isWithSet(place) ||
     isPointedAt(place) ||
+    isSingledOut(place) ||
     isHolder(place)
   );
 }

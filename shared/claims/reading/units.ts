@@ -1,7 +1,7 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, sectionUnit } from './carry.ts';
 import { isGapped } from './gapped.ts';
-import { isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
 import { addressesOwn, groupNamed } from './spokenOf.ts';
@@ -74,6 +74,15 @@ function onlySetBefore({ items, previous, carry, context }: Scene): string | und
   if (!points || !mention || second) return undefined;
   const id = resolveMention(mention, carry, context);
   return id === context.own ? undefined : id;
+}
+
+/** "This one runs at 120 Hz, twice what the Plain manages": a set that is named behind the pronoun is not the one it means. */
+function namedBehind({ sentence }: Scene, pronoun: Item | undefined, id: string | undefined): boolean {
+  return (
+    pronoun !== undefined &&
+    id !== undefined &&
+    sentence.some((item) => item.index > pronoun.index && keyOf(item, 'unit') === id)
+  );
 }
 
 const across = ['across', 'over', 'around', 'of', 'off', 'in', 'on', 'from', 'to'];
@@ -155,8 +164,8 @@ export function settleUnit(scene: Scene): void {
     scene.unit = undefined;
   } else if (pronounKey === 'it' || takesUpSet(scene)) {
     scene.unitNamed = true;
-    scene.unit = earlier ?? onlySetBefore(scene);
-    if (!previous && carry.unitIsOld && earlier !== undefined && !inSection)
+    scene.unit = namedBehind(scene, pronoun, earlier) ? undefined : (earlier ?? onlySetBefore(scene));
+    if (scene.unit !== undefined && !previous && carry.unitIsOld && earlier !== undefined && !inSection)
       scene.unitProblem = 'the set was named two sentences before, and a pronoun reaches no further than one';
   } else if (inSection) {
     scene.unit = earlier;

@@ -1,4 +1,4 @@
-import { gamutOf } from '../gamut.ts';
+import { gamutOf, inDiagram } from '../gamut.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
 import { powerId } from '../powerName.ts';
@@ -11,6 +11,11 @@ import { namesOtherThing, onlySaid, saidBefore, saidSeveral } from './saidBefore
 
 /** The quantity that a comparative word compares: its own, or the clause's where it names none. */
 export function comparedQuantity(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {
+  const quantity = quantityOfComparative(scene, entry);
+  return 'problem' in quantity ? quantity : inDiagram(scene, quantity);
+}
+
+function quantityOfComparative(scene: Scene, entry: ComparativeEntry): Quantity | { problem: string } {
   const { concept } = entry;
   // "Black is 0.044 cd/m²; the Plain's is four times as high": of what was spoken of, no height.
   const before = scene.previous?.said && onlySaid(scene.previous.said);

@@ -28,6 +28,9 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
           next.type === 'mark')
       )
         continue;
+      // "Our three part company": so many sets.
+      if (number.spelled && isWord(scene.items[scene.items.indexOf(item) - 1], 'our', 'these', 'those'))
+        continue;
       if (isGroupOnly(scene, item)) continue;
       if (isYearOrAge(scene, item) || isPlainNumber(scene.sentence, item)) continue;
       if (

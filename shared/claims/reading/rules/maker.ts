@@ -225,8 +225,9 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
   if (named && id !== (claimed.of ?? scene.context.own))
     return refuse(findings, scene, 'maker', 'the words do not say whose promise is meant', [named.item, got]);
   // "Blacks are deep. Orrinvale claims 1,000 nits and delivers": of what was claimed, where no other thing is named.
-  const isPeak = claimed.key === 'peak' && !scene.items.some((item) => keyOf(item, 'concept'));
-  const subject = isPeak ? settled('peak', 'peak', []) : subjectOf(scene, undefined);
+  const isUnnamed =
+    !/^(?:fact:|coverage|area)/.test(claimed.key) && !scene.items.some((item) => keyOf(item, 'concept'));
+  const subject = isUnnamed ? settled(claimed.key, claimed.key, []) : subjectOf(scene, undefined);
   const quantity = isSettled(subject) && subject.quantity.id === claimed.key ? subject.quantity : undefined;
   if (!quantity)
     return refuse(findings, scene, 'maker', 'the words do not say which measurement answers the claim', [
