@@ -145,9 +145,9 @@ function isPassing(items: readonly Item[], at: number): boolean {
     return true;
   // "It may nevertheless be called accurate": the writer's choice of a word.
   if (
-    isWord(item, 'may', 'might', 'could', 'should') &&
+    isWord(item, 'may', 'might', 'could', 'should', 'would') &&
     items
-      .slice(at + 1, at + 4)
+      .slice(at + 1, isWord(next, 'entitle', 'allow', 'permit', 'qualify') ? at + 9 : at + 4)
       .some(
         (word, step, rest) =>
           isWord(word, 'be') &&

@@ -7,6 +7,7 @@ import { deniedOfOthers, onlyWord } from './exclusive.ts';
 import { type Item, isWord } from './items.ts';
 import { saidOf } from './retarget.ts';
 import type { Scene } from './scene.ts';
+import { spanEnd } from './spanEnd.ts';
 
 /** What a rule found, before it becomes a proposal with offsets of the article. */
 export interface Finding {
@@ -53,6 +54,8 @@ function record(
   if (own.length === 0) return;
   const inside = own.filter((item) => scene.items.includes(item) && !scene.borrowed?.has(item));
   const span = hull(inside.length > 0 ? inside : own);
+  const last = inside.find(({ end }) => end === span.end);
+  if (last && finding.check) span.end = spanEnd(scene, last);
   for (const item of own) scene.used.add(item);
   if (finding.check) {
     scene.said ??= [];

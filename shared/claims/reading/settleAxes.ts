@@ -39,7 +39,7 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
       !items.some((item, index) => isWord(item, 'axis', 'centre') && isWord(items[index - 1], 'off'))
     )
       continue;
-    const span = axisPhrase(items, at);
+    const span = turnedUp(items, at) ?? axisPhrase(items, at);
     if (!span) continue;
     if (number.dimension === '' && !spans.length && span.doubtful) continue;
     const crowning = span.at !== undefined && isCrowning(items, items.indexOf(span.items[0]!));
@@ -47,6 +47,29 @@ export function settleAxes(items: readonly Item[], angleTalk: boolean): AxisSpan
     if (!crowning) spans.push(span);
   }
   return [...spans, ...spansBeside(items, spans), ...spansWhere(items, spans)];
+}
+
+/** "Crank it to a hundred and …": the saturation or the level that is set. */
+function turnedUp(items: readonly Item[], at: number): AxisSpan | undefined {
+  const { x, dimension } = items[at]!.number!;
+  const left = isWord(items[at - 1], 'a') ? at - 2 : at - 1;
+  const lead = items.slice(Math.max(0, left - 3), left);
+  const verb = lead.find(({ text }) => /^(?:crank|push|drive|take|turn|bring|dial)$/.test(text));
+  const isLevel = x <= 100 && (dimension === '' || dimension === 'percent');
+  if (
+    !verb ||
+    !isLevel ||
+    !isWord(items[left], 'to') ||
+    !lead.some((item) => isWord(item, 'it', 'that', 'them'))
+  )
+    return undefined;
+  return {
+    kind: 'stimulus',
+    at: x,
+    fromIncluded: true,
+    toIncluded: true,
+    items: items.slice(verb.index, at + 1),
+  };
 }
 
 /** "Shrink that to 2 %", "open the window to 50 %": another size of the patch. */

@@ -29,7 +29,7 @@ import { readParallel } from './parallel.ts';
 import { readPartOfPorts } from './partOfPorts.ts';
 import { readPrice } from './price.ts';
 import { readRankList } from './rankList.ts';
-import { readRolloffAgain } from './rolloff.ts';
+import { readLeavesCurve, readRolloffAgain } from './rolloff.ts';
 import { readSameCount } from './sameCount.ts';
 import { readScores } from './score.ts';
 import { readSetApart } from './setApart.ts';
@@ -262,6 +262,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       },
       { kinds: ['topic', 'asked', 'topicBefore'] },
     ],
+  },
+  {
+    read: readLeavesCurve,
+    needs: [{ words: ['leaves', 'leave', 'left', 'departs', 'parts'] }, { kinds: ['number'] }],
   },
   { read: readRolloffAgain, needs: [{ kinds: ['set'] }, { kinds: ['number'] }, { kinds: ['saidBefore'] }] },
   { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['saidBefore'] }] },

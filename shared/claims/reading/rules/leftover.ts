@@ -55,6 +55,11 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
       );
       continue;
     }
+    if (isLimitOfOther(scene, item)) {
+      const rest = scene.items.filter(({ index, type }) => index > item.index && type !== 'mark');
+      refuse(findings, scene, 'leftover', 'the words do not say at which levels', [item, ...rest]);
+      return;
+    }
     if (
       keyOf(item, 'gamut') &&
       !scene.items.some((other) => other.number) &&
@@ -100,6 +105,17 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     )
       refuse(findings, scene, 'leftover', 'no rule reads this comparison', [item]);
   }
+}
+
+/** "Under 3, a limit that the Plain exceeds": said of another set in passing. */
+function isLimitOfOther({ items, units }: Scene, item: Item): boolean {
+  const at = items.indexOf(item);
+  return (
+    isWord(item, 'limit', 'threshold', 'line', 'mark') &&
+    isWord(items[at - 1], 'a', 'the') &&
+    isWord(items[at + 1], 'that', 'which') &&
+    units.some((mention) => mention.item.index > item.index && mention.item.index <= item.index + 4)
+  );
 }
 
 /** Words between what is spoken of and an adjective that is said of it. */

@@ -2,14 +2,42 @@ import type { DirectionCheck, StatedNumber } from '../../../contract/check.ts';
 import type { AxisSpan } from '../axis.ts';
 import { type Findings, propose } from '../finding.ts';
 import { isGapped } from '../gapped.ts';
-import { keyOf } from '../items.ts';
-import { conditionsFor } from '../operand.ts';
+import { isWord, keyOf } from '../items.ts';
+import { conditionsFor, operandOf } from '../operand.ts';
 import { quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 
 /** "Rolls off at 70 %", "from 70 % upwards": the level at which the curve leaves its target. */
 export function rolloffFrom(level: number): StatedNumber {
   return { x: level, low: level - 0.5, high: level + 0.5, unit: '%', place: 1 };
+}
+
+const leaving = ['leaves', 'leave', 'left', 'departs', 'parts'];
+
+/** "The curve leaves PQ at 70 %": where it leaves its target, whatever it does from there. */
+export function readLeavesCurve(scene: Scene, findings: Findings): undefined {
+  const at = scene.items.findIndex((item) => isWord(item, ...leaving));
+  const [from, target] = scene.items.slice(at + 1).filter((item) => !isWord(item, 'the', 'its'));
+  const noun = isWord(from, 'from') ? target : from;
+  const isCurve = keyOf(noun, 'concept') === 'eotf' || isWord(noun, 'target', 'standard');
+  const ofCurve = scene.items.slice(0, at).some((item) => keyOf(item, 'concept') === 'eotf');
+  const [axis, other] = scene.axes.filter(({ kind, tone }) => kind === 'stimulus' && !tone);
+  const level = levelOf(axis);
+  if (
+    at < 0 ||
+    !isCurve ||
+    !(ofCurve || keyOf(noun, 'concept') === 'eotf') ||
+    !axis ||
+    other ||
+    level === undefined
+  )
+    return;
+  const operand = operandOf(scene, quantityById('eotf.rolloff'), { stat: 'scalar' });
+  propose(findings, scene, 'leavesCurve', { kind: 'value', operand, stated: rolloffFrom(level) }, [
+    scene.items[at],
+    noun,
+    ...axis.items,
+  ]);
 }
 
 /** "The Umbra clips from 70 %, and the Plain from 80 %": another set's level, with the verb left out. */
