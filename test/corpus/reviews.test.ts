@@ -15,12 +15,15 @@ const floors: Readonly<Record<string, number>> = {
   'cordwain-55-advice': 0.93,
   'fennick-77': 0.96,
   'fennick-77-buyer': 0.88,
+  'gannet-65': 0.97,
+  'gorse-75': 0.96,
   'harrow-77': 0.92,
   'harrow-77-column': 0.93,
   'harrow-77-pages': 0.91,
   'linnet-55': 0.96,
   'linnet-55-group': 0.91,
   'linnet-55-video': 0.91,
+  'lodestar-55': 0.86,
   'mallow-55': 0.88,
   'mallow-55-bench': 0.94,
   'mallow-55-page': 0.91,
@@ -38,6 +41,7 @@ const floors: Readonly<Record<string, number>> = {
   'sedge-65-verdict': 0.87,
   'skerry-65': 0.94,
   'skerry-65-letter': 0.82,
+  'sonnet-65': 0.93,
   'tamarick-linnet-55': 0.95,
   'tarn-65': 0.86,
   'thorn-65': 0.93,
@@ -45,6 +49,7 @@ const floors: Readonly<Record<string, number>> = {
   'vesper-55': 0.97,
   'vesper-55-feature': 0.93,
   'vesper-55-museum': 0.95,
+  'weaver-55': 0.9,
 };
 
 test.each(reviewFolders().map((folder) => [basename(folder), folder] as const))(

@@ -22,6 +22,8 @@ export type ClauseSign =
   | 'asked'
   /** One thing was stated just before, which this may repeat. */
   | 'statement'
+  /** The paragraph has spoken of ports. */
+  | 'portsBefore'
   /** An earlier clause stated something. */
   | 'saidBefore'
   /** "Its rival", "the others" */
@@ -153,6 +155,7 @@ export function signsOf(scene: Scene): Signs {
   mark(signs, 'claimed', carry.claimed !== undefined);
   mark(signs, 'asked', carry.asked !== undefined);
   mark(signs, 'statement', (previous ? previous.said : carry.statement) !== undefined);
+  mark(signs, 'portsBefore', carry.ports !== undefined);
   const said = hasSaid(previous);
   mark(signs, 'saidBefore', said);
   mark(signs, 'quantityBefore', said || carry.said !== undefined);

@@ -57,6 +57,7 @@ function signsOfSentence(items: readonly Item[], carry: Carry, own: string): Sig
   mark(signs, 'adjusted', carriedConditions(carry).stage === 'adjusted');
   mark(signs, 'claimed', carry.claimed !== undefined);
   mark(signs, 'statement', carry.statement !== undefined);
+  mark(signs, 'portsBefore', carry.ports !== undefined);
   mark(signs, 'quantityBefore', carry.said !== undefined);
   mark(signs, 'topicBefore', carry.topic !== undefined);
   return signs;

@@ -220,7 +220,10 @@ export function readClauses(
   carry.askedAgainst = undefined;
   handOn(scenes, carry, context, isHeading);
   // "The Plain? Cheaper. It costs £579."
-  if (askedUnit !== undefined && scenes.at(-1)?.unit === askedUnit) carry.unit = askedUnit;
+  if (askedUnit !== undefined && scenes.at(-1)?.unit === askedUnit) {
+    carry.unit = askedUnit;
+    carry.unitIsOld = undefined;
+  }
   return settleOverlaps(doubtClashes(findings.list, items));
 }
 

@@ -79,7 +79,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readPartOfPorts,
     needs: [
       { kinds: ['number'] },
-      { kinds: ['fact', 'statement', 'saidBefore'], words: ['sockets', 'ports', 'inputs'] },
+      { kinds: ['fact', 'statement', 'saidBefore', 'portsBefore'], words: ['sockets', 'ports', 'inputs'] },
     ],
   },
   {
@@ -143,7 +143,8 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       {
         kinds: [
           ...(['comparative', 'equative', 'comparator', 'standing', 'unit', 'maker', 'rival'] as const),
-          ...(['concept', 'stage', 'signal', 'mode', 'dimming', 'adjusted', 'saidBefore'] as const),
+          ...(['concept', 'stage', 'signal', 'mode', 'dimming', 'adjusted'] as const),
+          ...(['saidBefore', 'quantityBefore'] as const),
         ],
         words: [
           ...['exceeds', 'surpasses', 'tops', 'leads', ...winning, ...losing],

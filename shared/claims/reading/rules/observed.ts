@@ -96,7 +96,13 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'observed', noDegree, [item, unknown]);
       continue;
     }
-    if (!severity) continue;
+    if (!severity) {
+      const denied = scene.items.find((entry) =>
+        /^(?:only|just|hard|difficult) /.test(keyOf(entry, 'severity') ?? ''),
+      );
+      if (denied) refuse(findings, scene, 'observed', noDegree, [item, denied]);
+      continue;
+    }
     proposeSeen(scene, findings, keyOf(item, 'topic')!, severity.range, [
       item,
       ...severity.items,

@@ -297,4 +297,32 @@ export const comparisons: readonly SentenceRow[] = [
     'value noise = 19 [18.5, 19.5]',
     'order noise lower best',
   ],
+  ['The Hearth has the worst average of the three.', 'order grey.de2000 average higher best'],
+  ['The Hearth has the worst greyscale of the three.', 'order grey.de2000 average higher best'],
+  [
+    'The Hearth has the best contrast of the three, the Plain the worst.',
+    'order contrast.native higher best',
+  ],
+  [
+    "Its pixels answer a millisecond sooner than the Plain's.",
+    'difference response {veltrane} : response = 1 [0.5, 1.5]',
+  ],
+  ['On a chequerboard it is ahead of both of them.', 'unproven'],
+  [
+    'Measured in xy, it covers 95.1 % of P3, fifteen points ahead of the Plain on the same diagram.',
+    'value coverage.p3.xy = 95.1 [95.05, 95.15]',
+    'difference coverage.p3.xy : coverage.p3.xy {veltrane} = 15 [14.5, 15.5]',
+  ],
+  [
+    'It manages 3,124:1, a little over half of the 6,000:1 Orrinvale quotes.',
+    'value contrast.native = 3124 [3123.5, 3124.5]',
+    'ratio contrast.native : fact.contrast.native = 0.5 (0.5, 0.525]',
+    'fact contrast.native = 6000 by maker',
+  ],
+  [
+    'It reaches 742 nits, 74 % of the 1,000 nits Orrinvale promises.',
+    'value peak max = 742 [741.5, 742.5]',
+    'ratio peak max : fact.peak = 0.74 [0.735, 0.745]',
+    'fact peak = 1000 by maker',
+  ],
 ];

@@ -259,4 +259,35 @@ export const directions: readonly SentenceRow[] = [
     "The Hearth's greys drift towards blue, whereas those of the Plain go the other way, towards yellow.",
     'direction grey.tint average ≥50 ≤100 blue',
   ],
+  [
+    'As for the tint, from 10 to 40 percent it is a mild blue and from 50 percent to white a slight green.',
+    'direction grey.tint average ≥10 ≤40 blue mild',
+    'direction grey.tint average ≥50 green slight',
+  ],
+  [
+    "Look at this grey ramp. Can you see what's happening towards the top? It's obviously blue.",
+    'direction grey.tint average ≥50 ≤100 blue obvious',
+  ],
+  ['The remote is nice. It is a faint green.'],
+  [
+    'Between 10 and 30 % the shadows come out brighter than their target.',
+    'direction eotf.error average ≥10 ≤30 over',
+  ],
+  ["Down at ten per cent, though, the Plain's on target.", 'direction eotf.error at 10 {veltrane} on-target'],
+  [
+    'Luminance follows PQ within 10 % from 10 to 70 % and clips from 80 %.',
+    'bound eotf.error max ≥10 ≤70 <= 10 and eotf.error min ≥10 ≤70 >= -10',
+    'direction eotf.rolloff clips from 80',
+  ],
+  [
+    'The curve leaves PQ at 70 %, and from there up it clips.',
+    'value eotf.rolloff = 70 [69.5, 70.5]',
+    'direction eotf.rolloff clips from 70',
+  ],
+  ["The Plain's roll-off begins at 90 %.", 'value eotf.rolloff {veltrane} = 90 [89.5, 90.5]'],
+  [
+    "Red is undersaturated; crank it to a hundred and it's right on target.",
+    'direction sweep.red.saturation average under',
+    'direction sweep.red.saturation at 100 on-target',
+  ],
 ];

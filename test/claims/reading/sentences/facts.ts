@@ -299,4 +299,9 @@ export const facts: readonly SentenceRow[] = [
     'value peak at 100 {window 100} = 622 [621.5, 622.5]',
     'value peak.hold at 100 {window 100} = 88 [87.5, 88.5]',
   ],
+  [
+    'Orrinvale, incidentally, claims 6,000:1 for the Hearth and delivers.',
+    'fact contrast.native = 6000 by maker',
+    'bound contrast.native >= 6000',
+  ],
 ];

@@ -127,4 +127,38 @@ export const leftToGuess: readonly SentenceRow[] = [
   ],
   ['What Orrinvale leaves out is HDR10+.', 'fact hdr.formats excludes HDR10+'],
   ['Leave that window up for a couple of minutes and the figure sinks to 976.', 'unproven'],
+  [
+    'Should your lounge resemble a railway station, there is a 65-inch Hearth at £1,429, which weighs 31 kg.',
+    'fact price = 1429 {variantInches 65}',
+    'fact weight = 31 {variantInches 65}',
+  ],
+  [
+    'Those condemned to the far end of the sofa should know that at 45 degrees the Hearth keeps 61 % of its white, the Plain 73 and the Umbra 46.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 73 [72.5, 73.5]',
+    'value angle.luminance at 45 {angle 45, nocthale} = 46 [45.5, 46.5]',
+  ],
+  [
+    'All those zones ought to make a fine sieve, yet white titles on black bloom distractingly on the Hearth.',
+    'observed blooming 3–4 {level black}',
+  ],
+  [
+    'The Plain, whose panel might have been made for crowded rooms, keeps about three quarters at 45 degrees.',
+    'value angle.luminance at 45 {angle 45, veltrane} = 75 [67.5, 82.5]',
+  ],
+  ['At £1,359 it stands between two televisions that could hardly be less alike.', 'fact price = 1359'],
+  [
+    "It's three decibels quieter than the Plain, if you can hear that sort of thing over the kettle.",
+    'difference noise {veltrane} : noise = 3 [2.5, 3.5]',
+  ],
+  [
+    'It draws 285 watts, which you will notice in the bill if not in the draught.',
+    'value power.calm = 285 [284.5, 285.5]',
+  ],
+  [
+    'While the average, at 2.6, would entitle it to be called accurate, the maximum is 4.8.',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+    'bound grey.de2000 average < 3',
+    'value grey.de2000 max = 4.8 [4.75, 4.85]',
+  ],
 ];

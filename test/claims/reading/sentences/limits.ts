@@ -242,4 +242,23 @@ export const limits: readonly SentenceRow[] = [
     'Blue errors become visible at 60 % saturation and stay visible from there up.',
     'onset sweep.blue.de2000 over 3 from 60 included',
   ],
+  [
+    'No green error exceeds 1, although its pale cyan, at 20 percent saturation, slips past the visible limit.',
+    'bound sweep.green.de2000 max <= 1',
+    'bound sweep.cyan.de2000 at 20 > 3',
+  ],
+  [
+    'Magenta stays within 10 percent of its proper saturation throughout.',
+    'bound sweep.magenta.saturation max <= 10 and sweep.magenta.saturation min >= -10',
+  ],
+  [
+    'Its colours are no disaster: red errors average 0.4 and blue ones stay under 3 at every saturation.',
+    'value sweep.red.de2000 average = 0.4 [0.35, 0.45]',
+    'bound sweep.blue.de2000 max < 3',
+  ],
+  [
+    'At 60 degrees white shifts by under 3, a limit that the Plain exceeds.',
+    'bound angle.de2000 at 60 {angle 60} < 3',
+    'unproven',
+  ],
 ];

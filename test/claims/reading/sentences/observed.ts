@@ -144,4 +144,17 @@ export const observed: readonly SentenceRow[] = [
   ['Flicker is absent at 120 Hz but present at 60.', 'unproven', 'unproven'],
   ['Blooming: none head on, mild at 30 degrees, obvious at 60.', 'unproven'],
   ['Blooming is mild at 30 degrees and obvious at 60.', 'unproven'],
+  ['Blooming is not hard to spot.', 'unproven'],
+  ['Clouding is not something that only a trained eye would notice.', 'unproven'],
+  [
+    'In the dark room near-black trouble is now obvious, where before adjustment only a trained eye would have found it.',
+    'observed near-black 2–4 {room dark}',
+    'observed near-black 0–1 {room dark, stage as-delivered}',
+  ],
+  [
+    'White text on black brings distracting blooming on the Hearth; on the Plain you would have to look for it.',
+    'observed blooming 3–4 {level black}',
+    'observed blooming 0–1 {level black, veltrane}',
+  ],
+  ['Judder is visible, and we never quite got used to it.', 'observed judder 1–3'],
 ];

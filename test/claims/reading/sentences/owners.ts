@@ -159,4 +159,31 @@ export const owners: readonly SentenceRow[] = [
     'fact lag = 15 by maker',
     'bound lag <= 15',
   ],
+  [
+    "None of this is alarming; the Plain's greyscale error, for comparison, averages 5.3.",
+    'value grey.de2000 average {veltrane} = 5.3 [5.25, 5.35]',
+  ],
+  [
+    "The Plain shows no dirty screen. Football was another matter, because in that dark room the Hearth's dirty screen effect was distracting.",
+    'observed dirty-screen 0–0 {veltrane}',
+    'observed dirty-screen 3–4 {room dark}',
+  ],
+  [
+    'The Plain costs £599. In a dark room and from dead ahead, the Hearth shows no blooming, and on the Umbra it is visible.',
+    'fact price = 599 {veltrane}',
+    'observed blooming 0–0 {room dark}',
+    'observed blooming 1–3 {nocthale, room dark}',
+  ],
+  [
+    'It stands between the Plain, which is £260 cheaper, and the Umbra, which is a third dearer.',
+    'difference fact.price : fact.price {veltrane} = 260 [260, 260]',
+    'ratio fact.price {nocthale} : fact.price = 1.33333 [1.3, 1.36667]',
+  ],
+  [
+    "Its grey errors become visible from 60 percent up, as do the Plain's, and the Hearth's brighter half has a blue tint.",
+    'onset grey.de2000 over 3 from 60 included',
+    'onset grey.de2000 {veltrane} over 3 from 60 included',
+    'direction grey.tint average ≥50 ≤100 blue',
+  ],
+  ["It's the set behind me, and it costs £679.", 'fact price = 679'],
 ];

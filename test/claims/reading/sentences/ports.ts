@@ -81,4 +81,12 @@ export const ports: readonly SentenceRow[] = [
     'fact hdmi.count = 4',
     'fact hdmi.count.2.1 = 2',
   ],
+  [
+    "You get a row of HDMI sockets here, and two of them are 2.1. What about the Plain? Three sockets, and not one of them's 2.1.",
+    'fact hdmi.count.2.1 = 2',
+    'fact hdmi.count = 3 {veltrane}',
+    'fact hdmi.count.2.1 = 0 {veltrane}',
+  ],
+  ['There are several HDMI sockets. Two of them are 2.1.', 'fact hdmi.count.2.1 = 2'],
+  ['It has two USB ports. Three inputs were free.', 'fact usb.count = 2', 'unproven'],
 ];

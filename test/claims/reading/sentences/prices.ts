@@ -93,4 +93,9 @@ export const prices: readonly SentenceRow[] = [
     'fact price = 1799 {nocthale}',
     'fact price = 1349 {veltrane}',
   ],
+  [
+    'It saves you £90 on the Plain and £70 on the Umbra.',
+    'difference fact.price {veltrane} : fact.price = 90 [90, 90]',
+    'difference fact.price {nocthale} : fact.price = 70 [70, 70]',
+  ],
 ];

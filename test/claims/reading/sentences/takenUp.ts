@@ -393,4 +393,63 @@ export const takenUp: readonly SentenceRow[] = [
     'value coverage.p3.xy = 93 [92.5, 93.5]',
     'value coverage.bt2020.xy = 70 [69.5, 70.5]',
   ],
+  [
+    "The Plain reaches 500 nits. Then you turn to the Umbra. 1,259 nits. And it's still over 750 with a full white screen.",
+    'value peak max {veltrane} = 500 [487.5, 512.5]',
+    'value peak max {nocthale} = 1259 [1258.5, 1259.5]',
+    'bound peak at 100 {nocthale, window 100} > 750',
+  ],
+  [
+    "Blue's the trouble again. On the Hearth it's 5.8 out at full saturation, and it's over-saturated too.",
+    'value sweep.blue.de2000 at 100 = 5.8 [5.75, 5.85]',
+    'direction sweep.blue.saturation average over',
+  ],
+  ['Blue? Over-saturated.', 'direction sweep.blue.saturation average over'],
+  [
+    'And P3? 96.4 per cent on the Hearth, over 99 on the Plain.',
+    'value coverage.p3.xy = 96.4 [96.35, 96.45]',
+    'bound coverage.p3.xy {veltrane} > 99',
+  ],
+  [
+    'The Plain has three ports. This one runs at 120 Hz, twice what the Plain manages.',
+    'unproven',
+    'fact refresh = 120',
+    'ratio fact.refresh : fact.refresh {veltrane} = 2 [1.8, 2.2]',
+  ],
+  [
+    'In HDR it reaches 549 nits. In a ten per cent window. Orrinvale promises 550.',
+    'value peak max {signal HDR} = 549 [548.5, 549.5]',
+    'fact peak = 550 by maker',
+  ],
+  [
+    "We measured 11.3 ms on the Plain. Of the three it's the Hearth that's the quickest. It's three decibels quieter than the Plain.",
+    'unproven',
+    'unproven',
+    'order lag lower best',
+    'difference noise {veltrane} : noise = 3 [2.5, 3.5]',
+  ],
+  [
+    'The lag is 11.3 ms on the Hearth, and the Plain takes 18.6.',
+    'value lag = 11.3 [11.25, 11.35]',
+    'value lag {veltrane} = 18.6 [18.55, 18.65]',
+  ],
+  [
+    "From 45 degrees the Plain's blooming is obvious, and the Hearth shows none.",
+    'observed blooming 2–4 {angle 45, veltrane}',
+    'observed blooming 0–0 {angle 45}',
+  ],
+  [
+    "Native contrast reaches 4,880:1, from a full white of 300 nits, and is thus about four and a half times the Plain's.",
+    'value contrast.native = 4880 [4875, 4885]',
+    'value white {signal SDR, window 100} = 300 [292.5, 307.5]',
+    'ratio contrast.native : contrast.native {veltrane} = 4.5 [4.25, 4.75]',
+  ],
+  [
+    'In xy it covers over 98 % of P3 – more than the Plain, and the Umbra has 84 % – and 72 % of BT.2020.',
+    'bound coverage.p3.xy > 98',
+    'order coverage.p3.xy higher ahead of veltrane-plain-50',
+    'value coverage.p3.xy {nocthale} = 84 [83.5, 84.5]',
+    'value coverage.bt2020.xy = 72 [71.5, 72.5]',
+  ],
+  ["It's 22 per cent down on the middle, where the worst the Plain does is 12.", 'unproven', 'unproven'],
 ];

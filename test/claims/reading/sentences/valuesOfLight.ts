@@ -303,4 +303,9 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'At 30 degrees the Hearth keeps 73 per cent of its white luminance.',
     'value angle.luminance at 30 {angle 30, signal SDR} = 73 [72.5, 73.5]',
   ],
+  [
+    "Fill the Hearth's screen with white and 817 cd/m² remain, twice what the Plain can raise on the same full screen.",
+    'value peak at 100 {window 100} = 817 [816.5, 817.5]',
+    'ratio peak at 100 {window 100} : peak at 100 {veltrane, window 100} = 2 [1.8, 2.2]',
+  ],
 ];

@@ -86,7 +86,12 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'value angle.luminance at 45 {angle 45, veltrane} = 46 [45.5, 46.5]',
     'value angle.luminance at 45 {angle 45, nocthale} = 63 [62.5, 63.5]',
   ],
-  ['A white field on the Hearth is down by 12.4% at its worst, in the bottom left corner, and at mid-grey the gap stays under 18.5%.', 'value uniformity.white {level white} = 12.4 [12.35, 12.45]', 'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]', 'bound uniformity.grey50 {level grey50} < 18.5'],
+  [
+    'A white field on the Hearth is down by 12.4% at its worst, in the bottom left corner, and at mid-grey the gap stays under 18.5%.',
+    'value uniformity.white {level white} = 12.4 [12.35, 12.45]',
+    'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+    'bound uniformity.grey50 {level grey50} < 18.5',
+  ],
   ['A white field varies by 6 %.', 'value uniformity.white {level white} = 6 [5.5, 6.5]'],
   ['Across a white field it loses 6 %.', 'value uniformity.white {level white} = 6 [5.5, 6.5]'],
   [
@@ -130,5 +135,9 @@ export const valuesOverScreen: readonly SentenceRow[] = [
   [
     'A pure white field, meanwhile, is dimmest in the top right corner.',
     'difference uniformity.white.cell at top right {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'On a 50 % grey field luminance falls off by 21 % at worst, in the lower left corner.',
+    'value uniformity.grey50 {level grey50} = 21 [20.5, 21.5]',
   ],
 ];

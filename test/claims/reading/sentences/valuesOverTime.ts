@@ -166,4 +166,17 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'value peak at 100 {window 100} = 203 [202.5, 203.5]',
   ],
   ['You may also catch visible flicker on the Hearth at low brightness.', 'observed flicker 1–3'],
+  [
+    "Left on for minutes, the Hearth's 10 % highlight holds on to 95 % of its strength.",
+    'value peak.hold at 10 {window 10} = 95 [94.5, 95.5]',
+  ],
+  [
+    'After two minutes that 10 percent window has settled at 1,762 nits, whereas the Plain holds 97 percent of its own peak.',
+    'value peak.sustained at 10 {window 10} = 1762 [1761.5, 1762.5]',
+    'value peak.hold at 10 {veltrane, window 10} = 97 [96.5, 97.5]',
+  ],
+  [
+    'After a few minutes the 10 % window holds 95 % of its peak.',
+    'value peak.hold at 10 {window 10} = 95 [94.5, 95.5]',
+  ],
 ];
