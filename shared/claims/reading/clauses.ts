@@ -232,7 +232,13 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     // "…, whereas those of the Tarn go the other way"
     const ofOther =
       isWord(piece.items[1], 'those', 'that') && isWord(piece.items[2], 'of') && namesSet(piece.items);
-    const contrasts = piece.joiner === 'whereas' && (hasVerb(piece.items) || ends || ofOther);
+    // "The Plain looks anaemic, while the Umbra covers more than the Hearth"
+    const otherActs =
+      piece.joiner === 'while' &&
+      namesSet(piece.items.slice(0, 3)) &&
+      hasVerb(piece.items) &&
+      (namesSet(pending) || clauses.length > 0);
+    const contrasts = otherActs || (piece.joiner === 'whereas' && (hasVerb(piece.items) || ends || ofOther));
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
     if (contrasts && pending.length > 0 && hasVerb(pending)) {
       clauses.push(pending);
@@ -264,7 +270,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     // "Almost all of P3 is covered; BT.2020 to three quarters", "none of this is alarming; the Plain's error averages 5.3"
     const opensAnew =
       namesSet(piece.items.slice(0, 3)) || (strong && piece.items.some((item) => keyOf(item, 'gamut')));
-    if (piece.mark === ';' && opensAnew && hasVerb(pending)) {
+    if (
+      piece.mark === ';' &&
+      opensAnew &&
+      (hasVerb(pending) || pending.some((item) => keyOf(item, 'format')))
+    ) {
       clauses.push(pending);
       pending = [];
     }

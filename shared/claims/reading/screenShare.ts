@@ -83,6 +83,9 @@ export function settleScreenShares(items: readonly Item[]): undefined {
     if (!share) continue;
     for (const word of items.slice(at, at + share.length)) word.meanings = [];
     item.meanings = [{ kind: 'fullScreen', key: String(share.percent) }];
+    // "With the whole screen white": how it is lit, and no word on white.
+    const lit = items[at + share.length];
+    if (isWord(lit, 'white')) lit!.meanings = [];
   }
 }
 

@@ -19,7 +19,14 @@ export function spanEnd(scene: Scene, last: Item): number {
     const isWhole = isWord(items[at - 1], 'its', 'the') && isWord(items[at - 2], 'of') && !item.number;
     const isSet = isWord(items[at - 1], 'on', 'the') && saysWhose(scene, item);
     const isNoun = items[at - 1]!.end === end && isWord(item, ...nouns);
-    if (!isWhole && !isSet && !isNoun && !(scene.conditionItems.has(item) && item.number?.role !== 'value'))
+    const isPlace = scene.axes.some(({ items: place }) => place.includes(item));
+    if (
+      !isWhole &&
+      !isSet &&
+      !isNoun &&
+      !isPlace &&
+      !(scene.conditionItems.has(item) && item.number?.role !== 'value')
+    )
       break;
     end = item.end;
   }

@@ -15,6 +15,7 @@ import {
   startsWithVerb,
   takesUpSet,
   unnamedRelative,
+  withoutOwner,
 } from './whoseClause.ts';
 
 /** The unit that "its rival" means: the one last compared with, or the only other one. */
@@ -82,6 +83,18 @@ function namedBehind({ sentence }: Scene, pronoun: Item | undefined, id: string 
     pronoun !== undefined &&
     id !== undefined &&
     sentence.some((item) => item.index > pronoun.index && keyOf(item, 'unit') === id)
+  );
+}
+
+/** "…, six times the Hearth's contrast": what was just stated, beside another set's. */
+function isApposition({ items, units }: Scene): boolean {
+  const [first] = items;
+  const shares = keyOf(first, 'multiple') !== undefined || first?.number?.dimension === 'times';
+  return (
+    shares &&
+    !hasVerb(withoutOwner(items)) &&
+    units.length > 0 &&
+    units.every(({ role }) => role !== 'subject')
   );
 }
 
@@ -178,6 +191,7 @@ export function settleUnit(scene: Scene): void {
       startsWithVerb(scene.items) ||
       isElliptic(scene.items) ||
       isSamePredicate(scene.items) ||
+      isApposition(scene) ||
       isGapped(scene.items);
     if (previous && !goesOn)
       scene.unitProblem = 'the words before are about another set and these do not say which they mean';

@@ -114,7 +114,14 @@ export function unnamedRelative(items: readonly Item[]): Item | undefined {
 
 /** "… with an average of 2.5 and a white of 5,900 K": the list of what the set has goes on. */
 export function isSamePredicate(items: readonly Item[]): boolean {
-  return isWord(items[0], 'and', 'with') && isWord(items[1], 'a', 'an', 'no') && !hasVerb(items);
+  return (
+    isWord(items[0], 'and', 'with') && isWord(items[1], 'a', 'an', 'no') && !hasVerb(withoutOwner(items))
+  );
+}
+
+/** Without the "'s" of a set that owns something, which is no verb. */
+export function withoutOwner(items: readonly Item[]): Item[] {
+  return items.filter((item, at) => !(isWord(item, "'s") && keyOf(items[at - 1], 'unit') !== undefined));
 }
 
 export function startsWithVerb(items: readonly Item[]): boolean {

@@ -80,6 +80,9 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
   const isNumber = (word: Item) =>
     word.number !== undefined && !word.number.role && word.number.dimension !== '';
   if (scene.items.some((word) => isNumber(word) && !setPassed(scene, word)) && !isPair(scene.items)) return;
+  // "The blue sweep never tops 3 any more": over a limit, and no set.
+  const limit = scene.items[scene.items.indexOf(item) + 1]?.number;
+  if (keyOf(item, 'verb') === 'exceed' && limit && limit.role === undefined) return;
   const leaves = side === 'ahead' && isWord(item, 'behind');
   const others = scene.units.filter(
     (mention) =>

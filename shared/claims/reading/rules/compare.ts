@@ -39,7 +39,7 @@ import {
 } from './ratioNumber.ts';
 import { takeUpPlace } from './saidBefore.ts';
 import { isShareOfOwn } from './share.ts';
-import { awayFrom, thanConditions } from './than.ts';
+import { awayFrom, setOfIt, thanConditions } from './than.ts';
 
 /** Conditions of the other operand: the same signal, stage and dimming, its own unit and what "than the …" names. */
 function otherConditions(scene: Scene, unit: string | undefined, quantity: Quantity): StatedConditions {
@@ -235,6 +235,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     !thanConditions(scene) &&
     scene.unit === undefined &&
     scene.carry.askedAgainst === undefined &&
+    !(away && setOfIt(scene, away.item)) &&
     setBefore(scene) === undefined &&
     !scene.previous?.units.some((mention) => mention.role === 'compared')
   ) {
@@ -264,7 +265,11 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   let other = otherOperand(scene, quantity);
   if (!other) {
     const asked = scene.index === 0 ? scene.carry.askedAgainst : undefined;
-    const id = asked ?? (scene.previous && previousOther(scene.previous)) ?? setBefore(scene);
+    const id =
+      asked ??
+      (away && setOfIt(scene, away.item)) ??
+      (scene.previous && previousOther(scene.previous)) ??
+      setBefore(scene);
     if (id)
       other = {
         operand: operandOf(
@@ -371,7 +376,7 @@ function ofDimension<T>(scene: Scene, found: Quantity | T, number: Item | undefi
   // "The Plain drinks 12 W more", whatever the sentence before spoke of.
   const isOfOther =
     !('problem' in (found as object)) &&
-    /^(?:power|noise)$/.test(dimension) &&
+    /^(?:power|noise|luminance)$/.test(dimension) &&
     !['', dimension].includes((found as Quantity).dimension);
   if (!('problem' in (found as object)) && !isOfOther) return found;
   if (dimension === 'ratio') return quantityById('contrast.native');

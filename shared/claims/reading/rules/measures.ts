@@ -95,7 +95,11 @@ function givesWarranty(scene: Scene, { index }: Item): boolean {
   const gives = scene.sentence
     .slice(Math.max(0, index - 3), index)
     .some((word) =>
-      isWord(word, 'grants', 'gives', 'give', 'offers', 'offer', 'provides', 'allows', 'grant', 'has', 'get'),
+      isWord(
+        word,
+        ...(['grants', 'gives', 'give', 'offers', 'offer', 'provides', 'allows', 'grant', 'has'] as const),
+        ...(['get', 'gets', 'comes', 'come', 'carries'] as const),
+      ),
     );
   const spokenOf = [...(scene.previous?.said ?? []), ...(scene.previous?.previous?.said ?? [])];
   // "Orrinvale covers the set for 12 months"

@@ -99,6 +99,7 @@ export function valueProblem(
   // "A 10 % window holds 742 nits and then sags to 690": what it is after a while is the hold of the peak.
   if (
     quantity.dimension === 'luminance' &&
+    quantity.id !== 'peak.sustained' &&
     isWord(last, 'to') &&
     scene.items.slice(0, at).some((word) => isFlagging(word) || isWhile(scene.sentence, word))
   )

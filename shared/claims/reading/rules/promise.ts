@@ -17,7 +17,8 @@ export function shortBy(scene: Scene): Item | undefined {
   return scene.items.find((item, at) => {
     if (!item.number && keyOf(item, 'multiple') === undefined) return false;
     // "falls 48 nits short of the promise"
-    if (item.number && isWord(scene.items[at + 1], 'short', 'shy', 'short of')) return !scene.used.has(item);
+    // "a quarter short of the claim"
+    if (isWord(scene.items[at + 1], 'short', 'shy', 'short of')) return !scene.used.has(item);
     let left = at - 1;
     while (
       keyOf(scene.items[left], 'hedge') !== undefined ||

@@ -71,7 +71,18 @@ function awayAt(scene: Scene, item: Item): (ComparativeEntry & { item: Item }) |
     scene.unit !== undefined &&
     scene.unit !== scene.context.own &&
     !scene.units.some((mention) => mention.item.index > item.index);
-  return near || alone ? { item, concept: '', direction: up ? 'higher' : 'lower' } : undefined;
+  return near || alone || setOfIt(scene, item) !== undefined
+    ? { item, concept: '', direction: up ? 'higher' : 'lower' }
+    : undefined;
+}
+
+/** "The Plain tops out at 494, and yet the Hearth is only 7 nits ahead of it": the set that the clause before was about. */
+export function setOfIt(scene: Scene, away: Item): string | undefined {
+  const { items, previous, unit, unitNamed } = scene;
+  const next = items[items.indexOf(away) + 1];
+  const it = isWord(next, 'of') ? items[items.indexOf(away) + 2] : next;
+  const before = previous?.unit;
+  return it?.text === 'it' && unitNamed && before !== undefined && before !== unit ? before : undefined;
 }
 
 /** "£70 below the Kasulind", "100 nits behind": this number is a distance to another set. */

@@ -30,7 +30,9 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
   const own = scene.conditions.window;
   if (own === undefined || scene.units.some((mention) => mention.role !== 'subject')) return;
   if (
-    scene.items.some((item) => item.number?.role === 'seconds' || isWord(item, 'than', 'minutes', 'seconds'))
+    scene.items.some(
+      (item) => item.number?.role === 'seconds' || isWord(item, 'than', 'minutes', 'seconds', 'while'),
+    )
   )
     return;
   // "A full white field is 14 % down at its worst spot": of how evenly it is lit.
