@@ -80,6 +80,14 @@ export function isWindow(items: readonly Item[], at: number): boolean {
   if (after && windowNouns.has(after.text)) return true;
   // "A window of two per cent"
   if (isWord(items[at - 1], 'of') && isWord(items[at - 2], 'window', 'patch', 'box')) return true;
+  // "742 in a 1 % window, 700 in one of 10 %"
+  if (
+    isWord(items[at - 1], 'of') &&
+    isWord(items[at - 2], 'one') &&
+    isWord(items[at - 3], 'in', 'on') &&
+    items.slice(0, at).some(({ number }) => number?.role === 'window')
+  )
+    return true;
   if (
     after &&
     (isWord(after, 'white', 'sized', 'size', 'test', 'apl') || keyOf(after, 'hue')) &&

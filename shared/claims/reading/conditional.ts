@@ -327,6 +327,17 @@ function claimsOfSet(item: Item): boolean {
   return isAnchor(item) || (keyOf(item, 'topic') ?? keyOf(item, 'format')) !== undefined;
 }
 
+/** "Although its faults should not be overlooked, the Hearth is awarded 7.5": the guess stays in the clause that leads. */
+function isInLead(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  if (!isWord(sentence[0], 'although', 'though', 'while', 'since', 'because', 'as', 'whereas')) return false;
+  const comma = sentence.find((item) => item.index > guess.index && isWord(item, ','));
+  return (
+    comma !== undefined &&
+    clause.some((item) => item.index > comma.index && (claimsOfSet(item) || item.number !== undefined)) &&
+    !clause.some((item) => item.index < comma.index && claimsOfSet(item))
+  );
+}
+
 /** "£1,359, between two sets that could hardly be less alike": the guess is said of what stands in between, behind the claim. */
 function describesOther(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
   let start = guess.index - 1;
@@ -367,6 +378,7 @@ export function isConditional(sentence: readonly Item[], clause: readonly Item[]
       !followsStatement(clause, item) &&
       !isInRelative(sentence, clause, item) &&
       !isOverruled(sentence, clause, item) &&
+      !isInLead(sentence, clause, item) &&
       !describesOther(sentence, clause, item) &&
       !trailsStatement(sentence, clause, item) &&
       !(isWord(item, 'may', 'might', 'should', 'could') && leadsToRelative(sentence, clause, item))

@@ -66,9 +66,18 @@ export function denialProblem(
       item.index < to &&
       denies(item) &&
       !own.includes(item) &&
+      !isInAside(scene.sentence, item, own.findLast(({ number }) => number) ?? own.at(-1)!) &&
       !affirmsDenial(scene, item, own),
   );
   return unheard && `the check does not hear “${unheard.text}”`;
+}
+
+/** "Its lag, for reasons that were not explained to us, increases to 9.5 ms" */
+export function isInAside(sentence: readonly Item[], denial: Item, number: Item): boolean {
+  const lead = sentence.slice(0, denial.index);
+  const opening = lead.findLastIndex((item) => isWord(item, ','));
+  const ends = sentence.slice(denial.index, number.index).some((item) => isWord(item, ','));
+  return opening >= 0 && ends && lead.slice(opening).some((item) => isWord(item, 'that', 'which', 'who'));
 }
 
 /** "Never gets past 3, not even at 60 degrees": the same denial once more. */

@@ -176,7 +176,7 @@ function isGiven({ items, at, left, lead }: Place): boolean {
     had ||
     scored ||
     (isWord(left, 'for') &&
-      lead?.number !== undefined &&
+      (lead?.number !== undefined || isWord(lead, 'recorded', 'measured', 'found', 'noted', 'obtained')) &&
       !items.slice(0, at).some((item) => isWord(item, 'against', 'versus')) &&
       (next === undefined || next.type === 'mark'))
   );

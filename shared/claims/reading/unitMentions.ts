@@ -2,6 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { UnitMention } from './scene.ts';
 import { againstAnother, before, isDoneBy, isSaidOn, opensAsSubject } from './subjectMention.ts';
+import { hasVerb } from './verbs.ts';
 
 /** A set right behind one of them is compared with. */
 const comparedAfter = new Set([
@@ -81,6 +82,17 @@ function isOfMoney(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "exceeded only by the Plain", "beaten only by that of the Plain" */
+function isExceededBy(items: readonly Item[], at: number): boolean {
+  const lead = items.slice(Math.max(0, at - 7), at);
+  const only = lead.findIndex((item, place) => isWord(item, 'only') && isWord(lead[place + 1], 'by'));
+  return (
+    only > 0 &&
+    isWord(lead[only - 1], 'exceeded', 'beaten', 'surpassed', 'topped', 'bettered', 'outdone') &&
+    lead.slice(only + 2).every((item) => isWord(item, 'the', 'that', 'of'))
+  );
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -137,6 +149,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       mentions.push({ item, id: narrowed(maker, context), role: 'maker' });
       continue;
     }
+    // "Trouble comes late: the Hearth's errors are visible …": behind a mark a set is named anew.
+    const opens = at > 1 && before(items, at) < 0 && mentions.length === 0;
+    if (opens && isWord(next, "'s") && hasVerb(items.slice(at + 2))) verbSeen = false;
     const left = items[before(items, at)];
     const possessive = isWord(next, "'s") || next?.text === "'";
     const twoBefore = items[before(items, at) - 1];
@@ -152,6 +167,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
         (isWord(left, 'for') && isWord(twoBefore, 'except', 'save', 'but')))
     )
       role = 'barred';
+    // "It is exceeded only by that of the Plain": all but that one.
+    else if (isExceededBy(items, at)) role = 'barred';
     // "…, as do the Plain's"
     else if (isWord(left, 'do', 'does', 'did', 'is', 'are', 'has') && isWord(twoBefore, 'as'))
       role = 'compared';

@@ -152,7 +152,11 @@ export function settleUnit(scene: Scene): void {
     scene.unitNamed = true;
     scene.unit = several.includes(context.own) ? undefined : several[0];
   } else if (antecedent) {
-    const id = resolveMention(antecedent, carry, context);
+    const named = resolveMention(antecedent, carry, context);
+    // "The 65-inch version of the Hearth, which costs …": that size.
+    const ofSize =
+      previous && splitVariant(previous.unit).unit === named && splitVariant(previous.unit).inches;
+    const id = ofSize ? previous.unit : named;
     scene.unitNamed = true;
     if (id === undefined) scene.unitProblem = `“${antecedent.item.text}” could be more than one set`;
     else scene.unit = id === context.own ? undefined : id;

@@ -1,5 +1,5 @@
 import { type Findings, propose } from '../finding.ts';
-import { isWord } from '../items.ts';
+import { isWord, keyOf } from '../items.ts';
 import { quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
@@ -12,7 +12,15 @@ export function readHowFar(scene: Scene, findings: Findings): undefined {
   const [item] = numbers;
   const before = scene.previous?.said?.at(-1);
   if (!item || numbers.length > 1 || scene.used.has(item) || !isWord(first, 'by')) return;
-  if (item !== rest[0] && item !== rest[1]) return;
+  // ", by 9 %", ", by about 9 %", ", by an average of 9 %"
+  const lead = rest.slice(0, rest.indexOf(item));
+  if (
+    lead.length > 3 ||
+    !lead.every(
+      (word) => keyOf(word, 'hedge') ?? keyOf(word, 'stat') ?? isWord(word, 'a', 'an', 'some', 'of'),
+    )
+  )
+    return;
   if (before?.kind !== 'direction' || before.negated || before.operand.type !== 'quantity') return;
   const side = { over: 1, under: -1 }[before.name];
   const quantity = quantityById(before.operand.id);

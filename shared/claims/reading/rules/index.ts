@@ -11,6 +11,7 @@ import { answers, readEcho } from './echo.ts';
 import { readEllipsis } from './ellipsis.ts';
 import { readEvenMatch } from './evenMatch.ts';
 import { readEveryHue } from './everyHue.ts';
+import { exceeding, readExceededBy } from './exceededBy.ts';
 import { readFormatOf } from './formatOf.ts';
 import { readFormats } from './formats.ts';
 import { readHouseWords } from './house.ts';
@@ -160,6 +161,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }],
   },
   // Rankings and comparisons without a number.
+  { read: readExceededBy, needs: [{ words: exceeding }, { words: ['only'] }] },
   {
     read: readEquals,
     needs: [

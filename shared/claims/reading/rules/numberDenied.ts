@@ -1,3 +1,4 @@
+import { isInAside } from '../denials.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 
@@ -19,6 +20,7 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
       keyOf(entry, 'negation') === 'not' &&
       !scene.used.has(entry) &&
       !keyOf(entry, 'hedge') &&
+      !isInAside(scene.sentence, entry, number) &&
       // "I would not call black deep: 0.08 nits" denies the word before the colon.
       !scene.sentence.slice(entry.index, number.index).some((mark) => isWord(mark, ':', ';')) &&
       // "It misses BT.2020 by a wide margin, covering only 71 %": what is missed is not the number.

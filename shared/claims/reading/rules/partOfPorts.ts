@@ -89,6 +89,12 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   if (stat === 'none' && ofThem(at + 1)) return { items: items.slice(at, at + 3), x: 0 };
   if (stat !== 'all') return undefined;
   const next = items[at + 1];
+  // "All 4 of the Hearth's HDMI inputs are of the 2.1 type"
+  const counted =
+    isWord(item, 'all') && next?.number?.dimension === '' && isWord(items[at + 2], 'of')
+      ? shareAt(items, at + 1)
+      : undefined;
+  if (counted) return { ...counted, items: [item, ...counted.items] };
   // "Every single one of them"
   if (isWord(next, 'one') && ofThem(at + 2)) return { items: items.slice(at, at + 4) };
   if (next?.number?.dimension === '' && next.number.spelled && !next.number.role)
@@ -97,7 +103,7 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
 }
 
 const links =
-  /^(?:is|are|'s|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort)$/;
+  /^(?:is|are|'s|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort|type|kind|variety)$/;
 
 /** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
 export function readPartOfPorts(scene: Scene, findings: Findings): undefined {

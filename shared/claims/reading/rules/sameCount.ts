@@ -9,7 +9,7 @@ import { resolveMention } from '../units.ts';
 import { opOf } from './factCheck.ts';
 
 const between =
-  /^(?:the|'s|has|have|offers|gets|gives|you|us|of|those|them|just|only|manages|even|makes|do|settles|for|with|on|and|but|while|whereas|though|also|too)$/;
+  /^(?:the|'s|has|have|offers|gets|gives|you|us|of|those|them|just|only|manages|provides|provide|such|similar|inputs|ports|sockets|even|makes|do|settles|for|with|on|and|but|while|whereas|though|also|too)$/;
 
 /** What was counted before: in the clause before, else in the sentence before. */
 function countBefore({ previous, carry, sentence }: Scene): Check | undefined {
@@ -40,8 +40,12 @@ export function readSameCount(scene: Scene, findings: Findings): undefined {
   const [amount] = amounts;
   const [set] = words.filter(isSet);
   if (!amount || amounts.length > 1 || !set || scene.used.has(amount)) return;
+  const suchPorts =
+    isWord(words.at(-1), 'inputs', 'ports', 'sockets') && isWord(words.at(-2), 'such', 'similar');
   const isLast =
-    amount === words.at(-1) || (isWord(words.at(-1), 'those', 'them') && amount === words.at(-3));
+    (suchPorts && amount === words.at(-3)) ||
+    amount === words.at(-1) ||
+    (isWord(words.at(-1), 'those', 'them') && amount === words.at(-3));
   if (amount.number && (amount.number.dimension !== '' || !isLast)) return;
   if (
     !words.every(

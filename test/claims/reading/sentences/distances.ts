@@ -39,7 +39,7 @@ export const distances: readonly SentenceRow[] = [
   ],
   [
     'It takes 300 more nits than the Plain for half the time.',
-    'difference power.calm : power.calm {veltrane} = 300 [299.5, 300.5]',
+    'difference peak max : peak max {veltrane} = 300 [292.5, 307.5]',
     'unproven',
   ],
   [

@@ -288,6 +288,7 @@ export const facts: readonly SentenceRow[] = [
   [
     'What softens the blow is the warranty: the Hearth is covered for three years, where the Plain gets two.',
     'fact warranty = 36',
+    'fact warranty = 24 {veltrane}',
   ],
   [
     'The Hearth is covered for three years, the Plain for two.',
