@@ -64,6 +64,7 @@ const troubles = /^(?:trouble|problem|culprit|exception|offender|snag|weakness|w
 
 /** "Blue's the trouble again.": the hue that the next sentence is about, and nothing said of it. */
 export function hueAnnounced(items: readonly Item[]): string | undefined {
+  if (items.length > 16) return undefined;
   const words = items.filter(({ type }) => type !== 'mark');
   const hues = words.filter((item) => keyOf(item, 'hue') !== undefined);
   const [hue] = hues;
@@ -76,6 +77,7 @@ export function hueAnnounced(items: readonly Item[]): string | undefined {
 
 /** "Then you turn to the Umbra.", "Over to the Plain.": the set that the next sentence is about. */
 export function setAnnounced(items: readonly Item[]): string | undefined {
+  if (items.length > 10) return undefined;
   const words = items.filter(({ type }) => type !== 'mark');
   const sets = words.filter((item) => (keyOf(item, 'unit') ?? keyOf(item, 'maker')) !== undefined);
   const [set] = sets;

@@ -121,10 +121,10 @@ export function readSentence(
 
 /** "In a ten per cent window.": a condition alone, of what stands before; what that leaves for the next stays. */
 function isAfterthought(items: readonly Item[]): boolean {
+  if (items.length > 8 || !isWord(items[0], 'in', 'at', 'on', 'with')) return false;
   const words = items.filter(({ type }) => type !== 'mark');
-  const isPlace = isWord(words[0], 'in', 'at', 'on', 'with') && words.length > 1 && words.length <= 6;
   return (
-    isPlace &&
+    words.length > 1 &&
     words
       .slice(1)
       .every(

@@ -51,7 +51,7 @@ export function cohortOf(scene: Scene): { cohort: Cohort; items: Item[] } {
     }
   }
   const group = groupNamed(scene);
-  const members = group && groupOf(scene.context, group.n);
+  const members = group && groupOf(scene, group.n);
   if (group && members) {
     Object.assign(cohort, members);
     items.push(...group.items);

@@ -1,12 +1,19 @@
-import type { ReadingContext } from '../../../contract/articleText.ts';
 import type { Cohort } from '../../../contract/check.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { othersThan } from '../knownGroup.ts';
 import type { Scene } from '../scene.ts';
+import { splitVariant } from '../variant.ts';
 
-/** The other sets that make a group of `n` with this one: those the review compares with, else all of the library. */
-export function groupOf(context: ReadingContext, n: number): Cohort | undefined {
-  if (context.against && context.against.length + 1 === n) return { units: context.against };
+/**
+ * The other sets that make a group of `n` with the one that the clause is about: those of the review, this review's own
+ * among them, else all of the library.
+ */
+export function groupOf(scene: Scene, n: number): Cohort | undefined {
+  const { context } = scene;
+  if (context.against && context.against.length + 1 === n) {
+    const units = othersThan(scene, splitVariant(scene.unit).unit ?? context.own);
+    return units && { units };
+  }
   return context.units.length === n ? {} : undefined;
 }
 

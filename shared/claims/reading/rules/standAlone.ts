@@ -109,7 +109,7 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
   if (!group || !leadsToGroup(scene.items, scene.items.indexOf(item) + 1)) return false;
   const words = [item, ...group.items];
   const quantity = quantityBefore(scene);
-  const members = groupOf(scene.context, group.n);
+  const members = groupOf(scene, group.n);
   if (!quantity || !members) {
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
     return true;

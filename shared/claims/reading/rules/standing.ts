@@ -1,4 +1,3 @@
-import type { Cohort } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { quantityById } from '../quantity.ts';
@@ -280,14 +279,6 @@ function placeGiver({ items }: Scene): Item | undefined {
   );
 }
 
-/** "The other two", seen from the set that the clause speaks of. */
-function othersOfThree({ context, unit }: Scene): Cohort | undefined {
-  const group = groupOf(context, 3);
-  if (unit === undefined || unit === context.own || group?.units === undefined) return group;
-  if (!group.units.includes(unit)) return undefined;
-  return { units: [context.own, ...group.units.filter((id) => id !== unit)] };
-}
-
 /** "It loses that 10 % window to the Nocthale": behind it there. */
 export function readWindowLost(scene: Scene, findings: Findings): undefined {
   const verb = scene.items.find((item) => keyOf(item, 'verb') === 'lose');
@@ -318,7 +309,7 @@ export function readBetween(scene: Scene, findings: Findings): undefined {
   const mentions = scene.units.filter(({ item }) => item.index > word.index && item.index <= word.index + 6);
   const ids = mentions.map((mention) => resolveMention(mention, scene.carry, scene.context));
   const named = ids.length === 2 && !ids.some((id) => id === undefined || id === scene.context.own);
-  const cohort = pair ? othersOfThree(scene) : named ? { units: ids as string[] } : undefined;
+  const cohort = pair ? groupOf(scene, 3) : named ? { units: ids as string[] } : undefined;
   if (pair && !cohort) {
     const words = [word, ...pair, ...concepts(scene)];
     return refuse(findings, scene, 'order', 'the words do not say which two sets are meant', words);
