@@ -11,9 +11,10 @@ export function nameBoth(items: readonly Item[]): undefined {
     // "The tint hides behind both": of a place.
     const stands =
       !isWord(before, 'behind') ||
-      isWord(items[item.index - 2], 'is', "'s", 'was', 'comes', 'finishes', 'stays');
+      isWord(items[item.index - 2], ',', 'and', 'but', 'is', "'s", 'was', 'comes', 'finishes', 'stays');
+    const isIn = isWord(of, 'in', 'on', 'for');
     const compared = isWord(before, 'than', 'ahead of', 'behind', 'above', 'below');
-    if (!compared || !stands || !(ofThem || (of?.type ?? 'mark') === 'mark')) continue;
+    if (!compared || !stands || !(ofThem || isIn || (of?.type ?? 'mark') === 'mark')) continue;
     item.meanings = [{ kind: 'pronoun', key: 'rival' }];
     if (ofThem) them!.meanings = [];
   }

@@ -165,7 +165,9 @@ function joinAcross(pieces: Piece[]): undefined {
 function joinAsides(pieces: Piece[]): undefined {
   for (let at = pieces.length - 2; at > 0; at -= 1) {
     const [before, aside, after] = [pieces[at - 1]!, pieces[at]!, pieces[at + 1]!];
-    if (aside.mark !== '(' || after.mark !== ')' || after.joiner !== '' || aside.items.length > 4) continue;
+    if (aside.mark !== '(' || after.mark !== ')' || after.joiner !== '') continue;
+    // "…, where the Plain (the one occasion on which I envied its owner) still keeps 71 %"
+    if (aside.items.length > (isOnlySet(before) ? 12 : 4)) continue;
     if (aside.items.some(isAnchor) || hasVerb(before.items) || !hasVerb(after.items.slice(0, 2))) continue;
     pieces.splice(at - 1, 3, { ...before, items: [...before.items, ...aside.items, ...after.items] });
   }
@@ -235,12 +237,16 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     // "The Plain looks anaemic, while the Umbra covers more than the Hearth"
     const otherActs =
       piece.joiner === 'while' &&
-      namesSet(piece.items.slice(0, 3)) &&
+      namesSet(piece.items.slice(0, 4)) &&
       hasVerb(piece.items) &&
       (namesSet(pending) || clauses.length > 0);
     const contrasts = otherActs || (piece.joiner === 'whereas' && (hasVerb(piece.items) || ends || ofOther));
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
-    if (contrasts && pending.length > 0 && hasVerb(pending)) {
+    const acts =
+      hasVerb(pending) ||
+      pending.some((item) => isWord(item, 'matches', 'equals')) ||
+      pending.some((item) => (keyOf(item, 'standing') ?? keyOf(item, 'equative')) !== undefined);
+    if (contrasts && pending.length > 0 && acts) {
       clauses.push(pending);
       pending = [];
     }
@@ -269,7 +275,9 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (order > 0 && isGapped(piece.items));
     // "Almost all of P3 is covered; BT.2020 to three quarters", "none of this is alarming; the Plain's error averages 5.3"
     const opensAnew =
-      namesSet(piece.items.slice(0, 3)) || (strong && piece.items.some((item) => keyOf(item, 'gamut')));
+      (keyOf(piece.items[0], 'format') !== undefined && /^it(?: |$)/.test(piece.items[1]?.text ?? '')) ||
+      namesSet(piece.items.slice(0, 3)) ||
+      (strong && piece.items.some((item) => keyOf(item, 'gamut')));
     if (
       piece.mark === ';' &&
       opensAnew &&

@@ -143,6 +143,11 @@ function isPassing(items: readonly Item[], at: number): boolean {
     )
   )
     return true;
+  // "Brighter it may be than the Plain, but …" concedes.
+  const isConceded =
+    isWord(items[at - 1], 'it') && isWord(next, 'be') && keyOf(items[at - 2], 'comparative') !== undefined;
+  if (isWord(item, 'may', 'might') && isConceded && items.slice(at).some((word) => isWord(word, 'but')))
+    return true;
   // "It may nevertheless be called accurate": the writer's choice of a word.
   if (
     isWord(item, 'may', 'might', 'could', 'should', 'would') &&

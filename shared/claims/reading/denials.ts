@@ -77,7 +77,13 @@ export function isInAside(sentence: readonly Item[], denial: Item, number: Item)
   const lead = sentence.slice(0, denial.index);
   const opening = lead.findLastIndex((item) => isWord(item, ','));
   const ends = sentence.slice(denial.index, number.index).some((item) => isWord(item, ','));
-  return opening >= 0 && ends && lead.slice(opening).some((item) => isWord(item, 'that', 'which', 'who'));
+  // "The Hearth, without so much as clearing its throat, manages 999"
+  const manner = opening === denial.index - 1 && isWord(denial, 'without');
+  return (
+    opening >= 0 &&
+    ends &&
+    (manner || lead.slice(opening).some((item) => isWord(item, 'that', 'which', 'who')))
+  );
 }
 
 /** "Never gets past 3, not even at 60 degrees": the same denial once more. */

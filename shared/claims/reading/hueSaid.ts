@@ -10,7 +10,26 @@ export function hueSaidOfGrey(
   if (!hue) return undefined;
   const at = items.indexOf(item);
   const next = items[at + 1];
-  if (next && next.type !== 'mark' && !isWord(next, 'and', 'or', 'but', 'at', 'in', 'from', 'here'))
+  if (
+    next &&
+    next.type !== 'mark' &&
+    !isWord(
+      next,
+      'and',
+      'or',
+      'but',
+      'at',
+      'in',
+      'from',
+      'here',
+      'below',
+      'above',
+      'up to',
+      'until',
+      'under',
+      'over',
+    )
+  )
     return undefined;
   const verb = items.slice(Math.max(0, at - 5), at).find((entry) => plays(entry, 'colouring'));
   if (!verb) return undefined;

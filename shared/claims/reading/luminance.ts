@@ -79,6 +79,8 @@ export function luminanceSubject(
   // "Left on for minutes, the 10 % window settles at 1,416 nits"
   const settles = scene.items.some((entry) => /^settles?(?: at)?$|^settled(?: at)?$/.test(entry.text));
   const lasting = (settles && scene.items.some((entry) => /\bminutes$/.test(entry.text))) || isLeftOn(scene);
+  if (!minutes && isLeftOn(scene) && scene.conditions.window === undefined)
+    return { problem: 'the words do not say of which patch' };
   if (concept === 'sustained' || lasting || (minutes && concept !== 'black'))
     return settled('peak.sustained', 'sustained', [item, minutes]);
   const wordedTime = scene.items.some(
@@ -101,11 +103,10 @@ export function luminanceSubject(
 }
 
 /** "Leave that patch up for a few minutes and it sags to 658 nits" */
-function isLeftOn({ sentence, conditions }: Scene): boolean {
+function isLeftOn({ sentence }: Scene): boolean {
   const first = isWord(sentence[0], 'but', 'and', 'now') ? sentence[1] : sentence[0];
   return (
     isWord(first, 'leave', 'keep', 'hold', 'left', 'kept') &&
-    conditions.window !== undefined &&
     sentence.some(
       (item, at) => /\bminutes$/.test(item.text) || (isWord(item, 'while') && isWord(sentence[at - 1], 'a')),
     )

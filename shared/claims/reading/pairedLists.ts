@@ -101,5 +101,7 @@ function isMeasured(items: readonly Item[], { at }: List): boolean {
 
 function shareUnit(items: readonly Item[], { at }: List): undefined {
   const { dimension, unit, factor } = items[at.at(-1)!]!.number!;
-  for (const place of at) Object.assign(items[place]!.number!, { dimension, unit, factor });
+  // "Under 1 and 2": the limit word stands before the first, and holds for all.
+  const { comparator } = items[at[0]!]!.number!;
+  for (const place of at) Object.assign(items[place]!.number!, { dimension, unit, factor, comparator });
 }

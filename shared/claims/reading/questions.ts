@@ -89,6 +89,12 @@ export function setAnnounced(items: readonly Item[]): string | undefined {
       item,
       'turn',
       'turn to',
+      'turned',
+      'turned to',
+      'turns to',
+      'moved',
+      'move to',
+      'moved to',
       'turning',
       'turning to',
       'switch',
@@ -104,7 +110,7 @@ export function setAnnounced(items: readonly Item[]): string | undefined {
 }
 
 const turning =
-  /^(?:then|now|next|and|so|you|we|i|let's|us|let|turn|turn to|turning to|turning|switch|move|moving|over|on|to|for|the|with|first|again)$/;
+  /^(?:then|now|next|and|so|you|we|i|let's|us|let|turn|turn to|turned|turned to|turns to|moved|moved to|move to|turning to|turning|switch|move|moving|over|on|to|for|the|with|first|again)$/;
 
 /** "The Plain?", "And the Plain's?": the set that the answer is of. */
 function setAsked(items: readonly Item[]): string | undefined {

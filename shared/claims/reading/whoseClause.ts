@@ -129,7 +129,11 @@ export function startsWithVerb(items: readonly Item[]): boolean {
   return (
     first !== undefined &&
     (keyOf(first, 'verb') !== undefined ||
-      isWord(first, 'is', 'has', 'draws', 'weighs', 'offers', 'supports', 'costs', 'keeps', 'scores'))
+      isWord(
+        first,
+        ...(['is', 'has', 'draws', 'weighs', 'offers', 'supports', 'costs', 'keeps', 'scores'] as const),
+        ...(['shows', 'brings', 'takes', 'lacks'] as const),
+      ))
   );
 }
 

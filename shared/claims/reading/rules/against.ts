@@ -138,7 +138,7 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
       { units: ids as string[] },
       negated(scene, item),
     ),
-    [item, ...named, ...concepts(scene)],
+    [item, ...named, ...concepts(concepts(beside).length > 0 ? beside : scene)],
   );
 }
 

@@ -103,7 +103,8 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
   )
     return true;
   const axis = scene.axes.find((entry) => entry.kind === 'stimulus' && !entry.tone);
-  const level = axis?.from ?? axis?.at;
+  const early = axis ? undefined : asEarlyAs(scene);
+  const level = axis?.from ?? axis?.at ?? early?.number?.x;
   if (axis && level === undefined) {
     refuse(findings, scene, 'direction', 'a curve leaves its target from a level upwards', [
       item,
@@ -118,8 +119,23 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
     propose(findings, scene, 'direction', { kind: 'value', operand, stated: from }, [item, ...axis!.items]);
     return true;
   }
-  emit(scene, findings, 'eotf.rolloff', key, { stat: 'scalar' }, item, from ? axis!.items : [], { from });
+  emit(scene, findings, 'eotf.rolloff', key, { stat: 'scalar' }, item, from ? (axis?.items ?? [early]) : [], {
+    from,
+  });
   return true;
+}
+
+/** "Clips as early as 60 %" */
+function asEarlyAs({ items }: Scene): Item | undefined {
+  const early = items.find(
+    (item, at) =>
+      item.number?.dimension === 'percent' &&
+      isWord(items[at - 1], 'as') &&
+      isWord(items[at - 2], 'early', 'low', 'soon', 'late', 'little') &&
+      isWord(items[at - 3], 'as'),
+  );
+  if (early?.number) early.number.role = 'axis';
+  return early;
 }
 
 /** "White is on the cool side", "a touch warm": colour temperature by name. */

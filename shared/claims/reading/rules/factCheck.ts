@@ -25,6 +25,10 @@ export function denialBefore(scene: Scene, item: Item): Item | undefined {
       !scene.items.some(
         (word) => word.index > entry.index && word.index < item.index && isWord(word, 'because', 'since'),
       ) &&
+      // "Slender it is not (84 mm deep)"
+      !scene.sentence
+        .slice(entry.index, item.index)
+        .some((mark) => mark.type === 'mark' && isWord(mark, '(', ':', ';', '—', '–')) &&
       !(preposition && entry.index < preposition.index - 1) &&
       !isWord(scene.items[scene.items.indexOf(entry) + 1], 'only', 'merely') &&
       keyOf(entry, 'hedge') === undefined &&

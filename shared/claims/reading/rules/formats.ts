@@ -98,6 +98,14 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     for (const item of formats) exclude(scene, findings, keyOf(item, 'format')!, [item]);
     return;
   }
+  // "HDR10+ it does not"
+  const [format] = formats;
+  const [it, not, end] = scene.items.slice(scene.items.indexOf(format!) + 1);
+  const inverted =
+    isWord(it, 'it does not', "it doesn't", 'it did not') ||
+    (isWord(it, 'it') && keyOf(not, 'negation') === 'not' && (end?.type ?? 'mark') === 'mark');
+  if (inverted && formats.length === 1)
+    return exclude(scene, findings, keyOf(format, 'format')!, [format, it]);
   const missing =
     verb &&
     isWord(verb, 'missing', 'absent', 'lacks', 'omits', 'lack', 'ignores', 'skips', 'drops', 'misses');

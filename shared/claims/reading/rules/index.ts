@@ -161,7 +161,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     needs: [{ words: ['darkest', 'dimmest', 'brightest', 'weakest', 'worst'] }],
   },
   // Rankings and comparisons without a number.
-  { read: readExceededBy, needs: [{ words: exceeding }, { words: ['only'] }] },
+  { read: readExceededBy, needs: [{ words: exceeding }, { kinds: ['set'] }] },
   {
     read: readEquals,
     needs: [

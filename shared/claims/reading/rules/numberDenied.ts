@@ -21,6 +21,7 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
       !scene.used.has(entry) &&
       !keyOf(entry, 'hedge') &&
       !isInAside(scene.sentence, entry, number) &&
+      !isInLead(scene.sentence, entry, number) &&
       // "I would not call black deep: 0.08 nits" denies the word before the colon.
       !scene.sentence.slice(entry.index, number.index).some((mark) => isWord(mark, ':', ';')) &&
       // "It misses BT.2020 by a wide margin, covering only 71 %": what is missed is not the number.
@@ -39,6 +40,14 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
   // "anything but low at 12" denies the adjective, "far from perfect at 4" too.
   const isLoose = isWord(negation, ...loose) && negation.index + 1 !== number.index;
   return { negation, open: isLoose || !reaches(scene, negation, number) };
+}
+
+/** "As it could not be measured, the lag is 9.6 ms": the denial stays in the clause that leads. */
+function isInLead(sentence: readonly Item[], denial: Item, number: Item): boolean {
+  return (
+    isWord(sentence[0], 'although', 'though', 'while', 'since', 'because', 'as', 'whereas') &&
+    sentence.slice(denial.index, number.index).some((item) => isWord(item, ','))
+  );
 }
 
 /** Does the denial reach the number? "Not interested in the 5,240:1 contrast" denies the interest. */

@@ -104,6 +104,8 @@ function readSaved(scene: Scene, findings: Findings): undefined {
     : saver === own
       ? undefined
       : own;
+  const denied = scene.items.some((word) => word.index < item.index && keyOf(word, 'negation') !== undefined);
+  if (denied) return refuse(findings, scene, 'difference', 'the words leave open what is denied', words);
   if (dearer === undefined || dearer === saver || (scene.unitProblem !== undefined && !goesOn)) return;
   const price = quantityById('fact:price');
   const operand = (of: string) => operandOf(scene, price, { stat: 'scalar' }, conditionsOf(of, own));

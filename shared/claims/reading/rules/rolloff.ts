@@ -1,6 +1,6 @@
 import type { DirectionCheck, StatedNumber } from '../../../contract/check.ts';
 import type { AxisSpan } from '../axis.ts';
-import { type Findings, propose } from '../finding.ts';
+import { type Findings, propose, refuse } from '../finding.ts';
 import { isGapped } from '../gapped.ts';
 import { isWord, keyOf } from '../items.ts';
 import { conditionsFor, operandOf } from '../operand.ts';
@@ -23,15 +23,11 @@ export function readLeavesCurve(scene: Scene, findings: Findings): undefined {
   const ofCurve = scene.items.slice(0, at).some((item) => keyOf(item, 'concept') === 'eotf');
   const [axis, other] = scene.axes.filter(({ kind, tone }) => kind === 'stimulus' && !tone);
   const level = levelOf(axis);
-  if (
-    at < 0 ||
-    !isCurve ||
-    !(ofCurve || keyOf(noun, 'concept') === 'eotf') ||
-    !axis ||
-    other ||
-    level === undefined
-  )
-    return;
+  if (at < 0 || !isCurve || !(ofCurve || keyOf(noun, 'concept') === 'eotf') || !axis) return;
+  if (other || level === undefined) {
+    const places = [...axis.items, ...(other?.items ?? [])];
+    return refuse(findings, scene, 'leavesCurve', 'the words name several levels: say it of each', places);
+  }
   const operand = operandOf(scene, quantityById('eotf.rolloff'), { stat: 'scalar' });
   propose(findings, scene, 'leavesCurve', { kind: 'value', operand, stated: rolloffFrom(level) }, [
     scene.items[at],

@@ -163,7 +163,11 @@ export function readTints(scene: Scene, findings: Findings): undefined {
         scene.used.add(negation);
       } else {
         name = keyOf(hue, 'hue')!;
-        words.push(hue);
+        // "The tint leans towards yellow": one statement.
+        words.push(
+          hue,
+          scene.items.slice(at, scene.items.indexOf(hue)).find((entry) => keyOf(entry, 'lean')),
+        );
       }
     }
     // "Greenish snow": of what was filmed.
@@ -205,6 +209,16 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'direction', 'the words do not say from which level on', [
         then,
         item,
+        ...words,
+      ]);
+      continue;
+    }
+    // "A mild blue below 40 % and neutral above": past where the stretch ends.
+    const next = scene.items[at + 1];
+    if (isWord(next, 'above', 'below', 'beyond', 'thereafter') && !scene.items[at + 2]?.number) {
+      refuse(findings, scene, 'direction', 'the words do not say from which level on', [
+        item,
+        next,
         ...words,
       ]);
       continue;
