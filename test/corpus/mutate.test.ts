@@ -67,7 +67,7 @@ test.each(reviewFolders().map((folder) => [basename(folder), folder]))(
             survivors.push(`${mutation.name}: ${holding.text}`);
         }
     }
-    expect(tried).toBeGreaterThan(5);
+    expect(tried).toBeGreaterThan(2);
     expect([...new Set(survivors)]).toEqual([]);
   },
 );

@@ -114,6 +114,12 @@ interface Piece {
   joiner: string;
 }
 
+/** "the Kasulind adds …": its set, and not what Kasulind says */
+function opensWithMaker(items: readonly Item[]): boolean {
+  const at = items.slice(0, 3).findIndex((item) => keyOf(item, 'maker') !== undefined);
+  return at >= 0 && keyOf(items[at + 1], 'saying') === undefined && !isWord(items[at + 1], "'s");
+}
+
 /** "and the Umbra" */
 function isOnlySet({ items, joiner }: Piece): boolean {
   return (
@@ -277,6 +283,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     const opensAnew =
       (keyOf(piece.items[0], 'format') !== undefined && /^it(?: |$)/.test(piece.items[1]?.text ?? '')) ||
       namesSet(piece.items.slice(0, 3)) ||
+      opensWithMaker(piece.items) ||
       (strong && piece.items.some((item) => keyOf(item, 'gamut')));
     if (
       piece.mark === ';' &&

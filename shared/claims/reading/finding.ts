@@ -1,4 +1,4 @@
-import type { Check } from '../../contract/check.ts';
+import type { Check, Operand } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
 import { denialProblem } from './denials.ts';
 import { disownedProblem } from './disowned.ts';
@@ -135,6 +135,7 @@ export function propose(
 }
 
 function comparesWithItself({ group, context }: Scene, check: Check): boolean {
+  if (check.kind === 'ratio' || check.kind === 'difference') return areSame(check.a, check.b);
   return (
     check.kind === 'order' &&
     !group &&
@@ -142,6 +143,12 @@ function comparesWithItself({ group, context }: Scene, check: Check): boolean {
     check.cohort.units?.length === 1 &&
     check.cohort.units[0] === (check.key.conditions.unit ?? context.own)
   );
+}
+
+function areSame(one: Operand, other: Operand): boolean {
+  const { origin: _one, ...first } = one.conditions;
+  const { origin: _other, ...second } = other.conditions;
+  return JSON.stringify({ ...one, conditions: first }) === JSON.stringify({ ...other, conditions: second });
 }
 
 /** Kinds of statement of which "only the Umbra" says that they are not so of the others. */

@@ -10,6 +10,7 @@ import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
 import { takeUpLimit } from './limitSaid.ts';
+import { nameCrush } from './nearBlackCrush.ts';
 import { type Pair, pairedLists } from './pairedLists.ts';
 import { isIdle } from './plainProse.ts';
 import { nameSockets } from './portCount.ts';
@@ -70,6 +71,7 @@ export function readSentence(
   takeUpLimit(items, carry.limit);
   nameSockets(items, carry.ports);
   nameBoth(items);
+  nameCrush(items);
   items = maskQuotations(items);
   if (isHeading) nameSignal(items);
   const angleTalk =

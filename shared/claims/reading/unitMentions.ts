@@ -167,6 +167,13 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
         (isWord(left, 'for') && isWord(twoBefore, 'except', 'save', 'but')))
     )
       role = 'barred';
+    // "Half of what Veltrane wants for its Plain": of the set that is compared with.
+    else if (
+      isWord(left, 'for') &&
+      items.slice(0, at).some((item) => isWord(item, 'what')) &&
+      mentions.some((mention) => mention.role === 'compared')
+    )
+      role = 'compared';
     // "It is exceeded only by that of the Plain": all but that one.
     else if (isExceededBy(items, at)) role = 'barred';
     // "…, as do the Plain's"

@@ -4,6 +4,7 @@ import { meets, type NeedBits, type Needs, needBits, signsOf } from '../needs.ts
 import type { Scene } from '../scene.ts';
 import { readAdjusting } from './adjusting.ts';
 import { readAgainst } from './against.ts';
+import { readByFactor } from './byFactor.ts';
 import { readRatiosAndDifferences } from './compare.ts';
 import { readDirections } from './direction.ts';
 import { resolveDoubtfulAxes } from './doubtfulAxis.ts';
@@ -294,6 +295,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   { read: readHouseWords, needs: [{ kinds: ['house', 'adjective'] }] },
   { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },
   { read: readDirections, needs: [{ kinds: ['direction'] }] },
+  {
+    read: readByFactor,
+    needs: [{ kinds: ['times', 'multiple'] }, { words: ['by'] }, { kinds: ['saidBefore'] }],
+  },
   { read: readHowFar, needs: [{ kinds: ['number'] }, { words: ['by'] }, { kinds: ['saidBefore'] }] },
   { read: readValues, needs: [{ kinds: ['number', 'multiple'] }] },
   { read: readSameAs, needs: [{ words: ['same'] }, { kinds: ['unit', 'maker', 'rival'] }] },

@@ -59,6 +59,10 @@ function leadOf(scene: Scene, at: number, said: boolean): Item | undefined {
   const own = items[at - 1];
   // "Its VA panel", "Panel: VA"
   if (isWord(own, 'its') && nouns.has(items[at + 1]?.text ?? '')) return own;
+  // "The Hearth 55: a VA panel, 160 zones …"
+  const { index } = items[at]!;
+  const heads = isWord(sentence[index - 2], ':') && keyOf(sentence[index - 3], 'unit') !== undefined;
+  if (isWord(own, 'a', 'an') && heads && nouns.has(items[at + 1]?.text ?? '')) return own;
   const colon = sentence[items[at]!.index - 1];
   if (isWord(colon, ':'))
     return sentence

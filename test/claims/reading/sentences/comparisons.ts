@@ -325,4 +325,35 @@ export const comparisons: readonly SentenceRow[] = [
     'ratio peak max : fact.peak = 0.74 [0.735, 0.745]',
     'fact peak = 1000 by maker',
   ],
+  [
+    'Its native contrast is exceeded only by that of the Plain.',
+    'order contrast.native higher best bar veltrane-plain-50',
+  ],
+  ['It is beaten only by the Umbra on contrast.', 'order contrast.native higher best bar nocthale-umbra-55'],
+  [
+    'The Hearth is exceeded by the Plain in peak luminance.',
+    'order peak max higher behind of veltrane-plain-50',
+  ],
+  [
+    'It is ahead of the Plain in price, behind the Umbra in contrast.',
+    'order fact.price lower ahead of veltrane-plain-50',
+    'order contrast.native higher behind of nocthale-umbra-55',
+  ],
+  [
+    'Brighter it may be than the Plain, by a factor of three no less, but it is no match for the Umbra.',
+    'order peak max higher ahead of veltrane-plain-50',
+    'ratio peak max : peak max {veltrane} = 3 [2.5, 3.5]',
+    'order peak max higher behind of nocthale-umbra-55',
+  ],
+  ['It is brighter by 30 nits than itself.', 'unproven'],
+  [
+    'It is brighter than the Plain, by a factor of three.',
+    'order peak max higher ahead of veltrane-plain-50',
+    'ratio peak max : peak max {veltrane} = 3 [2.5, 3.5]',
+  ],
+  [
+    'It is cheaper than the Plain, by a factor of two.',
+    'order fact.price lower ahead of veltrane-plain-50',
+    'ratio fact.price {veltrane} : fact.price = 2 [1.8, 2.2]',
+  ],
 ];

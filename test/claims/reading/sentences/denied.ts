@@ -338,4 +338,15 @@ export const denied: readonly SentenceRow[] = [
     'At 45 degrees it loses not quite half its light.',
     'value angle.luminance at 45 {angle 45} = 50 (50, 55]',
   ],
+  [
+    'Its lag, for reasons that were not explained to us, increases to 9.5 ms.',
+    'value lag = 9.5 [9.45, 9.55]',
+  ],
+  [
+    'The Hearth, without so much as clearing its throat, sings 999 in a 10 % window.',
+    'value peak at 10 {window 10} = 999 [998.5, 999.5]',
+  ],
+  ['Slender it is not (84 mm deep).', 'fact depth = 84'],
+  ['It does not save you £90 on the Plain.', 'unproven'],
+  ['As it could not be done, the lag is 9.6 ms.', 'value lag = 9.6 [9.55, 9.65]'],
 ];

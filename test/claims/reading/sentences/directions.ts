@@ -290,4 +290,17 @@ export const directions: readonly SentenceRow[] = [
     'direction sweep.red.saturation average under',
     'direction sweep.red.saturation at 100 on-target',
   ],
+  [
+    'Red is over-saturated on the Hearth, by an average of 26 %.',
+    'direction sweep.red.saturation average over',
+    'value sweep.red.saturation average = 26 [25.5, 26.5]',
+  ],
+  ['The Plain clips as early as 60 %.', 'direction eotf.rolloff {veltrane} clips from 60'],
+  ['The tint leans mildly towards yellow.', 'direction grey.tint average ≥50 ≤100 yellow mild'],
+  [
+    'The greys are a mild blue below 40 % and neutral above.',
+    'direction grey.tint average <40 blue mild',
+    'unproven',
+  ],
+  ["The curve leaves PQ at 70 %; the Plain's leaves it at 60 %.", 'unproven'],
 ];

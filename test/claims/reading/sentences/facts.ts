@@ -305,4 +305,25 @@ export const facts: readonly SentenceRow[] = [
     'fact contrast.native = 6000 by maker',
     'bound contrast.native >= 6000',
   ],
+  [
+    'It takes HDR10 and HLG; the Plain adds HDR10+.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats includes HDR10+ {veltrane}',
+  ],
+  [
+    'HDR10 it accepts, and HLG; HDR10+ it does not.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes HDR10+',
+  ],
+  [
+    '12-month warranty, when the Plain comes with 36 months',
+    'fact warranty = 12',
+    'fact warranty = 36 {veltrane}',
+  ],
+  [
+    'The Hearth 55: a VA panel, 160 zones, and a price of £1,059.',
+    'fact panel includes VA',
+    'fact zones = 160',
+    'fact price = 1059',
+  ],
 ];

@@ -161,4 +161,13 @@ export const leftToGuess: readonly SentenceRow[] = [
     'bound grey.de2000 average < 3',
     'value grey.de2000 max = 4.8 [4.75, 4.85]',
   ],
+  [
+    'Although its shortcomings in HDR should not be overlooked, the Hearth is awarded 7.5 out of 10.',
+    'score total = 7.5 of 10',
+  ],
+  [
+    'Although the Plain should reach 900 nits, the Hearth manages 742.',
+    'unproven',
+    'value peak max = 742 [741.5, 742.5]',
+  ],
 ];

@@ -261,4 +261,9 @@ export const limits: readonly SentenceRow[] = [
     'bound angle.de2000 at 60 {angle 60} < 3',
     'unproven',
   ],
+  [
+    'Gamma averages 2.40, and even the blue sweep never tops 3 any more.',
+    'value gamma.average = 2.4 [2.395, 2.405]',
+    'bound sweep.blue.de2000 max <= 3',
+  ],
 ];

@@ -157,4 +157,11 @@ export const observed: readonly SentenceRow[] = [
     'observed blooming 0–1 {level black, veltrane}',
   ],
   ['Judder is visible, and we never quite got used to it.', 'observed judder 1–3'],
+  ['The near-black unevenness was no more than faint.', 'observed near-black 0–1'],
+  ['The near-black detail was visibly crushed.', 'observed near-black 1–3'],
+  ['Nothing near black is crushed any longer.', 'observed near-black 0–0'],
+  [
+    'After adjustment banding is faint, where before there had been none.',
+    'observed banding 1–1 {stage adjusted}',
+  ],
 ];

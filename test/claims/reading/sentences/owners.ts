@@ -186,4 +186,41 @@ export const owners: readonly SentenceRow[] = [
     'direction grey.tint average ≥50 ≤100 blue',
   ],
   ["It's the set behind me, and it costs £679.", 'fact price = 679'],
+  [
+    "The Plain averages 3.1. Trouble, where it comes, comes late: the Hearth's errors are visible from 80 % upwards.",
+    'value grey.de2000 average {veltrane} = 3.1 [3.05, 3.15]',
+    'onset grey.de2000 over 3 from 80 included',
+  ],
+  [
+    'The native contrast exceeds 40,000:1, whereas about 9,000:1 was recorded for the Plain and 702:1 for the Umbra.',
+    'bound contrast.native > 40000',
+    'value contrast.native {veltrane} = 9000 [8550, 9450]',
+    'value contrast.native {nocthale} = 702 [701.5, 702.5]',
+  ],
+  [
+    'The Plain manages 84.5% of P3 and looks anaemic next to it, while the Umbra covers more of P3 than the Orrinvale does.',
+    'value coverage.p3.xy {veltrane} = 84.5 [84.45, 84.55]',
+    'order coverage.p3.xy {nocthale} higher ahead of orrinvale-hearth-55',
+  ],
+  [
+    "With this contrast the Hearth matches the Plain, while the poor Umbra shows a black four times as bright as the Hearth's.",
+    'order contrast.native higher matches of veltrane-plain-50',
+    'ratio black {nocthale} : black = 4 [3.5, 4.5]',
+  ],
+  [
+    'It asks £1,499, a little over half of what Veltrane wants for its Plain 50.',
+    'fact price = 1499',
+    'ratio fact.price : fact.price {veltrane} = 0.5 (0.5, 0.525]',
+  ],
+  [
+    "The Plain is more accurate, with a lower average error than the Hearth's.",
+    'order grey.de2000 average {veltrane} lower ahead of orrinvale-hearth-55',
+    'order grey.de2000 average {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    "The Hearth's contrast is 1,095:1, when the Plain clears 7,200:1, six times the Hearth's contrast.",
+    'value contrast.native = 1095 [1094.5, 1095.5]',
+    'bound contrast.native {veltrane} > 7200',
+    'ratio contrast.native {veltrane} : contrast.native = 6 [5.5, 6.5]',
+  ],
 ];

@@ -52,4 +52,14 @@ export const pairedLists: readonly SentenceRow[] = [
     'value sweep.red.de2000 at 100 = 4 [3.95, 4.05]',
   ],
   ['At 30 and 60 degrees the Plain keeps 70, 50 and 35 %.', 'unproven', 'unproven', 'unproven'],
+  [
+    'At 20 and 40 % the error is under 1 and 2.',
+    'bound grey.de2000 at 20 < 1',
+    'bound grey.de2000 at 40 < 2',
+  ],
+  [
+    'In windows of 10 and 100 % it does not reach 742 and 400 nits.',
+    'bound peak at 10 {window 10} < 742',
+    'bound peak at 100 {window 100} < 400',
+  ],
 ];

@@ -89,4 +89,10 @@ export const ports: readonly SentenceRow[] = [
   ],
   ['There are several HDMI sockets. Two of them are 2.1.', 'fact hdmi.count.2.1 = 2'],
   ['It has two USB ports. Three inputs were free.', 'fact usb.count = 2', 'unproven'],
+  [
+    "All 4 of the Hearth's HDMI inputs are of the 2.1 type, whereas the Plain provides 2 such inputs and the Umbra has just 1.",
+    'fact hdmi.count.2.1 = 4',
+    'fact hdmi.count.2.1 = 2 {veltrane}',
+    'fact hdmi.count.2.1 = 1 {nocthale}',
+  ],
 ];

@@ -452,4 +452,27 @@ export const takenUp: readonly SentenceRow[] = [
     'value coverage.bt2020.xy = 72 [71.5, 72.5]',
   ],
   ["It's 22 per cent down on the middle, where the worst the Plain does is 12.", 'unproven', 'unproven'],
+  [
+    'The Plain tops out at 494 nits, and yet the Hearth is only 7 nits ahead of it with the whole screen white.',
+    'value peak max {veltrane} = 494 [493.5, 494.5]',
+    'difference peak at 100 {window 100} : peak at 100 {veltrane, window 100} = 7 [6.5, 7.5]',
+  ],
+  ['Then we turned to the Umbra. It reaches 900 nits.', 'value peak max {nocthale} = 900 [877.5, 922.5]'],
+  [
+    'Orrinvale promises 500 nits; in a 10% window we measured 336, a quarter short of the claim.',
+    'fact peak = 500 by maker',
+    'value peak at 10 {window 10} = 336 [335.5, 336.5]',
+    'ratio peak at 10 {window 10} : fact.peak = 0.75 [0.725, 0.775]',
+  ],
+  [
+    "The Hearth's peak was measured at 1,882 cd/m² in a 1 % window, at 1,666 in one of 10 % and at 331 across the full screen.",
+    'value peak at 1 {window 1} = 1882 [1881.5, 1882.5]',
+    'value peak at 10 {window 10} = 1666 [1665.5, 1666.5]',
+    'value peak at 100 {window 100} = 331 [330.5, 331.5]',
+  ],
+  [
+    'Larger households may prefer the 65-inch version of the Hearth, which is listed at £2,149 and weighs 21.3 kg.',
+    'fact price = 2149 {variantInches 65}',
+    'fact weight = 21.3 {variantInches 65}',
+  ],
 ];

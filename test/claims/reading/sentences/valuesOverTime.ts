@@ -179,4 +179,13 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'After a few minutes the 10 % window holds 95 % of its peak.',
     'value peak.hold at 10 {window 10} = 95 [94.5, 95.5]',
   ],
+  [
+    'Leave that 10% patch up for a few minutes and the Hearth sags to 658 nits.',
+    'value peak.sustained at 10 {window 10} = 658 [657.5, 658.5]',
+  ],
+  [
+    'Leave a 10% window up for a while and it holds 98.5% of its peak.',
+    'value peak.hold at 10 {window 10} = 98.5 [98.45, 98.55]',
+  ],
+  ['Leave it on for a while and it reaches 700 nits.', 'unproven'],
 ];
