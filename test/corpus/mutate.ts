@@ -133,13 +133,16 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
     const numbers = [
       ...span.matchAll(/(?<![\p{L}\d.,:/′-])\d{1,3}(?:,\d{3})*(?:\.\d+)?(?![\p{L}\d]|[.,:]\d)/gu),
     ];
-    for (const number of numbers)
+    for (const number of numbers) {
+      // "4,279 ± 181:1": how uncertain it is called is no claim.
+      if (/±\s*$/.test(span.slice(0, number.index))) continue;
       result.push({
         name: `number: ${number[0]} → ${farNumber(number[0])}`,
         at: holding.start + number.index,
         removed: number[0].length,
         inserted: farNumber(number[0]),
       });
+    }
   }
   for (const verb of ['is', 'are', 'was', 'were']) {
     const places = matchesOf(text, verb, holding);

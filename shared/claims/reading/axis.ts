@@ -67,6 +67,9 @@ const windowNouns = new Set([
   'highlights',
 ]);
 
+/** The sizes of a patch that are measured, in % of the screen (common practice, no source). */
+const patchSizes = new Set([1, 2, 3, 4, 5, 10, 18, 20, 25, 50, 75, 100]);
+
 function textAfter(items: readonly Item[], at: number, words: number): string {
   let text = '';
   for (let index = at; index < Math.min(items.length, at + words); index += 1)
@@ -80,6 +83,23 @@ export function isWindow(items: readonly Item[], at: number): boolean {
   if (after && windowNouns.has(after.text)) return true;
   // "A window of two per cent"
   if (isWord(items[at - 1], 'of') && isWord(items[at - 2], 'window', 'patch', 'box')) return true;
+  // "Shrink the window to 2 %"
+  if (
+    isWord(items[at - 1], 'to') &&
+    isWord(items[at - 2], 'window', 'patch', 'box') &&
+    items
+      .slice(0, at)
+      .some((item) => isWord(item, 'shrink', 'narrow', 'reduce', 'cut', 'widen', 'grow', 'enlarge', 'open'))
+  )
+    return true;
+  // "97 % of its 10 % peak"
+  if (
+    isWord(after, 'peak') &&
+    items[at]!.number?.dimension === 'percent' &&
+    patchSizes.has(items[at]!.number!.x) &&
+    isWord(items[at - 1], 'its', 'the', 'their')
+  )
+    return true;
   // "742 in a 1 % window, 700 in one of 10 %"
   if (
     isWord(items[at - 1], 'of') &&
@@ -120,6 +140,14 @@ function statesValue(items: readonly Item[], left: number): boolean {
   const stops = isWord(second, 'stops', 'ends', 'peaks', 'tops', 'finishes', 'gives up at');
   const ofGamut = items.slice(0, left).some((item) => keyOf(item, 'gamut') !== undefined);
   const isExact = (items[left + 1]?.number?.place ?? 1) < 1;
+  // "The uniformity of the white field remained at 13 %"
+  const stays = keyOf(second, 'verb') === 'stay';
+  if (
+    isWord(before, 'at') &&
+    stays &&
+    items.slice(0, left).some((item) => keyOf(item, 'concept') === 'uniformity')
+  )
+    return true;
   if (isWord(before, 'at') && stops && (ofGamut || isExact)) return true;
   if (isWord(before, 'at'))
     return (
@@ -221,7 +249,9 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     !isWord(before, 'from', 'at') &&
     items
       .slice(right + 1, right + 3)
-      .some((item) => keyOf(item, 'unit') !== undefined || isWord(item, 'this', 'one'));
+      .some(
+        (item) => (keyOf(item, 'unit') ?? keyOf(item, 'maker')) !== undefined || isWord(item, 'this', 'one'),
+      );
   const goesUp = !ofSet && ((after && upwards.includes(after.text)) || upwards.includes(after2));
   const upLength = after && upwards.includes(after.text) ? 1 : 2;
   if (

@@ -27,7 +27,13 @@ function isBare(scene: Scene, item: Item): boolean {
   const { number } = item;
   if (!number || number.role !== undefined || number.dimension !== '' || number.outOf !== undefined)
     return false;
-  if (number.spelled && number.x < 100) return false;
+  if (
+    number.spelled &&
+    number.x < 100 &&
+    !/^(?:measured|recorded)$/.test(scene.sentence[item.index - 1]?.text ?? '') &&
+    !number.hedge
+  )
+    return false;
   const next = scene.sentence[item.index + 1];
   return !(
     next?.type === 'word' &&
@@ -98,8 +104,11 @@ function isLightAgain({ items, previous, sentence }: Scene, item: Item): boolean
 function takeUnitClaimed({ items, previous, sentence }: Scene, item: Item): undefined {
   const claimed = previous?.said?.some((check) => check.kind === 'fact' && check.by === 'maker');
   const isLast = (sentence[item.index + 1]?.type ?? 'mark') === 'mark';
+  const hedged = keyOf(sentence[item.index - 1], 'hedge') !== undefined;
   const says = isWord(
-    sentence[item.index - 1],
+    sentence[hedged ? item.index - 2 : item.index - 1],
+    'measured',
+    'recorded',
     'said',
     'says',
     'reads',

@@ -45,7 +45,13 @@ export function spreadOf(scene: Scene): Subject | undefined {
       scene.items.slice(at + 1, at + 3).some((next) => keyOf(next, 'comparator') ?? isWord(next, 'within')),
   );
   if (even) return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [even]);
-  if ((varies && (across || field)) || brightest)
+  // "A white screen varies by 14 %"
+  const white = scene.items.find(
+    (item, at) =>
+      / white screen$/.test(item.text) ||
+      (isWord(item, 'white', 'grey') && isWord(scene.items[at + 1], 'screen', 'picture', 'image', 'raster')),
+  );
+  if ((varies && (across || field || white)) || brightest)
     return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [varies ?? brightest]);
   const falls = scene.items.some(
     (item) =>

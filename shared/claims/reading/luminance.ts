@@ -45,8 +45,9 @@ export function luminanceSubject(
     const later = scene.items.find(
       (entry, at) =>
         (entry.number?.role === 'seconds' && entry.number.x * entry.number.factor >= 120) ||
-        // "After a few minutes"
-        (isWord(entry, 'minutes') && keyOf(scene.items[at - 1], 'hedge') === 'vague'),
+        // "After a few minutes", "over minutes"
+        (isWord(entry, 'minutes') &&
+          (keyOf(scene.items[at - 1], 'hedge') === 'vague' || isWord(scene.items[at - 1], 'over'))),
     );
     if (later) return settled('peak.hold', 'hold', [item, later]);
     if (firstWith(scene, 'direction', 'over', 'under')) return settled('eotf.error', 'eotf', [item]);

@@ -81,7 +81,7 @@ export function oneAndAHalf(tokens: readonly Token[], from: number, lexicon: Lex
 }
 
 const comparing =
-  /^(?:sooner|faster|quicker|slower|later|longer|more|less|lower|higher|heavier|lighter|quieter|louder|deeper|thicker|slimmer|thinner)$/;
+  /^(?:sooner|faster|quicker|slower|later|longer|more|less|lower|higher|heavier|lighter|quieter|louder|deeper|thicker|slimmer|thinner|wide|deep|tall|high|thick|across)$/;
 
 /** "within a millisecond", "a millisecond sooner than": one unit of measure, where a distance stands. */
 export function oneOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
@@ -190,7 +190,7 @@ export function readNumberPhrase(
     } else number.role = number.x <= 24 && number.x !== 16 && number.x !== 4 ? 'time' : 'ignored';
     let end = at + 2;
     while (tokens[end]?.text === ':' && tokens[end]!.glued && tokens[end + 1]?.kind === 'number') end += 2;
-    return { number, next: pastUncertainty(tokens, end, (unitFrom) => unitFrom) };
+    return { number, next: pastUncertainty(tokens, end, number, (unitFrom) => unitFrom) };
   }
   if (
     following?.text === 'to' &&
@@ -306,17 +306,26 @@ export function readNumberPhrase(
       at += 1;
     }
   }
-  return { number, next: pastUncertainty(tokens, at, pastUnit) };
+  return { number, next: pastUncertainty(tokens, at, number, pastUnit) };
 }
 
 /** "9.8 ± 0.3 ms", "5,240:1 (±160)": the uncertainty that is written behind a number, with the unit of both. */
-function pastUncertainty(tokens: readonly Token[], from: number, applyUnit: (at: number) => number): number {
+function pastUncertainty(
+  tokens: readonly Token[],
+  from: number,
+  number: NumberPhrase,
+  applyUnit: (at: number) => number,
+): number {
   const bracketed = tokens[from]?.text === '(';
   const at = bracketed ? from + 1 : from;
   if (tokens[at]?.text !== '±') return from;
   const second = bareNumber(tokens, at + 1);
   if (!second) return from;
-  const end = applyUnit(second.next);
+  const plain = applyUnit(second.next);
+  // "4,279 ± 181:1"
+  const ratio = plain === second.next && tokens[plain]?.text === ':' && tokens[plain + 1]?.value === 1;
+  if (ratio) number.dimension = 'ratio';
+  const end = ratio ? plain + 2 : plain;
   if (!bracketed) return end;
   return tokens[end]?.text === ')' ? end + 1 : from;
 }

@@ -13,14 +13,19 @@ export function portsNamed(items: readonly Item[]): string | undefined {
 
 /** "What about the Plain? Three sockets": of the ports that were spoken of. */
 export function nameSockets(items: readonly Item[], ports: string | undefined): undefined {
-  if (ports === undefined) return;
-  for (const item of items)
+  let known = ports;
+  for (const item of items) {
+    const fact = keyOf(item, 'fact');
+    if (isPortCount(fact)) known = fact;
     if (
-      (isWord(item, 'sockets', 'ports') || (ports === 'hdmi.count' && isWord(item, 'inputs'))) &&
+      known !== undefined &&
+      (isWord(item, 'sockets', 'ports') || (known === 'hdmi.count' && isWord(item, 'inputs'))) &&
       item.meanings.length === 0 &&
-      items[item.index - 1]?.number?.dimension === ''
+      items[item.index - 1]?.number?.dimension === '' &&
+      items[item.index - 1]?.number?.role === undefined
     )
-      item.meanings = [{ kind: 'fact', key: ports, data: 'count' }];
+      item.meanings = [{ kind: 'fact', key: known, data: 'count' }];
+  }
 }
 
 /** Does the statement count ports, be it of all versions or of one? */

@@ -5,6 +5,7 @@ import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { doubtClashes } from './clashes.ts';
 import type { Finding, Findings } from './finding.ts';
+import { nameFormerAndLatter } from './formerLatter.ts';
 import { forgetSentence, handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf } from './items.ts';
@@ -70,6 +71,7 @@ export function readSentence(
   if (carry.turn) items = [...withoutSpeaker(items)];
   takeUpLimit(items, carry.limit);
   nameSockets(items, carry.ports);
+  nameFormerAndLatter(items, carry.sets, context);
   nameBoth(items);
   nameCrush(items);
   items = maskQuotations(items);

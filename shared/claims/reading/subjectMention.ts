@@ -142,8 +142,21 @@ function isGivenBy({ items, at, left }: Place, maker: string | undefined): boole
 function isPointedAt({ items, at, left }: Place): boolean {
   return (
     at <= 6 &&
-    isWord(left, 'is', 'stands', 'sits', 'hangs', 'comes') &&
-    isWord(items[0], 'on', 'to', 'in', 'beside', 'behind', 'next', 'here', 'there', 'at') &&
+    isWord(left, 'is', 'stands', 'sits', 'hangs', 'comes', 'waits', 'squats', 'lurks') &&
+    isWord(
+      items[0],
+      'across',
+      'opposite',
+      'on',
+      'to',
+      'in',
+      'beside',
+      'behind',
+      'next',
+      'here',
+      'there',
+      'at',
+    ) &&
     !items.slice(0, at).some((item) => item.number ?? keyOf(item, 'concept'))
   );
 }

@@ -1,3 +1,4 @@
+import { forgetHomographs } from './homographs.ts';
 import { type Item, isWord, keyOf, type Meaning, type NumberPhrase } from './items.ts';
 import { numberWords } from './lexicon/grammar.ts';
 import type { Lexicon } from './lexiconTrie.ts';
@@ -297,6 +298,8 @@ function deniesNothing(tokens: readonly Token[], at: number): boolean {
   if (next === undefined) return false;
   // "Without luminance the average is 2.4" names the definition.
   if (next === 'luminance' && leavingOut.has(text)) return true;
+  // "Colour shift does the Hearth no favours", "it is no slouch"
+  if (text === 'no' && /^(?:favours?|slouch|prizes|pretence)$/.test(next)) return true;
   return denying.has(text) && harmless.has(next);
 }
 
@@ -382,6 +385,7 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     push(token.kind === 'mark' ? 'mark' : 'word', at, at + 1, []);
     at += 1;
   }
+  forgetHomographs(items);
   settleObviousRoles(items);
   attachNeighbours(items);
   return items;

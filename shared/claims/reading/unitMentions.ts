@@ -73,6 +73,23 @@ function saysBehindAside(items: readonly Item[], at: number): boolean {
   return parted && verb > 0 && said !== undefined && last !== undefined && said.index > last.index + 1;
 }
 
+/** "Kasulind itself claims 1,530", "Veltrane's brochure promises 1,200": words of no meaning of their own stand between. */
+function saysFurtherOn(items: readonly Item[], at: number): boolean {
+  const rest = items.slice(at + 1, at + 7);
+  const verb = rest.findIndex((item) => keyOf(item, 'saying') !== undefined);
+  if (verb < 1) return false;
+  return rest
+    .slice(0, verb)
+    .every(
+      (item) =>
+        (item.type === 'word' &&
+          item.meanings.length === 0 &&
+          !isWord(item, 'and', 'but', 'which', 'than')) ||
+        isWord(item, 'itself', 'themselves') ||
+        keyOf(item, 'makerWord') !== undefined,
+    );
+}
+
 /** "For £600 more", "for a quarter more money": what is paid leaves the subject to come. */
 function isOfMoney(items: readonly Item[], at: number): boolean {
   return (
@@ -108,8 +125,11 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     )
       verbSeen = true;
     // "Football was another matter, because on that night the Plain's smear was …": a statement of its own begins.
-    if (isWord(item, 'because', 'since', 'although', 'though') && item.meanings.length === 0)
-      verbSeen = false;
+    const begins =
+      (isWord(item, 'because', 'since', 'although', 'though') && item.meanings.length === 0) ||
+      // "SDR is a scrappier bout, in which the Hearth over-saturates red"
+      (isWord(item, 'which') && isWord(items[at - 1], 'in', 'on') && mentions.length === 0);
+    if (begins) verbSeen = false;
     const unit = keyOf(item, 'unit');
     // "Its rival from Veltrane" is that maker's set, under one name.
     const isFrom = isWord(items[at + 1], 'from', 'by') && keyOf(item, 'pronoun') === 'rival';
@@ -126,6 +146,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       // "More than three times the Kasulind's figure": of that set.
       !isTimesFigure(items, at) &&
       (keyOf(next, 'saying') ||
+        saysFurtherOn(items, at) ||
         saysBehindAside(items, at) ||
         keyOf(items[at - 1], 'saying') ||
         (isWord(next, "'s") &&
@@ -138,6 +159,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
             'promised',
             'quoted',
             'figure',
+            'number',
             'own',
             'data',
           )) ||
@@ -157,7 +179,10 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const twoBefore = items[before(items, at) - 1];
     const hasSubject = mentions.some((mention) => mention.role === 'subject');
     let role: UnitMention['role'];
-    if (opensAsSubject(items, at, { verbSeen, maker, hasSubject })) role = 'subject';
+    // "Colour shift does the Hearth no favours": to whom it is done.
+    const isDoneTo = isWord(left, 'does', 'do', 'did') && isWord(next, 'no', 'no favours', 'few', 'any');
+    if (isDoneTo) role = 'compared';
+    else if (opensAsSubject(items, at, { verbSeen, maker, hasSubject })) role = 'subject';
     else if (
       left &&
       (barring.has(left.text) ||

@@ -116,6 +116,21 @@ function isBetween({ items, units, sentence }: Scene): boolean {
   return ends.length === 2 && at <= 1 && stands && !items.some((item) => keyOf(item, 'superlative'));
 }
 
+/** "The cheapest of the three takes half as long again": a description stands for a set. */
+function setDescribed(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) => keyOf(item, 'superlative') !== undefined);
+  if (at < 1 || at > 2 || !isWord(items[at - 1], 'the') || !isWord(items[at + 1], 'of')) return false;
+  const group = items
+    .slice(at + 2, at + 5)
+    .findIndex((item) => isWord(item, 'three', 'trio', 'lot', 'bunch') || item.number?.x === 3);
+  const next = items[at + 3 + group];
+  return (
+    group >= 0 &&
+    (['keep', 'lose', 'reach', 'cover', 'exceed', 'stay'].includes(keyOf(next, 'verb') ?? '') ||
+      isWord(next, 'takes', 'took', 'needs', 'has', 'draws', 'shows', 'weighs'))
+  );
+}
+
 /** Decides whom the clause speaks of: a name, another size, a pronoun, or by ellipsis the unit before. */
 export function settleUnit(scene: Scene): void {
   const { context, carry, previous } = scene;
@@ -151,6 +166,9 @@ export function settleUnit(scene: Scene): void {
   } else if (several && (!subject || subject.id === 'rival')) {
     scene.unitNamed = true;
     scene.unit = several.includes(context.own) ? undefined : several[0];
+  } else if (!subject && setDescribed(scene.items)) {
+    scene.unitNamed = true;
+    scene.unitProblem = 'the words do not say which set that is';
   } else if (antecedent) {
     const named = resolveMention(antecedent, carry, context);
     // "The 65-inch version of the Hearth, which costs …": that size.

@@ -33,6 +33,8 @@ const plainVerbs = new Set([
   'appears',
   'supports',
   'scores',
+  'saturates',
+  'beats',
 ]);
 
 /** Does the clause say what something is or does? */

@@ -41,7 +41,10 @@ export const factWords: Readonly<Record<string, FactWord>> = {
     phrases: `resolution; panel resolution; native resolution; pixel count; pixels`,
     unit: 'word',
   },
-  depth: { phrases: `depth; deep; thick; thickness; panel depth; in depth`, unit: 'length' },
+  depth: {
+    phrases: `from front to back; front to back; depth; deep; thick; thickness; panel depth; in depth`,
+    unit: 'length',
+  },
   width: { phrases: `width; wide; in width; overall width`, unit: 'length' },
   height: { phrases: `height; tall; high; in height; overall height`, unit: 'length' },
   weight: {

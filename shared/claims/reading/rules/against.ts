@@ -186,6 +186,9 @@ function ownBeside(scene: Scene): string | undefined {
 
 /** The quantity in which they are compared; undefined where the clause names none and nothing was said before. */
 function quantityNamed(scene: Scene): Quantity | { problem: string } | undefined {
+  // "In a 2 % window the Hearth edges out the Plain"
+  const byPatch = concepts(scene).length === 0 && scene.conditions.origin.window === 'named';
+  if (byPatch) return quantityById(scene.conditions.signal === 'SDR' ? 'white' : 'peak');
   const priced = scene.items.some((item) => keyOf(item, 'concept') === 'price' || isWord(item, 'price'));
   const quantity = comparedQuantity(scene, { concept: priced ? 'price' : '', direction: 'higher' });
   return 'problem' in quantity && concepts(scene).length === 0 && !priced ? undefined : quantity;

@@ -23,6 +23,8 @@ const verbsOfFormats = [
   'handles',
   'plays',
   'decodes',
+  'decoded',
+  'handled',
   'knows',
   'speaks',
   'offers',

@@ -111,6 +111,10 @@ function isNoun(scene: Scene, item: Item): boolean {
 function hasObject({ items }: Scene, word: Item): boolean {
   let at = items.indexOf(word) + 1;
   if (isWord(items[at], 'you', 'us', 'me', 'them', 'him', 'her')) at += 1;
+  // "You can see the Plain's trainer reaching for the towel"
+  const set = isWord(items[at], 'the') ? at + 1 : at;
+  if (keyOf(items[set], 'unit') !== undefined && isWord(items[set + 1], "'s", "'"))
+    return items[set + 2]?.type === 'word' && items[set + 2]!.meanings.length === 0;
   if (!isWord(items[at], 'the', 'a', 'an', 'his', 'their', 'your', 'my', 'our')) return false;
   const noun = items[at + 1];
   return (
@@ -149,6 +153,9 @@ function setsNoLimit(scene: Scene, item: Item, word: string): boolean {
     const ofThought = isWord(next, 'what', 'how', 'why', 'that');
     if (isWhat || ofThought || scene.conditional || hasObject(scene, item)) return true;
   }
+  // "The Plain's corner affects not to have noticed": what somebody makes believe.
+  if (items.slice(0, at).some((entry) => isWord(entry, 'affects', 'pretends', 'claims', 'appears', 'feigns')))
+    return weak.test(item.text);
   // "A reference monitor": a thing to compare with.
   if (word === 'reference' && comparedTo.test(next?.text ?? '')) return true;
   // "3 is the threshold" says which it is.
@@ -184,7 +191,10 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
         entry !== item &&
         !scene.used.has(entry) &&
         entry.index < item.index &&
-        (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')),
+        (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
+        !scene.items.some(
+          (word) => isWord(word, 'but') && word.index > entry.index && word.index < item.index,
+        ),
     );
     const inComparator = scene.items.find(
       (entry) => entry.index === item.index - 1 || entry.index === item.index - 2,

@@ -69,7 +69,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   {
     read: readMakerClaims,
     needs: [
-      { kinds: ['saying', 'maker', 'claimed'] },
+      { kinds: ['saying', 'maker', 'makerWord', 'claimed'] },
       { kinds: ['maker', 'makerWord', 'number', 'set', 'claimed'], words: ['what'] },
       {
         kinds: ['saying', 'maker', 'makerWord', 'number', 'gotThere', 'fellShort'],

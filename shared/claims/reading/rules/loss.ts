@@ -1,4 +1,4 @@
-import { type Item, isWord } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, type Scene } from '../scene.ts';
 
@@ -8,6 +8,11 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
   // "58 % is what you are left with"
   if (scene.items.some((entry) => entry.index > item.index && isWord(entry, 'left', 'remains', 'survives')))
     return undefined;
+  // "It hangs on to 92 % of its peak once it has had its sit down": what is kept, whatever is said behind it.
+  const verb = scene.items.findLast(
+    (entry) => entry.index < item.index && ['keep', 'lose', 'fall'].includes(keyOf(entry, 'verb') ?? ''),
+  );
+  if (keyOf(verb, 'verb') === 'keep') return undefined;
   const lose = firstWith(scene, 'verb', 'lose');
   if (lose) return lose;
   const fall = firstWith(scene, 'verb', 'fall');

@@ -32,11 +32,17 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       /(?:ed|quoted)$/.test(item.text) &&
       scene.items[at + 1]?.number !== undefined,
   );
-  const figure =
-    maker &&
-    scene.items.find((item) =>
-      isWord(item, 'figure', 'figures', 'number', 'claim', 'promise', 'spec', 'pledge'),
-    );
+  const figure = maker
+    ? scene.items.find((item) =>
+        isWord(item, 'figure', 'figures', 'number', 'claim', 'promise', 'spec', 'pledge'),
+      )
+    : // "The 1,000 nits of the brochure"
+      scene.items.find(
+        (item, at) =>
+          isWord(item, 'of', 'on', 'in') &&
+          keyOf(scene.items[at + 1], 'makerWord') !== undefined &&
+          scene.items[at - 1]?.number !== undefined,
+      );
   if ((saying ?? figure) && (makerItem ?? participle)) {
     const conditions = factConditions(scene);
     if (maker && !maker.id.includes('|') && maker.id !== scene.context.own) {

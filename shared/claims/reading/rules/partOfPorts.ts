@@ -82,7 +82,11 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   // "… of which just one is up to the 2.1 standard"
   const led = isWord(items[at - 1], 'just', 'only') ? at - 2 : at - 1;
   const ofWhich = isWord(items[led], 'which', 'them') && isWord(items[led - 1], 'of');
-  if (ofWhich && (item.number?.dimension === '' || isWord(item, 'one')) && isWord(items[at + 1], 'is', 'are'))
+  if (
+    ofWhich &&
+    (item.number?.dimension === '' || isWord(item, 'one')) &&
+    isWord(items[at + 1], 'is', 'are', 'runs', 'run', 'supports', 'accepts')
+  )
     return { items: items.slice(led - 1, at + 1), count: item, x: item.number?.x ?? 1 };
   if (isWord(item, 'both')) return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1), x: 2 };
   const stat = keyOf(item, 'stat');

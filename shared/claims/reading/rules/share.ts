@@ -82,6 +82,17 @@ export function readShares(scene: Scene, findings: Findings): undefined {
       ...axisItems,
       firstWith(scene, 'verb'),
     ];
+    // "It drops above half" says two things at once.
+    if (complement && comparator && isWord(before, 'above') && keyOf(complement, 'verb') === 'fall') {
+      refuse(
+        findings,
+        scene,
+        'share',
+        'the words leave open whether that is what is left or what is lost',
+        words,
+      );
+      continue;
+    }
     if (comparator && !hedge && comparator !== 'upTo') {
       const base = comparator.startsWith('<') ? '<' : '>';
       const strict = comparator.endsWith('=') ? '=' : '';

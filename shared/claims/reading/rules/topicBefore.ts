@@ -76,7 +76,7 @@ function isNoun(item: Item | undefined): boolean {
   return (
     item?.type === 'word' &&
     item.meanings.length === 0 &&
-    !isWord(item, 'becomes', 'gets', 'stays', 'remains')
+    !isWord(item, 'becomes', 'gets', 'stays', 'remains', ...goneWords)
   );
 }
 

@@ -35,6 +35,12 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
     )
   )
     return;
+  // "Leave the patch alone and it hangs on to 92 % of its peak": what is left in time, and no ratio of patches.
+  if (
+    scene.items.some((item) => keyOf(item, 'verb') === 'keep') &&
+    isWord(scene.sentence[0], 'leave', 'keep', 'hold', 'left', 'park')
+  )
+    return;
   // "A full white field is 14 % down at its worst spot": of how evenly it is lit.
   if (worstSpot(scene.items)) return;
   const multiple = multipleAt(scene);

@@ -356,4 +356,14 @@ export const comparisons: readonly SentenceRow[] = [
     'order fact.price lower ahead of veltrane-plain-50',
     'ratio fact.price {veltrane} : fact.price = 2 [1.8, 2.2]',
   ],
+  [
+    "It manages 2,358:1, almost twice the Plain's ratio.",
+    'value contrast.native = 2358 [2357.5, 2358.5]',
+    'ratio contrast.native : contrast.native {veltrane} = 2 [1.8, 2)',
+  ],
+  [
+    'In lag the Plain beats the Hearth by 4 ms, and the Umbra takes about two and a half times as long as the Plain.',
+    'difference lag : lag {veltrane} = 4 [3.5, 4.5]',
+    'ratio lag {nocthale} : lag {veltrane} = 2.5 [2.25, 2.75]',
+  ],
 ];

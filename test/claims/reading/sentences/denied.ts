@@ -149,7 +149,7 @@ export const denied: readonly SentenceRow[] = [
   ['We expected a green cast and found none.', 'unproven'],
   ['We hunted for banding and found a trace.', 'observed banding 1–4'],
   ['Without any blooming, there is still judder.', 'observed blooming 0–0', 'observed judder 1–4'],
-  ["You'd need a second HDMI switch: there are four sockets.", 'unproven'],
+  ["You'd need a second HDMI switch: there are four sockets.", 'fact hdmi.count = 4'],
   ['Skin tones lean green.', 'unproven'],
   ['Faces lean green.', 'unproven'],
   ['Faces have a green cast.', 'unproven'],

@@ -50,4 +50,8 @@ export const disowned: readonly SentenceRow[] = [
   ['Some samples reach 742 nits.', 'unproven'],
   ['It reaches 742 nits when the maker promises 900.', 'value peak max = 742 [741.5, 742.5]', 'unproven'],
   ["The maker's 900 nits we never saw.", 'unproven'],
+  [
+    "The greyscale error stays under 3 up to 50%, and the Plain's corner affects not to have noticed.",
+    'bound grey.de2000 max ≤50 < 3',
+  ],
 ];

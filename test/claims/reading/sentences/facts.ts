@@ -326,4 +326,33 @@ export const facts: readonly SentenceRow[] = [
     'fact zones = 160',
     'fact price = 1059',
   ],
+  ['It measures 73 mm from front to back, and the rear looks cheap.', 'fact depth = 73', 'opinion'],
+  [
+    'Orrinvale claims 1,100 nits for the Hearth and delivers them.',
+    'fact peak = 1100 by maker',
+    'bound peak max >= 1100',
+  ],
+  ['The stand is just over a metre wide.', 'fact stand.width = 1000'],
+  [
+    'Orrinvale quotes 17 milliseconds of lag, and we measured about eleven.',
+    'fact lag = 17 by maker',
+    'value lag = 11 [10.45, 11.55]',
+  ],
+  [
+    'HDR10, HDR10+ and HLG are decoded, and the warranty runs for 36 months.',
+    'fact hdr.formats includes HDR10+HDR10++HLG',
+    'fact warranty = 36',
+  ],
+  [
+    'Orrinvale promises 6,000:1 of contrast, and that figure was reached.',
+    'fact contrast.native = 6000 by maker',
+    'bound contrast.native >= 6000',
+  ],
+  ["Veltrane's brochure promises 1,530 nits.", 'fact peak = 1530 by maker {veltrane}'],
+  ['Orrinvale still claims 1,530 nits.', 'fact peak = 1530 by maker'],
+  ['Orrinvale itself claims 1,530 nits.', 'fact peak = 1530 by maker'],
+  ["Orrinvale's marketing department promises 1,530 nits.", 'fact peak = 1530 by maker'],
+  ["1,530 nits is Orrinvale's number, not ours.", 'fact peak = 1530 by maker'],
+  ['The 1,530 nits of the brochure were not reached.', 'fact peak = 1530 by maker', 'bound peak max < 1530'],
+  ['Orrinvale will tell you 1,530 nits.', 'fact peak = 1530 by maker'],
 ];

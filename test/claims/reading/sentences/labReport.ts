@@ -54,4 +54,9 @@ export const labReport: readonly SentenceRow[] = [
     'On mid-grey the top right cell loses 9 %.',
     'value uniformity.grey50.cell at top right {level grey50} = -9 [-9.5, -8.5]',
   ],
+  [
+    'Native contrast was determined as 4,279 ± 181:1, or 2.5 times that of the Plain.',
+    'value contrast.native = 4279 [4278.5, 4279.5]',
+    'ratio contrast.native : contrast.native {veltrane} = 2.5 [2.45, 2.55]',
+  ],
 ];

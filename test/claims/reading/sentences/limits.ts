@@ -266,4 +266,14 @@ export const limits: readonly SentenceRow[] = [
     'value gamma.average = 2.4 [2.395, 2.405]',
     'bound sweep.blue.de2000 max <= 3',
   ],
+  [
+    'The grey error is visible. On the Plain, by contrast, no level exceeds 3.',
+    'bound grey.de2000 max > 3',
+    'bound grey.de2000 max {veltrane} <= 3',
+  ],
+  [
+    'The grey error averages 4. In contrast, the Plain stays below 3.',
+    'value grey.de2000 average = 4 [3.5, 4.5]',
+    'bound grey.de2000 max {veltrane} < 3',
+  ],
 ];

@@ -164,4 +164,8 @@ export const observed: readonly SentenceRow[] = [
     'After adjustment banding is faint, where before there had been none.',
     'observed banding 1–1 {stage adjusted}',
   ],
+  [
+    'Shuffle round to 45 degrees in the dark and it shows no blooming at all.',
+    'observed blooming 0–0 {angle 45, room dark}',
+  ],
 ];

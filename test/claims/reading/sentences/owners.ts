@@ -223,4 +223,31 @@ export const owners: readonly SentenceRow[] = [
     'bound contrast.native {veltrane} > 7200',
     'ratio contrast.native {veltrane} : contrast.native = 6 [5.5, 6.5]',
   ],
+  ['Across from it waits the Plain 50, the cheapest of the trio.', 'order fact.price {veltrane} lower best'],
+  [
+    'SDR is a scrappier bout, in which the Hearth over-saturates red and the Plain under-saturates green.',
+    'direction sweep.red.saturation average {signal SDR} over',
+    'direction sweep.green.saturation average {signal SDR, veltrane} under',
+  ],
+  [
+    'Colour shift does the Hearth no favours either but stays invisible out to 60 degrees on the Plain.',
+    'bound angle.de2000 max ≤60 {veltrane} <= 3',
+  ],
+  [
+    'The Hearth reaches 742 nits and the Plain 500. So the latter trails the former by 242 nits.',
+    'value peak max = 742 [741.5, 742.5]',
+    'value peak max {veltrane} = 500 [487.5, 512.5]',
+    'difference peak max : peak max {veltrane} = 242 [241.5, 242.5]',
+  ],
+  [
+    'The Plain and the Umbra are rivals. The latter reaches 468 nits.',
+    'value peak max {nocthale} = 468 [467.5, 468.5]',
+  ],
+  [
+    'The lag of the Plain is 13.5 ms, and the cheapest of the three takes about half as long again.',
+    'value lag {veltrane} = 13.5 [13.45, 13.55]',
+    'unproven',
+    'unproven',
+  ],
+  ['The brightest of the three reaches 742 nits.', 'unproven', 'unproven'],
 ];

@@ -184,4 +184,9 @@ export const parallel: readonly SentenceRow[] = [
     'value angle.luminance at 45 {angle 45, veltrane} = 50 [49.5, 50.5]',
   ],
   ['Lag: 9.6 ms (Plain: 21 ms).', 'value lag = 9.6 [9.55, 9.65]', 'value lag {veltrane} = 21 [20.5, 21.5]'],
+  [
+    'The Plain covers more than 98 per cent of P3, and the Umbra just over 85 per cent.',
+    'bound coverage.p3.xy {veltrane} > 98',
+    'value coverage.p3.xy {nocthale} = 85 (85, 89.25]',
+  ],
 ];

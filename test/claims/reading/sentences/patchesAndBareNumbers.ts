@@ -50,4 +50,16 @@ export const patchesAndBareNumbers: readonly SentenceRow[] = [
     'value peak at 100 {window 100} = 412 [411.5, 412.5]',
     'value peak at 10 {window 10} = 1190 [1185, 1195]',
   ],
+  [
+    'Shrink the window to 2% and the Hearth edges out the Plain.',
+    'order peak at 2 {window 2} higher ahead of veltrane-plain-50',
+  ],
+  [
+    'Fill the screen and it is the Plain that hits back, about 40% brighter than the Hearth.',
+    'ratio peak at 100 {veltrane, window 100} : peak at 100 {window 100} = 1.4 [1.38, 1.42]',
+  ],
+  [
+    'In a 2% window the Hearth beats the Plain.',
+    'order peak at 2 {window 2} higher ahead of veltrane-plain-50',
+  ],
 ];

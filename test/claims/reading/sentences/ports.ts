@@ -95,4 +95,14 @@ export const ports: readonly SentenceRow[] = [
     'fact hdmi.count.2.1 = 2 {veltrane}',
     'fact hdmi.count.2.1 = 1 {nocthale}',
   ],
+  [
+    'Three HDMI inputs line the left edge, of which just one runs at 2.1 speed.',
+    'fact hdmi.count = 3',
+    'fact hdmi.count.2.1 = 1',
+  ],
+  [
+    'The Plain brings four HDMI 2.1 ports to the fight; the Umbra has four sockets in all.',
+    'fact hdmi.count.2.1 = 4 {veltrane}',
+    'fact hdmi.count = 4 {nocthale}',
+  ],
 ];

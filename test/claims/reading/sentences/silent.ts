@@ -76,4 +76,5 @@ export const silent: readonly SentenceRow[] = [
   ['Neither gamma nor greyscale is perfect.'],
   ['It is anything but neutral.'],
   ['It came within a point of our award.'],
+  ["You can see the Plain's trainer reaching for the towel, though the greys are out."],
 ];

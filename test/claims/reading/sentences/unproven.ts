@@ -110,4 +110,5 @@ export const unproven: readonly SentenceRow[] = [
   ['Fan noise? It makes less noise than my laptop.', 'unproven'],
   ['Red at full strength is 5 % over.', 'unproven'],
   ['Coffee at full strength is 5 % dearer.', 'unproven'],
+  ['At 45 degrees the Plain drops above half of its luminance.', 'unproven'],
 ];

@@ -140,4 +140,9 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'On a 50 % grey field luminance falls off by 21 % at worst, in the lower left corner.',
     'value uniformity.grey50 {level grey50} = 21 [20.5, 21.5]',
   ],
+  ['A white screen on the Hearth varies by about 14 per cent.', 'value uniformity.white = 14 [13.3, 14.7]'],
+  [
+    'The uniformity of the white field remained at 13 %.',
+    'value uniformity.white {level white} = 13 [12.5, 13.5]',
+  ],
 ];

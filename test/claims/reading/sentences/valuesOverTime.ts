@@ -188,4 +188,13 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'value peak.hold at 10 {window 10} = 98.5 [98.45, 98.55]',
   ],
   ['Leave it on for a while and it reaches 700 nits.', 'unproven'],
+  [
+    'Leave it alone with the ten per cent patch and it hangs on to 92 per cent of its peak.',
+    'value peak.hold at 10 {window 10} = 92 [91.5, 92.5]',
+  ],
+  ['It keeps 92 % of its peak once it has sat down.', 'value peak.hold max = 92 [91.5, 92.5]'],
+  [
+    'Over minutes the Plain holds on to 97% of its 10% peak.',
+    'value peak.hold at 10 {veltrane, window 10} = 97 [96.5, 97.5]',
+  ],
 ];

@@ -1,0 +1,27 @@
+import { type Item, isWord, keyOf } from './items.ts';
+
+/** "Takes about twice as long as the Plain": of time, and no power. */
+function takesLong(items: readonly Item[], { text, index }: Item): boolean {
+  if (text !== 'takes' && text !== 'take' && text !== 'took') return false;
+  const rest = items.slice(index + 1, index + 7);
+  return rest.some((item) => isWord(item, 'long', 'longer'));
+}
+
+/** "In contrast, the Plain stays below 3": on the other hand. A ratio, or who leads, is of the contrast. */
+function setsOver(items: readonly Item[], { text, index }: Item): boolean {
+  if (text !== 'contrast' || index !== 1 || !isWord(items[0], 'in') || !isWord(items[2], ',')) return false;
+  return !items.some(
+    (item) =>
+      item.number?.dimension === 'ratio' ||
+      item.number?.dimension === 'times' ||
+      (keyOf(item, 'standing') ??
+        keyOf(item, 'superlative') ??
+        keyOf(item, 'comparative') ??
+        keyOf(item, 'multiple')) !== undefined,
+  );
+}
+
+/** Takes the lexicon's sense from words that the words around them use in another. */
+export function forgetHomographs(items: readonly Item[]): undefined {
+  for (const item of items) if (takesLong(items, item) || setsOver(items, item)) item.meanings = [];
+}
