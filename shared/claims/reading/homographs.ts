@@ -21,7 +21,15 @@ function setsOver(items: readonly Item[], { text, index }: Item): boolean {
   );
 }
 
+/** "Ask for 100 nits at half stimulus and you get 108": what is asked for was never measured. */
+function ignoreAsked(items: readonly Item[]): undefined {
+  const [first, next, third] = items;
+  const number = third?.number;
+  if (isWord(first, 'ask', 'asked') && isWord(next, 'for') && number) number.role = 'ignored';
+}
+
 /** Takes the lexicon's sense from words that the words around them use in another. */
 export function forgetHomographs(items: readonly Item[]): undefined {
+  ignoreAsked(items);
   for (const item of items) if (takesLong(items, item) || setsOver(items, item)) item.meanings = [];
 }

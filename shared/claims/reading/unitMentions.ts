@@ -179,6 +179,16 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const twoBefore = items[before(items, at) - 1];
     const hasSubject = mentions.some((mention) => mention.role === 'subject');
     let role: UnitMention['role'];
+    // "Contrast is the Umbra's party trick, at 5,240:1": whose it is.
+    const isForte =
+      isWord(next, "'s", "'") &&
+      isWord(left, 'is', 'was', 'remains') &&
+      mentions.length === 0 &&
+      items.slice(0, at).some((entry) => keyOf(entry, 'concept') !== undefined);
+    if (isForte) {
+      mentions.push({ item, id: narrowed(unit ?? maker ?? '', context), role: 'subject' });
+      continue;
+    }
     // "Colour shift does the Hearth no favours": to whom it is done.
     const isDoneTo = isWord(left, 'does', 'do', 'did') && isWord(next, 'no', 'no favours', 'few', 'any');
     if (isDoneTo) role = 'compared';

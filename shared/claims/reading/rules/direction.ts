@@ -250,6 +250,15 @@ function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): 
     : isLight(scene, text) && !isSaturation(scene, text)
       ? 'luminance'
       : 'saturation';
+  const share = scene.items[scene.items.indexOf(item) - 1];
+  if (keyOf(share, 'multiple') !== undefined) {
+    refuse(findings, scene, 'direction', 'a share in words is no saturation: give the number in percent', [
+      ...hues,
+      share,
+      item,
+    ]);
+    return true;
+  }
   // "Neither red nor green": one denial serves every hue.
   const denied = negationBefore(scene, item);
   // "Reds, greens and blues are all undersaturated": all of the hues, each by its average.

@@ -65,7 +65,10 @@ export function readEcho(scene: Scene, findings: Findings): undefined {
   const hue = keyOf(echo.set, 'hue');
   if (hue !== undefined && !/^sweep/.test(quantityOf(before.check))) return;
   const on = hue ? ofHue(before.check, hue) : id && saidOf(before.check, id, scene.context.own);
-  const agrees = echo.says === 'same' || (echo.says === 'no') === before.no;
+  // "It lacks HDR10+, which the Plain has": of what is lacking, and not of the lack.
+  const lacking = (scene.previous?.items ?? []).some((item) => isWord(item, 'lacks', 'lack', 'lacked'));
+  const turned = lacking && echo.words.some((item) => isWord(item, 'has', 'have', "hasn't", 'can'));
+  const agrees = (echo.says === 'same' || (echo.says === 'no') === before.no) !== turned;
   const check = on && (agrees ? on : denied(on));
   const words = echo.words.filter(
     (item) => scene.items.includes(item) && !isWord(item, 'and', 'but', 'while'),

@@ -1,6 +1,7 @@
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Quantity } from '../quantity.ts';
 import { firstWith, type Scene } from '../scene.ts';
+import { hasVerb } from '../verbs.ts';
 
 /** "loses 40 %" speaks of what is gone: the quantity itself is what is left. */
 export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item | undefined {
@@ -15,6 +16,7 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
   if (keyOf(verb, 'verb') === 'keep') return undefined;
   const lose = firstWith(scene, 'verb', 'lose');
   if (lose) return lose;
+  if (goesOnLosing(scene)) return item;
   const fall = firstWith(scene, 'verb', 'fall');
   const at = scene.items.indexOf(item);
   const towards = scene.items
@@ -23,6 +25,16 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
   const by = scene.items.slice(Math.max(0, at - 3), at).some((entry) => isWord(entry, 'by'));
   if (fall && (by || !towards)) return fall;
   return scene.items.find((entry) => isWord(entry, 'dimmer', 'darker'));
+}
+
+/** "At 30 degrees it loses a fifth of its light, at 60 degrees half": the verb stands in the clause before. */
+function goesOnLosing({ items, previous }: Scene): boolean {
+  if (!previous || hasVerb(items)) return false;
+  const verb = previous.items.findLast((entry) =>
+    ['keep', 'lose', 'fall', 'reach', 'stay'].includes(keyOf(entry, 'verb') ?? ''),
+  );
+  if (verb) return keyOf(verb, 'verb') === 'lose';
+  return goesOnLosing(previous);
 }
 
 /** Is the number one of what is lost, without a word of what it is lost from? "The meter gives up: it is 3" loses none. */

@@ -48,6 +48,8 @@ interface PortShare {
   /** How many; undefined for "all of them" */
   count?: Item;
   x?: number;
+  /** "All but one": of all, so many are not. */
+  but?: true;
 }
 
 /** "two of which", "all four", "both of them", "none of these", "all" before a version. */
@@ -55,6 +57,11 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   const item = items[at]!;
   const ofThem = (next: number) => isWord(items[next], 'of') && isWord(items[next + 1], ...meant);
   const bare = item.number?.dimension === '' && !item.number.role;
+  // "All but one are 2.1", "all but two of them 2.1"
+  if (isWord(items[at - 1], 'all but')) {
+    const last = ofThem(at + 1) ? at + 3 : at + 1;
+    return bare ? { items: items.slice(at - 1, last), x: item.number!.x, but: true } : undefined;
+  }
   if ((bare || isWord(item, 'one')) && ofThem(at + 1))
     return { items: items.slice(at, at + 3), count: item, x: item.number?.x ?? 1 };
   // "On the Plain, three of the sockets are 2.1"
@@ -145,11 +152,15 @@ export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
     refuse(findings, scene, 'fact', 'the words do not say how many of the ports', [denied, ...words, end]);
     return;
   }
+  if (share.but && typeof counted.x === 'number' && counted.x <= share.x!) {
+    refuse(findings, scene, 'fact', 'the words do not say how many ports there are', [...words, end]);
+    return;
+  }
   const check: FactCheck = {
     kind: 'fact',
     key: `${counted.key}.${version}`,
     op: share.count ? opOf(share.count) : '=',
-    x: share.x ?? counted.x,
+    x: share.but ? Number(counted.x) - share.x! : (share.x ?? counted.x),
     conditions: ofTheSame(scene, counted),
   };
   propose(findings, scene, 'fact', check, [...words, end]);

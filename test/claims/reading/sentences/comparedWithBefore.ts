@@ -133,4 +133,24 @@ export const comparedWithBefore: readonly SentenceRow[] = [
     "It's a kilo and a half heavier than the Kasulind.",
     'difference fact.weight : fact.weight {kasulind} = 1.5 [1.25, 1.75]',
   ],
+  [
+    'At 30 degrees you lose a fifth of the light, at 60 four fifths.',
+    'value angle.luminance at 30 {angle 30} = 80 [78, 82]',
+    'value angle.luminance at 60 {angle 60} = 20 [12, 28]',
+  ],
+  [
+    'At 30 degrees it loses 20 % of its light and at 60 degrees 50 %.',
+    'value angle.luminance at 30 {angle 30} = 80 [79.5, 80.5]',
+    'value angle.luminance at 60 {angle 60} = 50 [49.5, 50.5]',
+  ],
+  [
+    'At 30 degrees it loses a fifth of its light, the Plain a third.',
+    'value angle.luminance at 30 {angle 30} = 80 [78, 82]',
+    'value angle.luminance at 30 {angle 30, veltrane} = 66.6667 [63.3333, 70]',
+  ],
+  [
+    'At 30 degrees you lose 20 % of the light, at 60 80 %.',
+    'value angle.luminance at 30 {angle 30} = 80 [79.5, 80.5]',
+    'value angle.luminance at 60 {angle 60} = 20 [19.5, 20.5]',
+  ],
 ];

@@ -303,4 +303,5 @@ export const directions: readonly SentenceRow[] = [
     'unproven',
   ],
   ["The curve leaves PQ at 70 %; the Plain's leaves it at 60 %.", 'unproven'],
+  ['Its reds are a fifth too strong.', 'unproven'],
 ];

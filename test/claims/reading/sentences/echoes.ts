@@ -76,4 +76,14 @@ export const echoes: readonly SentenceRow[] = [
     'unproven',
   ],
   ['The Kasulind is here. The Hearth is too.'],
+  [
+    'It lacks HDR10+, which the Plain has.',
+    'fact hdr.formats excludes HDR10+',
+    'not fact hdr.formats excludes HDR10+ {veltrane}',
+  ],
+  [
+    'It lacks HDR10+, the Plain does not.',
+    'fact hdr.formats excludes HDR10+',
+    'not fact hdr.formats excludes HDR10+ {veltrane}',
+  ],
 ];

@@ -250,4 +250,10 @@ export const owners: readonly SentenceRow[] = [
     'unproven',
   ],
   ['The brightest of the three reaches 742 nits.', 'unproven', 'unproven'],
+  [
+    "Contrast is the Umbra's party trick, at 5,240:1 to our 3,260:1.",
+    'value contrast.native {nocthale} = 5240 [5235, 5245]',
+    'value contrast.native = 3260 [3255, 3265]',
+  ],
+  ["Contrast is the Umbra's strength, at 5,240:1.", 'value contrast.native {nocthale} = 5240 [5235, 5245]'],
 ];

@@ -77,4 +77,5 @@ export const silent: readonly SentenceRow[] = [
   ['It is anything but neutral.'],
   ['It came within a point of our award.'],
   ["You can see the Plain's trainer reaching for the towel, though the greys are out."],
+  ['Ask for 100 nits at half stimulus and you get 108.'],
 ];
