@@ -331,7 +331,10 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         last !== undefined &&
         piece.items.some((item) => isWord(item, 'i', 'we')) &&
         piece.items.some((item) => isWord(item, 'could', "couldn't", 'can', "can't", 'cannot'));
-      if ((leads && !isPassing) || pending.length > 0) pending.push(...piece.items);
+      // "…, as is red, while green errs the other way and is undersaturated": the answer is complete.
+      const afterEcho =
+        piece.joiner === 'while' && following !== undefined && last && echoOf(last) !== undefined;
+      if ((leads && !isPassing) || pending.length > 0 || afterEcho) pending.push(...piece.items);
       else last.push(...piece.items);
       continue;
     }
@@ -364,10 +367,20 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     // "You hardly need a meter to see why: the greys have an obvious tint": the denial ends at the colon.
     if (
       isColon &&
-      hasVerb(pending) &&
       hasVerb(piece.items) &&
-      pending.some((item) => keyOf(item, 'negation') !== undefined) &&
-      pending.some((item) => isWord(item, 'need', 'needs', 'needed'))
+      (isWord(pending[0], 'nor') ||
+        (hasVerb(pending) &&
+          pending.some((item) => keyOf(item, 'negation') !== undefined) &&
+          pending.some((item) => isWord(item, 'need', 'needs', 'needed'))))
+    ) {
+      clauses.push(pending);
+      pending = [];
+    }
+    // "I wouldn't live with the Plain, which is past 3 from 30 %": the denial is not of what the set does.
+    if (
+      piece.joiner === 'which' &&
+      keyOf(pending.at(-1), 'unit') !== undefined &&
+      pending.some((item) => keyOf(item, 'negation') !== undefined)
     ) {
       clauses.push(pending);
       pending = [];

@@ -26,10 +26,37 @@ function ignoreAsked(items: readonly Item[]): undefined {
   const [first, next, third] = items;
   const number = third?.number;
   if (isWord(first, 'ask', 'asked') && isWord(next, 'for') && number) number.role = 'ignored';
+  // "Gamma averages 2.38 where 2.4 is asked for"
+  for (const [at, item] of items.entries())
+    if (
+      item.number &&
+      isWord(items[at - 1], 'where', 'when') &&
+      isWord(items[at + 1], 'is', 'was') &&
+      isWord(items[at + 2], 'asked', 'called', 'wanted')
+    )
+      item.number.role = 'ignored';
+}
+
+/** "With luminance set aside": without it. */
+function setsAside(items: readonly Item[], { text, index }: Item): boolean {
+  return (
+    text === 'with luminance' &&
+    isWord(items[index + 1], 'set', 'left', 'taken') &&
+    isWord(items[index + 2], 'aside', 'out')
+  );
+}
+
+/** "By the same measure", "by that yardstick": as before. */
+function isYardstick(items: readonly Item[], { text, index }: Item): boolean {
+  return text === 'measure' && isWord(items[index - 1], 'same', 'that', 'this', 'any');
 }
 
 /** Takes the lexicon's sense from words that the words around them use in another. */
 export function forgetHomographs(items: readonly Item[]): undefined {
   ignoreAsked(items);
-  for (const item of items) if (takesLong(items, item) || setsOver(items, item)) item.meanings = [];
+  for (const item of items) {
+    const other =
+      takesLong(items, item) || setsOver(items, item) || setsAside(items, item) || isYardstick(items, item);
+    if (other) item.meanings = [];
+  }
 }

@@ -58,8 +58,12 @@ export function operandOf(
  */
 function leavesDefinitionOpen({ sentence }: Scene): boolean {
   return (
-    sentence.some((item) => keyOf(item, 'concept') === 'error' && !/shift/.test(item.text)) &&
-    !sentence.some((item) => /colou?r/.test(item.text))
+    sentence.some(
+      (item) =>
+        (keyOf(item, 'concept') === 'error' && !/shift/.test(item.text)) ||
+        // "The shift in its white is under 3"
+        isWord(item, 'shift'),
+    ) && !sentence.some((item) => /colou?r/.test(item.text))
   );
 }
 
@@ -69,6 +73,9 @@ function saysColourOnly({ sentence }: Scene): boolean {
     (item, at) =>
       (/\bcolou?r$/.test(item.text) && isWord(sentence[at + 1], 'only', 'alone')) ||
       isWord(item, 'without luminance', 'ignoring luminance', 'excluding luminance') ||
+      (/luminance$/.test(item.text) &&
+        isWord(sentence[at + 1], 'set', 'left', 'taken') &&
+        isWord(sentence[at + 2], 'aside', 'out')) ||
       (isWord(item, 'luminance') && isWord(sentence[at + 1], 'aside', 'excluded', 'ignored')),
   );
 }

@@ -184,7 +184,12 @@ function isWithSet({ items, at, left }: Place): boolean {
 function isGiven({ items, at, left, lead }: Place): boolean {
   const next = items[at + 1];
   const scored = isWord(left, 'gave', 'give', 'awarded', 'award') && next?.number !== undefined;
-  const had = isWord(left, 'with') && left === items[0] && isWord(next, 'you', 'we', 'buyers', 'one');
+  const offered = isWord(next, 'at') && items[at + 2]?.number?.role === 'money';
+  // "What's going on with the Hearth is that its white …"
+  const isTopic = isWord(left, 'with') && isWord(next, 'is') && isWord(items[at + 2], 'that');
+  const had =
+    isTopic ||
+    (isWord(left, 'with') && left === items[0] && (offered || isWord(next, 'you', 'we', 'buyers', 'one')));
   return (
     had ||
     scored ||

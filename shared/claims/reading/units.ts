@@ -105,6 +105,9 @@ const apart = 'the words say how far two sets lie apart, not what was measured';
 /** "Between the Plain and the Hearth lie £120": of neither of the two. */
 function isBetween({ items, units, sentence }: Scene): boolean {
   const at = items.findIndex((item) => isWord(item, 'between'));
+  // "Between them lie 171 nits"
+  if (at >= 0 && at <= 1 && isWord(items[at + 1], 'them', 'these') && isWord(items[at + 2], 'lie', 'lies'))
+    return true;
   if (at < 0 || units.length < 2) return false;
   // "Between the other two, the Plain's average is lower than the Umbra's": the mark ends what stands between.
   const { index } = items[at]!;

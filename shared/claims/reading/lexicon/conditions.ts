@@ -27,7 +27,7 @@ export const dimmingWords: Readonly<Record<string, string>> = {
 
 export const roomWords: Readonly<Record<string, string>> = {
   dark: `with the lamps/lights out/off; with the lamp/light out/off; once the lamp/light is off/out; with the lights down; in a dark room; in the dark; in a darkened room; in a dim room; in darkness; with the lights off; in a blacked out room; at night; in a black room; dark room; in a dark living room; with the curtains drawn; in pitch darkness; in pitch dark; in a pitch dark room; in a fully dark room; in a completely dark room; in a pitch black room`,
-  lit: `in a lit room; in a bright room; with the lights on; with the room lights on; with all the lights on; in daylight; by day; in a bright living room; in a sunny room; in a well lit room; with bias light; with a lamp on; with ambient light; in ambient light; bright room; lit room; in room light; in a sunlit room; in normal room light`,
+  lit: `in a daylit room; daylit room; in a lit room; in a bright room; with the lights on; with the room lights on; with all the lights on; in daylight; by day; in a bright living room; in a sunny room; in a well lit room; with bias light; with a lamp on; with ambient light; in ambient light; bright room; lit room; in room light; in a sunlit room; in normal room light`,
 };
 
 export const sideWords: Readonly<Record<string, string>> = {

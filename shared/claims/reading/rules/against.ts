@@ -83,6 +83,11 @@ function readSide(scene: Scene, findings: Findings, { item, side }: Side, until:
   // "The blue sweep never tops 3 any more": over a limit, and no set.
   const limit = scene.items[scene.items.indexOf(item) + 1]?.number;
   if (keyOf(item, 'verb') === 'exceed' && limit && limit.role === undefined) return;
+  // "The Umbra outshines neither"
+  const neither = scene.items[scene.items.indexOf(item) + 1];
+  const isLast = (scene.sentence[(neither?.index ?? 0) + 1]?.type ?? 'mark') === 'mark';
+  if (isWord(neither, 'neither', 'none') && isLast)
+    return refuse(findings, scene, 'order', 'say it of each of the sets', [item, neither]);
   const leaves = side === 'ahead' && isWord(item, 'behind');
   const others = scene.units.filter(
     (mention) =>

@@ -190,7 +190,9 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
       (entry) =>
         entry !== item &&
         !scene.used.has(entry) &&
-        entry.index < item.index &&
+        // "In the greys you see nothing"
+        (entry.index < item.index ||
+          (isWeak && entry.index === item.index + 1 && isWord(entry, 'nothing'))) &&
         (keyOf(entry, 'negation') !== undefined || ['none', 'never'].includes(keyOf(entry, 'stat') ?? '')) &&
         !scene.items.some(
           (word) => isWord(word, 'but') && word.index > entry.index && word.index < item.index,

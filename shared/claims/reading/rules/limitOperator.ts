@@ -1,5 +1,6 @@
 import type { BoundOp } from '../../../contract/check.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { plays } from '../parts.ts';
 import type { Scene } from '../scene.ts';
 import { opposite } from './levelCount.ts';
 
@@ -59,6 +60,21 @@ export function operatorOf(
     );
     if (negation && ['luminance', 'ratio', 'percent'].includes(number.dimension))
       return { op: '<', scale: 1, items: [before!, negation] };
+    // "No patch gets to 3"
+    const none = scene.items.find(
+      (entry, place) =>
+        place < left &&
+        place >= left - 5 &&
+        // Nothing is thrown in between.
+        before!.index - entry.index === left - place &&
+        (keyOf(entry, 'stat') === 'never' ||
+          (keyOf(entry, 'stat') === 'none' &&
+            (/of(?: the)?$/.test(entry.text) ||
+              isWord(scene.items[place + 1], 'of') ||
+              plays(scene.items[place + 1], 'levels') ||
+              isWord(scene.items[place + 1], 'patch', 'hue', 'error', 'swatch')))),
+    );
+    if (none && !negation) return { op: '<', scale: 1, items: [before!, none] };
   }
   if (!op) return undefined;
   // Negation that stands before the comparator turns it: "no error rises above 3", "does not exceed".

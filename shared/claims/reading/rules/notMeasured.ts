@@ -180,7 +180,9 @@ export function valueProblem(
   // "The difference in peak luminance between the two was 171 nits"
   const apart = scene.items
     .slice(0, at)
-    .findLastIndex((word) => isWord(word, 'difference', 'gap', 'margin', 'distance', 'disparity'));
+    .findLastIndex((word) =>
+      isWord(word, 'difference', 'gap', 'margin', 'distance', 'disparity', 'lead', 'advantage'),
+    );
   if (
     apart >= 0 &&
     scene.items.slice(apart, at).some((word) => isWord(word, 'between', 'separating', 'over', 'to')) &&

@@ -146,8 +146,8 @@ function withLimit(scene: Scene, model: Check & { kind: 'bound' }, item: Item) {
   const number = turn && inUnitOf(item.number!, turn.number);
   if (!number) return undefined;
   const own = operatorOf(scene, item);
-  // "The Plain covers more than 98 %, and the Umbra just over 85 %": how much it is, and no limit any more.
-  if (item.number!.hedge !== undefined && !own) {
+  // "The Plain covers more than 98 %, the Umbra 85 %": how much it is, and no limit any more.
+  if (!own) {
     const stated = { ...turn.of(statedOf(number, familyOf(bound.operand))), unit: bound.unit };
     return { check: { kind: 'value' as const, operand: bound.operand, stated }, items: [item] };
   }

@@ -93,6 +93,12 @@ function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } 
   if (wasOnce || speaksOfThePast(items)) return { why: 'what it cost before is not kept' };
   const term = scene.conditional ? undefined : termOf(scene);
   if (term) return { why: 'it is the price on terms, not what the set costs', thing: term };
+  // "Nothing at £600 is"
+  const at = items.indexOf(amount);
+  const general = items
+    .slice(Math.max(0, at - 3), at)
+    .find((item) => isWord(item, 'nothing', 'anything', 'everything', 'something'));
+  if (general) return { why: 'the words do not give the price of the set', thing: general };
   const thing = accessoryAfter(scene, amount);
   if (thing) return { why: 'the price is of something else', thing };
   // "You can find it for £649", "the larger model adds £300"

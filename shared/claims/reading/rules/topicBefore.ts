@@ -118,7 +118,7 @@ function showsNone({ items }: Scene): Item[] | undefined {
   const [verb, none, next] = words.slice(Math.max(0, at - 1));
   // "… where before there had been none"
   const had = isWord(verb, 'been') && isWord(words[at - 2], 'had', 'has') && isWord(words[at - 3], 'there');
-  const thereIs = had || (isWord(verb, 'is', 'was') && isWord(words[at - 2], 'there'));
+  const thereIs = had || (isWord(verb, 'is', 'was', "'s") && isWord(words[at - 2], 'there'));
   const ends = next === undefined || isWord(next, 'for', 'on', 'at', 'in', 'from', 'at all', 'whatever');
   return at > 0 &&
     ends &&

@@ -349,4 +349,14 @@ export const denied: readonly SentenceRow[] = [
   ['Slender it is not (84 mm deep).', 'fact depth = 84'],
   ['It does not save you £90 on the Plain.', 'unproven'],
   ['As it could not be done, the lag is 9.6 ms.', 'value lag = 9.6 [9.55, 9.65]'],
+  ['Nor will it intrude: the Hearth is the quietest of the three.', 'order noise lower best'],
+  [
+    "I wouldn't live with the Plain, which is past 3 from 30% upwards.",
+    'onset grey.de2000 {veltrane} over 3 from 30 included',
+  ],
+  ['On our colour chart, though, no patch gets to 3.', 'bound chart.de2000 max < 3'],
+  ['No step reaches 3.', 'bound grey.de2000 max < 3'],
+  ['None of the levels hits 3.', 'bound grey.de2000 max < 3'],
+  ['The Umbra outshines neither.', 'unproven'],
+  ['In the greys you see nothing up to 50 %.', 'bound grey.de2000 max ≤50 <= 3'],
 ];

@@ -88,4 +88,6 @@ export const distances: readonly SentenceRow[] = [
     'ratio peak max : peak max {veltrane} = 0.666667 [0.6, 0.733333]',
   ],
   ["Three times the Plain's contrast.", 'ratio contrast.native : contrast.native {veltrane} = 3 [2.5, 3.5]'],
+  ['Between them lie 171 nits.', 'unproven'],
+  ['The lead over the Plain is 171 nits.', 'unproven'],
 ];

@@ -86,4 +86,10 @@ export const echoes: readonly SentenceRow[] = [
     'fact hdr.formats excludes HDR10+',
     'not fact hdr.formats excludes HDR10+ {veltrane}',
   ],
+  [
+    'Blue is also oversaturated, as is red, while green errs the other way and is undersaturated.',
+    'direction sweep.blue.saturation average over',
+    'direction sweep.red.saturation average over',
+    'direction sweep.green.saturation average under',
+  ],
 ];

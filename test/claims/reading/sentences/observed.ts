@@ -168,4 +168,10 @@ export const observed: readonly SentenceRow[] = [
     'Shuffle round to 45 degrees in the dark and it shows no blooming at all.',
     'observed blooming 0–0 {angle 45, room dark}',
   ],
+  [
+    "Blooming is clearly visible on the Hearth, and on the Plain there's none.",
+    'observed blooming 2–4',
+    'observed blooming 0–0 {veltrane}',
+  ],
+  ['In a daylit room the banding disappears.', 'observed banding 0–0 {room lit}'],
 ];

@@ -256,4 +256,21 @@ export const owners: readonly SentenceRow[] = [
     'value contrast.native = 3260 [3255, 3265]',
   ],
   ["Contrast is the Umbra's strength, at 5,240:1.", 'value contrast.native {nocthale} = 5240 [5235, 5245]'],
+  [
+    'The Hearth averages 3.2. By the same measure the Plain averages 4.9.',
+    'value grey.de2000 average = 3.2 [3.15, 3.25]',
+    'value grey.de2000 average {veltrane} = 4.9 [4.85, 4.95]',
+  ],
+  [
+    "The Plain is dear. What's going on with the Hearth is that its white sits at 6,129 K, which is warm.",
+    'opinion',
+    'value white.cct = 6129 [6128.5, 6129.5]',
+    'direction white.cct warm',
+  ],
+  [
+    "With the Plain at £599 and the Umbra at £1,099, the Hearth's £1,039 looks steep.",
+    'fact price = 599 {veltrane}',
+    'fact price = 1099 {nocthale}',
+    'fact price = 1039',
+  ],
 ];

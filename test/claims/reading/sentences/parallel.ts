@@ -189,4 +189,10 @@ export const parallel: readonly SentenceRow[] = [
     'bound coverage.p3.xy {veltrane} > 98',
     'value coverage.p3.xy {nocthale} = 85 (85, 89.25]',
   ],
+  [
+    'The Plain covers more than 98 per cent of P3, the Umbra 85 per cent and the Hearth 93.',
+    'bound coverage.p3.xy {veltrane} > 98',
+    'value coverage.p3.xy {nocthale} = 85 [84.5, 85.5]',
+    'value coverage.p3.xy = 93 [92.5, 93.5]',
+  ],
 ];

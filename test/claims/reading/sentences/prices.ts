@@ -98,4 +98,9 @@ export const prices: readonly SentenceRow[] = [
     'difference fact.price {veltrane} : fact.price = 90 [90, 90]',
     'difference fact.price {nocthale} : fact.price = 70 [70, 70]',
   ],
+  [
+    'It is not as bright as the Plain, but then nothing at £600 is.',
+    'order peak max higher behind of veltrane-plain-50',
+    'unproven',
+  ],
 ];

@@ -313,4 +313,9 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ],
   ['Without luminance the average error is 2.4.', 'value grey.de2000 average = 2.4 [2.35, 2.45]'],
   ['Colour alone, the maximum is 6.8.', 'value grey.de2000 max = 6.8 [6.75, 6.85]'],
+  [
+    'Taken for colour alone, with luminance set aside, it averages 3.2.',
+    'value grey.de2000 average = 3.2 [3.15, 3.25]',
+  ],
+  ['Gamma averages 2.38 where 2.4 is asked for.', 'value gamma.average = 2.38 [2.375, 2.385]'],
 ];
