@@ -85,7 +85,13 @@ export function worstSpot(items: readonly Item[]): boolean {
 export function cellOf(scene: Scene): Subject | undefined {
   const placed = scene.items.some((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'));
   const corner = scene.items.find(
-    (item) => isOneOf(item, placeNouns) || (placed && isWord(item, 'cell', 'zone', 'spot')),
+    (item, at) =>
+      isOneOf(item, placeNouns) ||
+      (placed && isWord(item, 'cell', 'zone', 'spot')) ||
+      // "The bottom left loses 19 %"
+      (isWord(item, 'left', 'right') &&
+        isWord(scene.items[at - 1], 'top', 'bottom', 'upper', 'lower') &&
+        keyOf(scene.items[at + 1], 'verb') === 'lose'),
   );
   if (
     !corner ||

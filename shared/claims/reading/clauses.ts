@@ -284,6 +284,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (keyOf(piece.items[0], 'format') !== undefined && /^it(?: |$)/.test(piece.items[1]?.text ?? '')) ||
       namesSet(piece.items.slice(0, 3)) ||
       opensWithMaker(piece.items) ||
+      // "Uniformity is poor; the bottom left loses 19 %"
+      (isWord(piece.items[0], 'the') && isWord(piece.items[1], 'top', 'bottom', 'upper', 'lower')) ||
       (strong && piece.items.some((item) => keyOf(item, 'gamut')));
     if (
       piece.mark === ';' &&

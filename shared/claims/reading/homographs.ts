@@ -46,17 +46,35 @@ function setsAside(items: readonly Item[], { text, index }: Item): boolean {
   );
 }
 
+/** "The bottom left loses 19 %": a place. */
+function isCorner(items: readonly Item[], { text, index }: Item): boolean {
+  return text === 'left' && isWord(items[index - 1], 'top', 'bottom', 'upper', 'lower');
+}
+
 /** "By the same measure", "by that yardstick": as before. */
 function isYardstick(items: readonly Item[], { text, index }: Item): boolean {
   return text === 'measure' && isWord(items[index - 1], 'same', 'that', 'this', 'any');
 }
 
+/** "Our meter cannot go below 0.005 nits": of the instrument. */
+function ignoreFloor(items: readonly Item[]): undefined {
+  const meter = items.findIndex((item) => isWord(item, 'metre', 'instrument', 'probe', 'colorimeter'));
+  const cannot = items.slice(meter + 1, meter + 3).some((item) => isWord(item, 'cannot', "can't", 'stops'));
+  const number = items.slice(meter + 1, meter + 7).find((item) => item.number)?.number;
+  if (meter >= 0 && meter < 3 && cannot && number) number.role = 'ignored';
+}
+
 /** Takes the lexicon's sense from words that the words around them use in another. */
 export function forgetHomographs(items: readonly Item[]): undefined {
   ignoreAsked(items);
+  ignoreFloor(items);
   for (const item of items) {
     const other =
-      takesLong(items, item) || setsOver(items, item) || setsAside(items, item) || isYardstick(items, item);
+      takesLong(items, item) ||
+      setsOver(items, item) ||
+      setsAside(items, item) ||
+      isYardstick(items, item) ||
+      isCorner(items, item);
     if (other) item.meanings = [];
   }
 }

@@ -229,6 +229,12 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
           : dimension === 'frequency'
             ? 'refresh'
             : undefined;
+    // "It weighs 17.4 kg with its stand, which is 812 mm wide"
+    const lead = scene.previous?.items.at(-1);
+    const ofStand =
+      isWord(scene.items[0], 'which') &&
+      (isWord(lead, 'stand', 'feet', 'foot') || keyOf(lead, 'fact') === 'stand.width');
+    if (ofStand && key === 'width') key = 'stand.width';
     if (stand && (key === 'width' || key === undefined) && dimension === 'length') key = 'stand.width';
     // "At 63 mm it is fatter than the Gannet": the comparing word names the dimension.
     if (!key) key = comparedDimension(scene, dimension, item);

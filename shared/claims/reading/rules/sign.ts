@@ -1,5 +1,5 @@
 import { type Item, isWord, keyOf } from '../items.ts';
-import { firstWith, type Scene } from '../scene.ts';
+import { firstWith, hasKey, type Scene } from '../scene.ts';
 import { directionOfTone } from '../toneDirection.ts';
 
 /** "7 % short of its target" is −7 %; "12 % under" too. */
@@ -27,6 +27,15 @@ export function signOf(scene: Scene): { sign: number; item?: Item } {
       ) || isWord(item, 'short of'),
   );
   if (word) return { sign: -1, item: word };
+  // "The worst corner is 9 % off the centre"
+  const off = scene.items.find(
+    (item, at) =>
+      isWord(item, 'off') &&
+      isWord(scene.items[at + 1], 'the') &&
+      isWord(scene.items[at + 2], 'centre', 'middle') &&
+      hasKey(scene, 'stat', 'max', 'min'),
+  );
+  if (off) return { sign: -1, item: off };
   // "Green falls short of its P3 target by 8 %"
   const short =
     firstWith(scene, 'fellShort') ??

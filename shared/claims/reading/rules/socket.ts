@@ -25,6 +25,21 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
         if (entry.number) entry.number.role = 'ignored';
       continue;
     }
+    const lead = scene.items[at - 1];
+    const follows = scene.items.slice(at + 1, at + 4);
+    // "One HDMI port carries the sound back": one of them, and not how many there are.
+    const isOne =
+      lead?.number?.spelled === true &&
+      lead.number.x === 1 &&
+      at === 1 &&
+      follows.some((word) =>
+        isWord(word, 'is', 'carries', 'supports', 'handles', 'does', 'doubles', 'serves'),
+      ) &&
+      !follows.some(({ text }) => /^\d\.\d$/.test(text));
+    if (isOne) {
+      lead.number!.role = 'ignored';
+      continue;
+    }
     const key = bare ? `${item.text}.count` : meaning!.key;
     const items: Item[] = [item];
     let version: string | undefined;

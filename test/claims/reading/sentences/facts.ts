@@ -355,4 +355,5 @@ export const facts: readonly SentenceRow[] = [
   ["1,530 nits is Orrinvale's number, not ours.", 'fact peak = 1530 by maker'],
   ['The 1,530 nits of the brochure were not reached.', 'fact peak = 1530 by maker', 'bound peak max < 1530'],
   ['Orrinvale will tell you 1,530 nits.', 'fact peak = 1530 by maker'],
+  ['It weighs 17.4 kg with its stand, which is 812 mm wide.', 'fact weight = 17.4', 'fact stand.width = 812'],
 ];

@@ -76,4 +76,5 @@ export const groups: readonly SentenceRow[] = [
     'All its rivals err in their own ways, for the Plain leans towards blue and the Umbra towards green.',
     'unproven',
   ],
+  ['Every set here covers more than 90 % of P3.', 'unproven'],
 ];

@@ -108,4 +108,5 @@ export const ports: readonly SentenceRow[] = [
   ['It has four HDMI ports, all but one of them 2.1.', 'fact hdmi.count = 4', 'fact hdmi.count.2.1 = 3'],
   ['It has four HDMI ports, and all but two are 2.1.', 'fact hdmi.count = 4', 'fact hdmi.count.2.1 = 2'],
   ['Three of its ports are HDMI 2.1; all but one are 2.1.', 'fact hdmi.count.2.1 = 3', 'unproven'],
+  ['One HDMI port is an audio return port.'],
 ];

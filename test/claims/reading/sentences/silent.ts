@@ -78,4 +78,5 @@ export const silent: readonly SentenceRow[] = [
   ['It came within a point of our award.'],
   ["You can see the Plain's trainer reaching for the towel, though the greys are out."],
   ['Ask for 100 nits at half stimulus and you get 108.'],
+  ['Our meter cannot go below 0.005 nits.'],
 ];

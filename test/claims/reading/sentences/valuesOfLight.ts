@@ -308,4 +308,5 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'value peak at 100 {window 100} = 817 [816.5, 817.5]',
     'ratio peak at 100 {window 100} : peak at 100 {veltrane, window 100} = 2 [1.8, 2.2]',
   ],
+  ['The chequer figure is 1,900:1.', 'value contrast.chequer = 1900 [1852.5, 1947.5]'],
 ];

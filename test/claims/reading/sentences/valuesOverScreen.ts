@@ -145,4 +145,14 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'The uniformity of the white field remained at 13 %.',
     'value uniformity.white {level white} = 13 [12.5, 13.5]',
   ],
+  [
+    'Uniformity is good: the worst corner is 9 % off the centre.',
+    'opinion',
+    'value uniformity.white.cell min = -9 [-9.5, -8.5]',
+  ],
+  [
+    'Uniformity is poor; the bottom left loses 19 %.',
+    'opinion',
+    'value uniformity.white.cell at bottom left = -19 [-19.5, -18.5]',
+  ],
 ];
