@@ -45,6 +45,10 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
       concept,
       [item],
     );
+  // "Colours in SDR average 1.6"
+  const colours = item === undefined ? scene.items[0] : undefined;
+  if (isWord(colours, 'colours') && hasKey(scene, 'stat', 'average', 'max'))
+    return settled('chart.de2000', 'chartError', [colours]);
   if (total) return settled('grey.de2000.total', concept, [item, total]);
   if (concept === 'chartError') return settled('chart.de2000', concept, [item]);
   return settled('grey.de2000', concept === 'error' ? 'greyError' : concept, [item]);

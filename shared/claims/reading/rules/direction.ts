@@ -46,6 +46,16 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
     const meaning = meaningOf(item, 'direction');
     if (!meaning || scene.used.has(item)) continue;
     const text = (meaning.data as string | undefined) ?? item.text;
+    // "Its reds are a fifth too strong": how far, and no range is laid down for a share in words.
+    const share = scene.items[scene.items.indexOf(item) - 1];
+    if (keyOf(share, 'multiple') !== undefined && ['over', 'under'].includes(meaning.key)) {
+      refuse(findings, scene, 'direction', 'a share in words: give the number in percent', [
+        ...scene.items.filter((entry) => keyOf(entry, 'hue') ?? keyOf(entry, 'tone')),
+        share,
+        item,
+      ]);
+      continue;
+    }
     const said: Said = { item, key: meaning.key, text, hasValue };
     if (readers.some((reader) => reader(scene, findings, said))) continue;
     if (readAllHues(scene, findings, said)) continue;
@@ -104,7 +114,7 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
     return true;
   const axis = scene.axes.find((entry) => entry.kind === 'stimulus' && !entry.tone);
   const early = axis ? undefined : asEarlyAs(scene);
-  const level = axis?.from ?? axis?.at ?? early?.number?.x;
+  const level = axis?.from ?? axis?.at ?? early?.number?.x ?? levelTakenUp(scene, item);
   if (axis && level === undefined) {
     refuse(findings, scene, 'direction', 'a curve leaves its target from a level upwards', [
       item,
@@ -123,6 +133,13 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
     from,
   });
   return true;
+}
+
+/** "It tracks PQ up to 70 % and clips there": at the level where the clause before ends. */
+function levelTakenUp({ items, previous }: Scene, word: Item): number | undefined {
+  if (!isWord(items[items.indexOf(word) + 1], 'there') || !previous) return undefined;
+  const [before, other] = previous.axes.filter(({ kind, tone }) => kind === 'stimulus' && !tone);
+  return other ? undefined : (before?.to ?? before?.at);
 }
 
 /** "Clips as early as 60 %" */
@@ -250,15 +267,6 @@ function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): 
     : isLight(scene, text) && !isSaturation(scene, text)
       ? 'luminance'
       : 'saturation';
-  const share = scene.items[scene.items.indexOf(item) - 1];
-  if (keyOf(share, 'multiple') !== undefined) {
-    refuse(findings, scene, 'direction', 'a share in words is no saturation: give the number in percent', [
-      ...hues,
-      share,
-      item,
-    ]);
-    return true;
-  }
   // "Neither red nor green": one denial serves every hue.
   const denied = negationBefore(scene, item);
   // "Reds, greens and blues are all undersaturated": all of the hues, each by its average.

@@ -48,6 +48,12 @@ export function valueProblem(
   const at = scene.items.indexOf(item);
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
+  // "At 45 degrees black rises to 0.2 nits"
+  const toTheSide = scene.axes.some(
+    (axis) => axis.kind === 'angle' && axis.at !== 0 && axis.items.some((word) => scene.items.includes(word)),
+  );
+  if (toTheSide && /^(?:black|coverage\.|white\.|gamma|grey\.|sweep\.|eotf\.|contrast\.)/.test(quantity.id))
+    return { why: 'the quantity is not measured to the side' };
   const second = scene.items[at - 2];
   // "The maker's 900 nits we never saw"
   if (isWord(last, "'s") && keyOf(second, 'makerWord') !== undefined)

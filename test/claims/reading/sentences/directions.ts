@@ -304,4 +304,9 @@ export const directions: readonly SentenceRow[] = [
   ],
   ["The curve leaves PQ at 70 %; the Plain's leaves it at 60 %.", 'unproven'],
   ['Its reds are a fifth too strong.', 'unproven'],
+  [
+    'It tracks PQ closely up to 70 % and clips there.',
+    'direction eotf.error average ≤70 {signal HDR10} on-target',
+    'direction eotf.rolloff clips from 70',
+  ],
 ];

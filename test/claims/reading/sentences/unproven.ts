@@ -111,4 +111,8 @@ export const unproven: readonly SentenceRow[] = [
   ['Red at full strength is 5 % over.', 'unproven'],
   ['Coffee at full strength is 5 % dearer.', 'unproven'],
   ['At 45 degrees the Plain drops above half of its luminance.', 'unproven'],
+  ['At 45 degrees black rises to 0.2 nits.', 'unproven'],
+  ['At 30 degrees P3 coverage is 80 %.', 'unproven'],
+  ['At 30 degrees the greyscale error averages 4.2.', 'unproven'],
+  ['Highlights are a third brighter than they should be.', 'unproven'],
 ];

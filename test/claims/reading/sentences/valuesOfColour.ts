@@ -318,4 +318,9 @@ export const valuesOfColour: readonly SentenceRow[] = [
     'value grey.de2000 average = 3.2 [3.15, 3.25]',
   ],
   ['Gamma averages 2.38 where 2.4 is asked for.', 'value gamma.average = 2.38 [2.375, 2.385]'],
+  [
+    'Colours in SDR average 1.6, the worst patch 4.2.',
+    'value chart.de2000 average {signal SDR} = 1.6 [1.55, 1.65]',
+    'value chart.de2000 max {signal SDR} = 4.2 [4.15, 4.25]',
+  ],
 ];
