@@ -64,10 +64,24 @@ function ignoreFloor(items: readonly Item[]): undefined {
   if (meter >= 0 && meter < 3 && cannot && number) number.role = 'ignored';
 }
 
+/** "We took 21 steps and 24 patches", "within the uncertainty of 3": how it was measured. */
+function ignoreMethod(items: readonly Item[]): undefined {
+  const took = items.findIndex(
+    (item, at) => isWord(item, 'took', 'take') && isWord(items[at - 1], 'we', 'i'),
+  );
+  for (const [at, item] of items.entries()) {
+    if (!item.number) continue;
+    const counts = isWord(items[at + 1], 'steps', 'patches', 'levels', 'readings', 'points', 'measurements');
+    const lead = isWord(items[at - 1], 'of', 'is') ? items[at - 2] : undefined;
+    if ((took >= 0 && took < at && counts) || isWord(lead, 'uncertainty')) item.number.role = 'ignored';
+  }
+}
+
 /** Takes the lexicon's sense from words that the words around them use in another. */
 export function forgetHomographs(items: readonly Item[]): undefined {
   ignoreAsked(items);
   ignoreFloor(items);
+  ignoreMethod(items);
   for (const item of items) {
     const other =
       takesLong(items, item) ||

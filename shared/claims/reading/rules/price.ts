@@ -91,6 +91,22 @@ function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } 
         (isWord(item, 'when') && isWord(sentence[at + 1], 'it', 'we', 'new')),
     );
   if (wasOnce || speaksOfThePast(items)) return { why: 'what it cost before is not kept' };
+  const place = items.indexOf(amount);
+  const [next, afterNext] = items.slice(place + 1, place + 3);
+  // "It launched at £1,199", "it cost £1,199 when new", "down from £1,199"
+  const atFirst =
+    (isWord(last, 'at') && isWord(items[place - 2], 'launched', 'debuted', 'arrived')) ||
+    (isWord(next, 'when') && isWord(afterNext, 'new', 'launched')) ||
+    (isWord(last, 'from') && isWord(items[place - 2], 'down', 'up'));
+  if (atFirst) return { why: 'what it cost before is not kept' };
+  // "Outshines ones at £1,500", "beats sets that cost £1,500"
+  const others = items
+    .slice(Math.max(0, place - 4), place)
+    .find((item) => isWord(item, 'ones', 'sets', 'televisions', 'tvs', 'tellies'));
+  if (others) return { why: 'the price is of something else', thing: others };
+  // "£1,399, £360 above that of ours"
+  if (isWord(next, 'above', 'below') && isWord(afterNext, 'that', 'the', 'what', 'ours', 'its'))
+    return { why: 'the number says how far two prices lie apart' };
   const term = scene.conditional ? undefined : termOf(scene);
   if (term) return { why: 'it is the price on terms, not what the set costs', thing: term };
   // "Nothing at £600 is"

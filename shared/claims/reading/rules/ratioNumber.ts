@@ -13,6 +13,15 @@ export function multipleAt(scene: Scene): Multiple | undefined {
   for (const [at, item] of scene.items.entries()) {
     const meaning = meaningOf(item, 'multiple');
     if (!meaning || scene.used.has(item)) continue;
+    // "At half the price the Plain is brighter": of the price, and no part of how bright it is.
+    const ofPrice =
+      isWord(scene.items[at - 1], 'at', 'for') &&
+      (/ the$/.test(item.text) || isWord(scene.items[at + 1], 'the')) &&
+      scene.items
+        .slice(at + 1, at + 3)
+        .some((word) => keyOf(word, 'concept') === 'price' || isWord(word, 'price', 'money')) &&
+      scene.items.slice(at + 1).some((word) => keyOf(word, 'comparative') !== undefined);
+    if (ofPrice) continue;
     const entry = meaning.data as { x: number; low: number; high: number };
     return { item, entry: entry.x < 1 && isOnTop(scene, at) ? onTop(entry) : entry };
   }

@@ -46,6 +46,15 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
     const number = item.number;
     if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
     const next = scene.items[scene.items.indexOf(item) + 1];
+    // "Scores half a point more than the Plain"
+    if (
+      isWord(next, 'more', 'less', 'higher', 'lower', 'fewer') &&
+      isWord(verb, 'scores', 'scored', 'rates') &&
+      number.outOf === undefined
+    ) {
+      refuse(findings, scene, 'score', 'the number says how far two scores lie apart', [item, next]);
+      continue;
+    }
     const apart = readScale(scene, item);
     const scaled = number.outOf !== undefined && [5, 6, 10, 20, 100].includes(number.outOf);
     const starred =
@@ -134,13 +143,15 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
   if (!given && !negation && !labelled && !afterScore) return;
   // "Our award goes to the Umbra"
   const winner = scene.units.find(
-    ({ item, id }) =>
+    ({ item, id, role }) =>
       id !== scene.context.own &&
-      item.index > awardNoun.index &&
-      scene.items
-        .slice(0, scene.items.indexOf(item))
-        .slice(-2)
-        .some((word) => isWord(word, 'to')),
+      // "The Plain earned our award in spring"
+      ((role === 'subject' && item.index < awardNoun.index) || item.index > awardNoun.index) &&
+      (role === 'subject' ||
+        scene.items
+          .slice(0, scene.items.indexOf(item))
+          .slice(-2)
+          .some((word) => isWord(word, 'to'))),
   );
   if (winner) {
     refuse(findings, scene, 'score', 'the award of another set is in its own review', [

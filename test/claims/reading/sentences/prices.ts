@@ -103,4 +103,18 @@ export const prices: readonly SentenceRow[] = [
     'order peak max higher behind of veltrane-plain-50',
     'unproven',
   ],
+  ['It launched at £1,199 and now costs £1,039.', 'unproven', 'fact price = 1039'],
+  ['It cost £1,199 when new.', 'unproven'],
+  ['It is on sale at £1,039, down from £1,199.', 'fact price = 1039', 'unproven'],
+  ['For £1,039 you get a set that outshines ones at £1,500.', 'fact price = 1039', 'unproven'],
+  [
+    'The price of the 65-inch model is £1,399, £360 above that of ours.',
+    'fact price = 1399 {variantInches 65}',
+    'unproven',
+  ],
+  [
+    'At half the price the Plain is brighter.',
+    'unproven',
+    'order peak max {veltrane} higher ahead of orrinvale-hearth-55',
+  ],
 ];

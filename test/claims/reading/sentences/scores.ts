@@ -32,4 +32,6 @@ export const scores: readonly SentenceRow[] = [
   ],
   ["As for this 55, I'm giving it 7.5 out of 10.", 'score total = 7.5 of 10'],
   ['The mark of 8.6 out of ten was not lightly given.', 'score total = 8.6 of 10'],
+  ['The Plain earned our award in spring.', 'unproven'],
+  ['It scores half a point more than the Plain.', 'unproven'],
 ];

@@ -79,4 +79,5 @@ export const silent: readonly SentenceRow[] = [
   ["You can see the Plain's trainer reaching for the towel, though the greys are out."],
   ['Ask for 100 nits at half stimulus and you get 108.'],
   ['Our meter cannot go below 0.005 nits.'],
+  ['We took 21 steps and 24 patches.'],
 ];
