@@ -22,6 +22,9 @@ export function saysNo(items: readonly Item[]): boolean {
   );
 }
 
+/** "The same goes for it", "applies to it", "holds for it" */
+const holding = /^(?:goes for|goes|applies|applies to|holds|holds for|to)$/;
+
 interface Echo {
   /** The set, or the hue, that it is said of */
   set: Item;
@@ -51,10 +54,14 @@ export function echoOf(all: readonly Item[]): Echo | undefined {
         denying.test(item.text) ||
         fillers.test(item.text) ||
         isWord(item, 'nor', 'neither') ||
+        holding.test(item.text) ||
         (isWord(item, 'as') && item === items[0]),
     )
   )
     return undefined;
+  // "The same goes for the Plain"
+  if (isWord(rest[0], 'the') && isWord(rest[1], 'same') && rest.some((item) => holding.test(item.text)))
+    return { set, words: items, says: 'same' };
   const verb = rest.find((item) => affirming.test(item.text) || denying.test(item.text));
   const opening = rest.find((item) => isWord(item, 'nor', 'neither'));
   // "So does the Plain", "as do the Plain's"

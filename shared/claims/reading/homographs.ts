@@ -51,6 +51,11 @@ function isCorner(items: readonly Item[], { text, index }: Item): boolean {
   return text === 'left' && isWord(items[index - 1], 'top', 'bottom', 'upper', 'lower');
 }
 
+/** "The same goes for the Plain": it holds there too, and costs nothing. */
+function isTrueOf(items: readonly Item[], { text, index }: Item): boolean {
+  return text === 'goes for' && isWord(items[index - 1], 'same');
+}
+
 /** "By the same measure", "by that yardstick": as before. */
 function isYardstick(items: readonly Item[], { text, index }: Item): boolean {
   return text === 'measure' && isWord(items[index - 1], 'same', 'that', 'this', 'any');
@@ -88,6 +93,7 @@ export function forgetHomographs(items: readonly Item[]): undefined {
       setsOver(items, item) ||
       setsAside(items, item) ||
       isYardstick(items, item) ||
+      isTrueOf(items, item) ||
       isCorner(items, item);
     if (other) item.meanings = [];
   }

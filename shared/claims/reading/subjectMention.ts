@@ -49,7 +49,7 @@ export function before(items: readonly Item[], at: number): number {
 }
 
 /** Does a comma stand before it, which a clause leaves out? */
-function isParted(items: readonly Item[], at: number): boolean {
+export function isParted(items: readonly Item[], at: number): boolean {
   return at > 0 && items[at]!.index > items[at - 1]!.index + 1;
 }
 

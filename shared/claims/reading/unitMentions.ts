@@ -1,7 +1,7 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { UnitMention } from './scene.ts';
-import { againstAnother, before, isDoneBy, isSaidOn, opensAsSubject } from './subjectMention.ts';
+import { againstAnother, before, isDoneBy, isParted, isSaidOn, opensAsSubject } from './subjectMention.ts';
 import { hasVerb } from './verbs.ts';
 
 /** A set right behind one of them is compared with. */
@@ -191,7 +191,10 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     }
     // "Colour shift does the Hearth no favours": to whom it is done.
     const isDoneTo = isWord(left, 'does', 'do', 'did') && isWord(next, 'no', 'no favours', 'few', 'any');
-    if (isDoneTo) role = 'compared';
+    // "As on the Plain, blooming is faint": there too.
+    const asThere =
+      isWord(left, 'on', 'with') && isWord(items[0], 'as') && items[1] === left && isParted(items, at + 1);
+    if (isDoneTo || asThere) role = 'compared';
     else if (opensAsSubject(items, at, { verbSeen, maker, hasSubject })) role = 'subject';
     else if (
       left &&

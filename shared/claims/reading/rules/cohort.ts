@@ -29,6 +29,16 @@ export function cohortOf(scene: Scene): { cohort: Cohort; items: Item[] } {
       cohort.year = Number(scene.context.date.slice(0, 4));
       items.push(item, all[at + 1]!);
     }
+    // "The brightest set of the year"
+    if (
+      isWord(item, 'the') &&
+      isWord(all[at - 1], 'of') &&
+      isWord(all[at + 1], 'year') &&
+      scene.context.date
+    ) {
+      cohort.year = Number(scene.context.date.slice(0, 4));
+      items.push(all[at - 1]!, item, all[at + 1]!);
+    }
     if (isWord(item, 'last') && all[at + 1] && isWord(all[at + 1], 'year') && scene.context.date) {
       cohort.year = Number(scene.context.date.slice(0, 4)) - 1;
       items.push(item, all[at + 1]!);

@@ -77,12 +77,52 @@ const supporting = [
   'covers',
 ];
 
+/** "HDR10+, no; HLG: yes": the word behind a format that answers for it alone. */
+function answerTo({ sentence }: Scene, { index }: Item): Item | undefined {
+  const [mark, answer, end] = sentence.slice(index + 1, index + 4);
+  const isAnswer = isWord(mark, ',', ':') && isWord(answer, 'yes', 'no', 'nope');
+  return isAnswer && (end?.type ?? 'mark') === 'mark' ? answer : undefined;
+}
+
+/** "…; HDR10+ is left out": the formats of which it is said. */
+function leftOutOf({ sentence, items }: Scene, formats: readonly Item[]): Item[] {
+  const left = items.find(
+    (item, at) => /^(?:is|are|was) left$/.test(item.text) && isWord(items[at + 1], 'out'),
+  );
+  if (!left) return [];
+  const from = sentence.findLastIndex(
+    (item) => item.index < left.index && isWord(item, ';', ',', 'but', 'while'),
+  );
+  return formats.filter(({ index }) => index > from && index < left.index);
+}
+
 /** "supports HDR10 and HLG but not HDR10+": formats in a set. */
 export function readFormats(scene: Scene, findings: Findings): undefined {
-  const formats = scene.items.filter(
+  const named = scene.items.filter(
     (item) =>
       keyOf(item, 'format') !== undefined && !(keyOf(item, 'signal') && keyOf(item, 'format') === undefined),
   );
+  if (named.some((item) => answerTo(scene, item))) {
+    for (const item of named) {
+      const answer = answerTo(scene, item);
+      if (isWord(answer, 'no', 'nope')) exclude(scene, findings, keyOf(item, 'format')!, [item, answer]);
+      else if (answer) {
+        const x = [keyOf(item, 'format')!];
+        const check: Check = {
+          kind: 'fact',
+          key: 'hdr.formats',
+          op: 'includes',
+          x,
+          conditions: factConditions(scene),
+        };
+        propose(findings, scene, 'fact', check, [item, answer]);
+      }
+    }
+    return;
+  }
+  const gone = leftOutOf(scene, named);
+  for (const item of gone) exclude(scene, findings, keyOf(item, 'format')!, [item]);
+  const formats = named.filter((item) => !gone.includes(item));
   if (formats.length === 0) return;
   const topical = hasKey(scene, 'fact', 'hdr.formats');
   const verb = scene.items.find(

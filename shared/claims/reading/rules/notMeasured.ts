@@ -48,6 +48,13 @@ export function valueProblem(
   const at = scene.items.indexOf(item);
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
+  // "300 nits is not enough for HDR"
+  const enough = scene.items.slice(at + 1, at + 5).findIndex((word) => isWord(word, 'enough', 'plenty'));
+  const isJudged =
+    enough > 0 &&
+    isWord(next, 'is', "isn't", 'are', 'was') &&
+    (at === 0 || isWord(scene.sentence[item.index - 1], ':', 'and', 'but', ','));
+  if (isJudged) return { why: 'the words do not say whether that was measured' };
   // "At 45 degrees black rises to 0.2 nits"
   const toTheSide = scene.axes.some(
     (axis) => axis.kind === 'angle' && axis.at !== 0 && axis.items.some((word) => scene.items.includes(word)),
@@ -72,7 +79,8 @@ export function valueProblem(
   const isSet =
     number.dimension === 'luminance' &&
     isWord(scene.items[0], 'with') &&
-    isWord(last, 'at') &&
+    (isWord(last, 'at') ||
+      (isWord(last, 'to') && isWord(scene.items[at - 2], 'set', 'adjusted', 'turned'))) &&
     at <= 4 &&
     scene.items.slice(at + 1).some((word) => keyOf(word, 'concept') !== undefined);
   if (isSet) return { why: 'the number names what should be, not what was measured', alone: true };

@@ -36,6 +36,13 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
       isWord(scene.items[at + 1], 'by'),
   );
   if (turned) return { negation: turned, open: true };
+  // "It is not a 1,000-nit set", "a thousand nits it is not"
+  const at = scene.items.indexOf(number);
+  const before = scene.items[at - 1];
+  if (!negation && isWord(before, 'not a', 'not an')) return { negation: before, open: false };
+  const [it, is, not] = scene.items.slice(at + 1, at + 4);
+  if (!negation && isWord(it, 'it') && (keyOf(is, 'negation') === 'not' || keyOf(not, 'negation') === 'not'))
+    return { negation: keyOf(is, 'negation') === 'not' ? is! : not!, open: true };
   if (!negation) return { open: false };
   // "anything but low at 12" denies the adjective, "far from perfect at 4" too.
   const isLoose = isWord(negation, ...loose) && negation.index + 1 !== number.index;

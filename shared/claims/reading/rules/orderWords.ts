@@ -60,6 +60,8 @@ const afterSuperlative =
 export function namesNoSet(items: readonly Item[], at: number): boolean {
   // "The brightest clouds lose their modelling"
   const noun = items[at + 1];
+  // "It is the brightest this year"
+  if (isWord(noun, 'this', 'last') && isWord(items[at + 2], 'year')) return false;
   if (noun && noun.index === items[at]!.index + 1 && countsThings(noun) && !setNouns.test(noun.text))
     return true;
   for (const [step, next] of items.slice(at + 1, at + 5).entries()) {

@@ -359,4 +359,6 @@ export const denied: readonly SentenceRow[] = [
   ['None of the levels hits 3.', 'bound grey.de2000 max < 3'],
   ['The Umbra outshines neither.', 'unproven'],
   ['In the greys you see nothing up to 50 %.', 'bound grey.de2000 max ≤50 <= 3'],
+  ['It is not a 1,000-nit set.', 'not value peak max = 1000 [975, 1025]'],
+  ['A thousand nits it is not.', 'unproven'],
 ];

@@ -92,4 +92,15 @@ export const echoes: readonly SentenceRow[] = [
     'direction sweep.red.saturation average over',
     'direction sweep.green.saturation average under',
   ],
+  [
+    'The grey error averages 2.4. The same goes for the Plain.',
+    'value grey.de2000 average = 2.4 [2.35, 2.45]',
+    'value grey.de2000 average {veltrane} = 2.4 [2.35, 2.45]',
+  ],
+  [
+    'Red is over-saturated. The same is true of the Plain.',
+    'direction sweep.red.saturation average over',
+    'direction sweep.red.saturation average {veltrane} over',
+  ],
+  ['The same goes for the Plain.'],
 ];

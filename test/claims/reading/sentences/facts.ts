@@ -356,4 +356,10 @@ export const facts: readonly SentenceRow[] = [
   ['The 1,530 nits of the brochure were not reached.', 'fact peak = 1530 by maker', 'bound peak max < 1530'],
   ['Orrinvale will tell you 1,530 nits.', 'fact peak = 1530 by maker'],
   ['It weighs 17.4 kg with its stand, which is 812 mm wide.', 'fact weight = 17.4', 'fact stand.width = 812'],
+  [
+    'It handles HDR10 and HLG; HDR10+ is left out.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes HDR10+',
+  ],
+  ['HDR10+, no; HLG, yes.', 'fact hdr.formats excludes HDR10+', 'fact hdr.formats includes HLG'],
 ];

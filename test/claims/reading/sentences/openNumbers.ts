@@ -22,4 +22,10 @@ export const openNumbers: readonly SentenceRow[] = [
   ['We gave £4 to the busker.'],
   ['We paid £1,039 for the set.', 'fact price = 1039'],
   ['Picture editor: £1,039.', 'fact price = 1039'],
+  ['300 nits is not enough for HDR.', 'unproven'],
+  [
+    'With white set to 120 nits the average error is 0.6.',
+    'unproven',
+    'value grey.de2000 average = 0.6 [0.55, 0.65]',
+  ],
 ];

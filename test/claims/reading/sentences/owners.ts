@@ -273,4 +273,5 @@ export const owners: readonly SentenceRow[] = [
     'fact price = 1099 {nocthale}',
     'fact price = 1039',
   ],
+  ['As on the Plain, blooming is faint.', 'observed blooming 1–1'],
 ];

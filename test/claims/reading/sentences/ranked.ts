@@ -48,4 +48,7 @@ export const ranked: readonly SentenceRow[] = [
   ['The gap between the Plain and the Umbra is £250.', 'unproven'],
   ['It costs as much as the Plain.', 'order fact.price higher matches of veltrane-plain-50'],
   ['Blooming is worst on the Umbra and its rival from Veltrane shows it only to a trained eye.', 'unproven'],
+  ['It is the brightest this year.', 'order peak max higher best in 2026'],
+  ['It is the cheapest this year.', 'order fact.price lower best in 2026'],
+  ['It is the third brightest of the year.', 'order peak max higher position 3 in 2026'],
 ];
