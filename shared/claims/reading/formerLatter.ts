@@ -9,6 +9,7 @@ export function nameFormerAndLatter(
   before: readonly string[] | undefined,
   context: ReadingContext,
 ): undefined {
+  if (!items.some((item) => isWord(item, 'former', 'latter'))) return;
   const words = items.filter(
     (item) =>
       isWord(item, 'former', 'latter') &&

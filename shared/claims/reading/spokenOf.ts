@@ -81,13 +81,14 @@ export function groupNamed({
   }
   const portsBefore = speaksOfPorts(items, sentence, index, carry);
   // "Every set here covers more than 90 %": of each, and which they are, nobody says.
-  const every = items.find(
-    (item, at) =>
-      at < 3 &&
-      isWord(item, 'every', 'each') &&
-      isWord(items[at + 1], 'set', 'television', 'tv', 'model', 'contender', 'rival') &&
-      isWord(items[at + 2], 'here', 'tested', 'in', 'of', 'on'),
-  );
+  const every = items
+    .slice(0, 3)
+    .find(
+      (item, at) =>
+        isWord(item, 'every', 'each') &&
+        isWord(items[at + 1], 'set', 'television', 'tv', 'model', 'contender', 'rival') &&
+        isWord(items[at + 2], 'here', 'tested', 'in', 'of', 'on'),
+    );
   if (every && subjects.length === 0)
     return context.against?.length ? [context.own, ...context.against] : 'unnamed';
   const part = subjects.length === 0 && !portsBefore ? partOfAll(items) : undefined;

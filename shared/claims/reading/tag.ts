@@ -1,3 +1,4 @@
+import { ignoreMethod } from './aboutMeasuring.ts';
 import { forgetHomographs } from './homographs.ts';
 import { type Item, isWord, keyOf, type Meaning, type NumberPhrase } from './items.ts';
 import { numberWords } from './lexicon/grammar.ts';
@@ -386,6 +387,7 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     at += 1;
   }
   forgetHomographs(items);
+  ignoreMethod(items);
   settleObviousRoles(items);
   attachNeighbours(items);
   return items;
