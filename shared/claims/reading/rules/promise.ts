@@ -1,9 +1,9 @@
-import type { BoundOp, StatedNumber } from '../../../contract/check.ts';
+import type { BoundOp, Operand, StatedNumber } from '../../../contract/check.ts';
 import type { Carry } from '../carry.ts';
 import { type Findings, propose } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
-import { quantityById } from '../quantity.ts';
+import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { statedNumber, tidy } from '../stated.ts';
@@ -11,6 +11,23 @@ import { factConditions } from './factCheck.ts';
 import { hedgeBefore, multipleAt, ratioStated } from './ratioNumber.ts';
 
 type Claimed = NonNullable<Carry['claimed']>;
+
+/** What was measured, and what the maker says of it. */
+function sidesOf(
+  scene: Scene,
+  claimed: Claimed,
+  quantity: Quantity,
+): { measured: Operand; promised: Operand } {
+  return {
+    measured: operandOf(scene, quantity, selectorOf(scene, quantity, 'value')),
+    promised: {
+      type: 'fact',
+      key: claimed.factKey ?? claimed.key,
+      by: 'maker',
+      conditions: factConditions(scene),
+    },
+  };
+}
 
 /** "by almost 370", "by about a quarter": the number or share that "by" leads to. */
 export function shortBy(scene: Scene): Item | undefined {
@@ -34,13 +51,7 @@ export function readShortfall(scene: Scene, findings: Findings, claimed: Claimed
   const anchor = shortBy(scene);
   if (!anchor) return;
   const quantity = quantityById(claimed.key);
-  const measured = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
-  const promised = {
-    type: 'fact' as const,
-    key: claimed.factKey ?? claimed.key,
-    by: 'maker',
-    conditions: factConditions(scene),
-  };
+  const { measured, promised } = sidesOf(scene, claimed, quantity);
   const number = anchor.number;
   const verb = scene.items.find((item) =>
     isWord(item, 'short of', 'falls short of', 'fall short of', 'misses', 'missed', 'exceeds', 'beats'),
@@ -92,13 +103,7 @@ export function readShareOfPromise(scene: Scene, findings: Findings): boolean {
   const stated = ratioStated(anchor, undefined, undefined, false, false);
   const isOfAnother = claimed.of !== undefined && claimed.of !== scene.unit;
   if (!stated || isOfAnother || claimed.key.startsWith('fact:')) return false;
-  const measured = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
-  const promised = {
-    type: 'fact' as const,
-    key: claimed.factKey ?? claimed.key,
-    by: 'maker',
-    conditions: factConditions(scene),
-  };
+  const { measured, promised } = sidesOf(scene, claimed, quantity);
   propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [anchor, noun]);
   return true;
 }
@@ -134,13 +139,7 @@ export function readShareOfQuoted(
       : ratioStated(share.number ? share : undefined, multiple, hedge, false, false);
   if (!stated) return;
   const quantity = quantityById(claimed.key);
-  const measured = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
-  const promised = {
-    type: 'fact' as const,
-    key: claimed.factKey ?? claimed.key,
-    by: 'maker',
-    conditions: factConditions(scene),
-  };
+  const { measured, promised } = sidesOf(scene, claimed, quantity);
   propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [share, hedge]);
 }
 
