@@ -67,7 +67,8 @@ export function echoOf(all: readonly Item[]): Echo | undefined {
   // "So does the Plain", "as do the Plain's"
   const so = rest.find((item) => isWord(item, 'so') || (isWord(item, 'as') && item === items[0]));
   if (opening) return verb && { set, words: items, says: 'same' };
-  if (so && verb && verb.index === so.index + 1 && set.index > verb.index && !denying.test(verb.text))
+  const isDenied = rest.some((item) => denying.test(item.text));
+  if (so && verb && verb.index === so.index + 1 && set.index > verb.index && !isDenied)
     return { set, words: items, says: 'same' };
   if (rest.some((item) => denying.test(item.text))) return { set, words: items, says: 'no' };
   if (rest.some((item) => isWord(item, 'too', 'likewise', 'same')))

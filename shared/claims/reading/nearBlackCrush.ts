@@ -9,12 +9,15 @@ export function nameCrush(items: readonly Item[]): undefined {
   if (!crush) return;
   const near = items.find((item) => keyOf(item, 'tone') === 'nearBlack' && item.index < crush.index);
   const between = near ? items.slice(Math.max(0, near.index - 2), crush.index + 1) : [];
-  const seen = between.some(
-    (item) =>
-      keyOf(item, 'severity') !== undefined ||
-      keyOf(item, 'negation') !== undefined ||
-      keyOf(item, 'stat') === 'none',
+  const denials = between.filter(
+    (item) => keyOf(item, 'negation') !== undefined || ['none', 'never'].includes(keyOf(item, 'stat') ?? ''),
   );
-  if (!near || !seen || between.some((item) => item.type === 'mark')) return;
+  const seen = denials.length > 0 || between.some((item) => keyOf(item, 'severity') !== undefined);
+  if (!near || !seen || between.some((item) => item.type === 'mark' && item.index > near.index)) return;
+  // "Nothing near black is not crushed": what that says of the picture, no check asks.
+  if (denials.length > 1) {
+    crush.meanings = [];
+    return;
+  }
   crush.meanings = [{ kind: 'topic', key: 'near-black' }];
 }

@@ -301,6 +301,8 @@ function deniesNothing(tokens: readonly Token[], at: number): boolean {
   if (next === 'luminance' && leavingOut.has(text)) return true;
   // "Colour shift does the Hearth no favours", "it is no slouch"
   if (text === 'no' && /^(?:favours?|slouch|prizes|pretence)$/.test(next)) return true;
+  // "Not just over a metre wide" denies the measure, "not just bright but quick" nothing.
+  if (next === 'just' && /^(?:over|under|above|below)$/.test(tokens[at + 2]?.text ?? '')) return false;
   return denying.has(text) && harmless.has(next);
 }
 

@@ -119,6 +119,20 @@ function isBetween({ items, units, sentence }: Scene): boolean {
   return ends.length === 2 && at <= 1 && stands && !items.some((item) => keyOf(item, 'superlative'));
 }
 
+/** "It is not the Hearth that hits back": of another one. */
+function setDenied({ items, units }: Scene): boolean {
+  return units.some(({ item }) => {
+    const at = items.indexOf(item);
+    const left = isWord(items[at - 1], 'the') ? at - 2 : at - 1;
+    return (
+      (keyOf(items[left], 'negation') === 'not' || keyOf(items[left], 'stat') === 'never') &&
+      isWord(items[left - 1], 'is', 'was') &&
+      keyOf(items[left - 2], 'pronoun') === 'it' &&
+      isWord(items[at + 1], 'that', 'which', 'who')
+    );
+  });
+}
+
 /** "The cheapest of the three takes half as long again": a description stands for a set. */
 function setDescribed(items: readonly Item[]): boolean {
   const at = items.findIndex((item) => keyOf(item, 'superlative') !== undefined);
@@ -169,6 +183,9 @@ export function settleUnit(scene: Scene): void {
   } else if (several && (!subject || subject.id === 'rival')) {
     scene.unitNamed = true;
     scene.unit = several.includes(context.own) ? undefined : several[0];
+  } else if (setDenied(scene)) {
+    scene.unitNamed = true;
+    scene.unitProblem = 'the words say which set it is not';
   } else if (!subject && setDescribed(scene.items)) {
     scene.unitNamed = true;
     scene.unitProblem = 'the words do not say which set that is';

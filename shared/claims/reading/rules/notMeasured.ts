@@ -48,6 +48,12 @@ export function valueProblem(
   const at = scene.items.indexOf(item);
   const next = scene.items[at + 1];
   const last = scene.items[at - 1];
+  // "Gamma averages 2.2 between 30 and 90 %": the average is that of 10 to 90 %.
+  const part = scene.axes.find(
+    ({ kind, tone, at: place }) => kind === 'stimulus' && !tone && place === undefined,
+  );
+  if (quantity.id === 'gamma.average' && part && (part.from !== 10 || part.to !== 90))
+    return { why: 'the average gamma is that of 10 to 90 %' };
   // "300 nits is not enough for HDR"
   const enough = scene.items.slice(at + 1, at + 5).findIndex((word) => isWord(word, 'enough', 'plenty'));
   const isJudged =

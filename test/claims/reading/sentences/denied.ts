@@ -361,4 +361,12 @@ export const denied: readonly SentenceRow[] = [
   ['In the greys you see nothing up to 50 %.', 'bound grey.de2000 max ≤50 <= 3'],
   ['It is not a 1,000-nit set.', 'not value peak max = 1000 [975, 1025]'],
   ['A thousand nits it is not.', 'unproven'],
+  ['Nothing near black is not crushed.'],
+  [
+    'Blue is over-saturated, as is not red.',
+    'direction sweep.blue.saturation average over',
+    'not direction sweep.red.saturation average over',
+  ],
+  ['The stand is not just over a metre wide.', 'not fact stand.width = 1000'],
+  ['Fill the screen and it is not the Plain that hits back, about 40% brighter than the Hearth.', 'unproven'],
 ];

@@ -323,4 +323,6 @@ export const valuesOfColour: readonly SentenceRow[] = [
     'value chart.de2000 average {signal SDR} = 1.6 [1.55, 1.65]',
     'value chart.de2000 max {signal SDR} = 4.2 [4.15, 4.25]',
   ],
+  ['The gamma averages 2.05 between 10 and 90% stimulus.', 'value gamma.average = 2.05 [2.045, 2.055]'],
+  ['The gamma averages 2.05 between 37 and 90% stimulus.', 'unproven'],
 ];
