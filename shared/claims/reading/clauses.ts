@@ -1,3 +1,4 @@
+import { isOnlySet, joinPieces, namesSet, type Piece } from './clausePieces.ts';
 import { echoOf } from './echoWords.ts';
 import { isGapped } from './gapped.ts';
 import { coloursGrey } from './hueSaid.ts';
@@ -39,10 +40,6 @@ const strongJoiners = new Set([
   'leaving',
   'since',
 ]);
-
-function namesSet(items: readonly Item[]): boolean {
-  return items.some((item) => keyOf(item, 'unit') !== undefined);
-}
 
 /** "the Kasulind gets to 94 %" */
 function namesSetFirst(items: readonly Item[]): boolean {
@@ -108,75 +105,10 @@ function isRunnerUp(items: readonly Item[], at: number): boolean {
   );
 }
 
-interface Piece {
-  items: Item[];
-  mark: string;
-  joiner: string;
-}
-
 /** "the Kasulind adds …": its set, and not what Kasulind says */
 function opensWithMaker(items: readonly Item[]): boolean {
   const at = items.slice(0, 3).findIndex((item) => keyOf(item, 'maker') !== undefined);
   return at >= 0 && keyOf(items[at + 1], 'saying') === undefined && !isWord(items[at + 1], "'s");
-}
-
-/** "and the Umbra" */
-function isOnlySet({ items, joiner }: Piece): boolean {
-  return (
-    namesSet(items) &&
-    items.every((item) => item.text === joiner || isWord(item, 'the') || keyOf(item, 'unit') !== undefined)
-  );
-}
-
-/** "…, whereas the Plain and the Umbra both run at 144 Hz": two sets are one subject, whatever joins them. */
-function joinSubjects(pieces: Piece[]): undefined {
-  for (let at = pieces.length - 2; at > 0; at -= 1) {
-    const [piece, next] = [pieces[at]!, pieces[at + 1]!];
-    if (piece.joiner === '' || piece.joiner === 'and' || next.joiner !== 'and' || next.mark !== '') continue;
-    const opensWithSet = next.items.slice(1, 3).some((item) => keyOf(item, 'unit') !== undefined);
-    const isSet = piece.items.every(
-      (item) =>
-        item.text === piece.joiner || isWord(item, 'the', 'both') || keyOf(item, 'unit') !== undefined,
-    );
-    if (!isSet || !opensWithSet || piece.items.every((item) => keyOf(item, 'unit') === undefined)) continue;
-    pieces.splice(at, 2, { ...piece, items: [...piece.items, ...next.items] });
-  }
-}
-
-/** Thrown in between a set and its verb: "with 979 cd/m²", "a fine set with a backlight behind it". */
-function isThrownIn({ items, mark, joiner }: Piece, isFirst: boolean): boolean {
-  if (hasVerb(items)) return false;
-  if (!isFirst) return mark === '' && isWord(items[0], 'with', 'of', 'and') && !items.some(isAnchor);
-  const numbered = isWord(items[0], 'with', 'at') && items.some(({ number }) => number !== undefined);
-  const named = isWord(items[0], 'a', 'an', 'our', 'still') && joiner === '' && !items.some(isAnchor);
-  return mark === ',' && (numbered || named);
-}
-
-/** "…, and the Thrift, with 979 cd/m², is the brightest": a set and its verb are one statement across what stands between. */
-function joinAcross(pieces: Piece[]): undefined {
-  for (let at = pieces.length - 3; at >= 0; at -= 1) {
-    const set = pieces[at]!;
-    if (!isOnlySet(set)) continue;
-    let end = at + 1;
-    while (end < at + 4 && pieces[end] && isThrownIn(pieces[end]!, end === at + 1)) end += 1;
-    const after = pieces[end];
-    if (end === at + 1 || !after || after.mark !== ',' || after.joiner !== '') continue;
-    if (!hasVerb(after.items.slice(0, 2)) && keyOf(after.items[0], 'verb') === undefined) continue;
-    const items = pieces.slice(at, end + 1).flatMap((piece) => piece.items);
-    pieces.splice(at, end + 1 - at, { ...set, items });
-  }
-}
-
-/** "The worst step (full white) lands at 4.7": an aside that claims nothing does not part subject and verb. */
-function joinAsides(pieces: Piece[]): undefined {
-  for (let at = pieces.length - 2; at > 0; at -= 1) {
-    const [before, aside, after] = [pieces[at - 1]!, pieces[at]!, pieces[at + 1]!];
-    if (aside.mark !== '(' || after.mark !== ')' || after.joiner !== '') continue;
-    // "…, where the Plain (the one occasion on which I envied its owner) still keeps 71 %"
-    if (aside.items.length > (isOnlySet(before) ? 12 : 4)) continue;
-    if (aside.items.some(isAnchor) || hasVerb(before.items) || !hasVerb(after.items.slice(0, 2))) continue;
-    pieces.splice(at - 1, 3, { ...before, items: [...before.items, ...aside.items, ...after.items] });
-  }
 }
 
 /**
@@ -227,11 +159,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     current.push(item);
   }
   cut('', '');
-  if (pieces.length > 1) {
-    joinSubjects(pieces);
-    joinAsides(pieces);
-    joinAcross(pieces);
-  }
+  joinPieces(pieces);
   const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];

@@ -1,6 +1,5 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
-import type { AxisSpan } from './axis.ts';
 import { type Carry, carriedConditions } from './carry.ts';
 import { isConditional } from './conditional.ts';
 import { settleEllipsis } from './ellipticUnits.ts';
@@ -15,6 +14,7 @@ import { sharesOf, takeShare } from './respectively.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
 import { isPatchOfBoth, patchOf, settleScreenShares, windowOfList } from './screenShare.ts';
+import { seatOf } from './seat.ts';
 import { settleAxes } from './settleAxes.ts';
 import { settleBareSizes } from './sizes.ts';
 import { markStates, partStates, speaksOfAdjusted } from './states.ts';
@@ -294,35 +294,6 @@ function settingOf({ sentence, items }: Scene): Item | undefined {
     if (setting) return setting;
   }
   return unkeptSettingAt(sentence, 0);
-}
-
-const onwards = ['on', 'onwards', 'onward', 'up', 'upwards', 'out', 'outwards', 'and'];
-
-/** "From 45 degrees it keeps 70 % of its light", "blooming is obvious from 45 degrees": where one sits, and no stretch of angles. */
-function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): number | undefined {
-  if (items.some((item) => keyOf(item, 'topic') !== undefined)) return from ?? seatTaken(items, words[0], to);
-  const opens = items.indexOf(words[0]);
-  const leads = opens >= 0 && opens <= 1 && isWord(words[0], 'from');
-  const last = items.indexOf(words.at(-1)!);
-  const goesOn = items.slice(1, last + 2).some((item) => isWord(item, ...onwards));
-  const keeps = items.some((item) => ['keep', 'lose'].includes(keyOf(item, 'verb') ?? ''));
-  return leads && to === undefined && keeps && !goesOn ? from : undefined;
-}
-
-/** "Shuffle round to 45 degrees and it shows no blooming", "move out to 60 degrees": where one goes to sit. */
-function seatTaken(
-  items: readonly Item[],
-  first: Item | undefined,
-  to: number | undefined,
-): number | undefined {
-  const at = first ? items.indexOf(first) : -1;
-  const lead = items.slice(0, at);
-  const goes = lead.some((item) =>
-    isWord(item, 'shuffle', 'move', 'walk', 'step', 'shift', 'slide', 'go', 'sit', 'swing', 'wander'),
-  );
-  return goes && at <= 4 && lead.some((item) => isWord(item, 'round', 'over', 'out', 'across'))
-    ? to
-    : undefined;
 }
 
 /** Angle, window, level and room last to the sentence's end; so does what an earlier clause named. */

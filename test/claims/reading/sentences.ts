@@ -23,8 +23,10 @@ import { pairedLists } from './sentences/pairedLists.ts';
 import { pairs } from './sentences/pairs.ts';
 import { parallel } from './sentences/parallel.ts';
 import { patchesAndBareNumbers } from './sentences/patchesAndBareNumbers.ts';
+import { placesTakenUp } from './sentences/placesTakenUp.ts';
 import { ports } from './sentences/ports.ts';
 import { prices } from './sentences/prices.ts';
+import { promises } from './sentences/promises.ts';
 import { ranked } from './sentences/ranked.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { scores } from './sentences/scores.ts';
@@ -53,6 +55,8 @@ export const sentences: readonly SentenceRow[] = [
   ...directions,
   ...disowned,
   ...distances,
+  ...promises,
+  ...placesTakenUp,
   ...takenUp,
   ...echoes,
   ...facts,

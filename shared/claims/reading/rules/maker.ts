@@ -13,8 +13,10 @@ import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { factConditions, opOf } from './factCheck.ts';
 import { opposite } from './levelCount.ts';
+import { makerKey, promisedOp, sideOf } from './makersNumber.ts';
 import { readNearMiss, readShareOfPromise, readShareOfQuoted, readShortfall, shortBy } from './promise.ts';
 import { saidBefore } from './saidBefore.ts';
+import { readWhatIsClaimed } from './whatIsClaimed.ts';
 
 /** "Orrinvale claims 1,000 nits", "and we got there". */
 export function readMakerClaims(scene: Scene, findings: Findings): undefined {
@@ -285,15 +287,6 @@ function isWritersOwn({ items }: Scene, number: Item, maker: Item | undefined): 
   );
 }
 
-/** On which side of its number a promise is kept: 15 ms of lag by no more, 1,000 nits by no less. */
-function promisedOp({ better }: Quantity): '<=' | '>=' {
-  return better === 'lower' ? '<=' : '>=';
-}
-
-function sideOf(op: BoundOp): 'under' | 'over' {
-  return op.startsWith('<') ? 'under' : 'over';
-}
-
 /** "Exceeds the maker's figure" is over it, "beats" it better than it; "meets" it keeps it. */
 function answerOp(answer: Item, promised: '<=' | '>='): BoundOp {
   if (isWord(answer, 'exceeds')) return '>';
@@ -313,71 +306,6 @@ function subjectOrBefore(scene: Scene, item: Item): Subject {
   if (!said || said.id.startsWith('fact:') || said.dimension === '') return subject;
   Object.assign(number, { dimension: said.dimension, unit: said.unit });
   return settled(said.id, '', []);
-}
-
-/** "It delivers what Nocthale claims": the number that was quoted just before, else nobody knows which one. */
-function readWhatIsClaimed(
-  scene: Scene,
-  findings: Findings,
-  makerItem: Item | undefined,
-  saying: Item | undefined,
-): boolean {
-  const what = scene.items.find((item) => isWord(item, 'what') && makerItem && item.index < makerItem.index);
-  if (what && saying && readAsPromised(scene, findings, what, saying)) return true;
-  if (!what || !saying || saying.index < what.index || scene.items.some(({ number }) => number)) return false;
-  const verb = scene.items.find(
-    (item) =>
-      item.index < what.index &&
-      (keyOf(item, 'verb') === 'reach' || isWord(item, 'meets', 'keeps', 'fulfils', 'offers')),
-  );
-  if (!verb) return false;
-  const { claimed } = scene.carry;
-  const words = [verb, what, makerItem, saying];
-  const subject = subjectOf(scene, claimed?.key.startsWith('peak') ? 'luminance' : undefined);
-  if (!claimed || !isSettled(subject) || subject.quantity.id !== claimed.key) {
-    refuse(findings, scene, 'maker', 'the words do not say which of the maker’s numbers is meant', words);
-    return true;
-  }
-  const denied = scene.items.some((item) => item.index < what.index && keyOf(item, 'negation') !== undefined);
-  const promised = promisedOp(subject.quantity);
-  const operand = operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, sideOf(promised)));
-  const bound = { operand, op: denied ? opposite[promised] : promised, x: claimed.x, unit: claimed.unit };
-  propose(findings, scene, 'maker', { kind: 'bound', bounds: [bound] }, words);
-  return true;
-}
-
-/** "Lag is 9.6 ms, which is exactly what Orrinvale promises": the maker promises the number that was just stated. */
-function readAsPromised(scene: Scene, findings: Findings, what: Item, saying: Item): boolean {
-  const said = scene.previous?.said?.at(-1);
-  const own = said?.kind === 'value' && said.operand.type === 'quantity' && !said.negated ? said : undefined;
-  const is = isWord(scene.items[0], 'which') && isWord(scene.items[1], 'is', 'was', "'s");
-  const plain = scene.items
-    .slice(2, scene.items.indexOf(what))
-    .every((item) => isWord(item, 'exactly', 'just', 'precisely') || keyOf(item, 'hedge') === 'exactly');
-  if (own?.operand.type !== 'quantity' || !is || !plain || scene.items.some(({ number }) => number))
-    return false;
-  const { stated } = own;
-  const check = {
-    kind: 'fact' as const,
-    key: makerKey(scene, own.operand.id),
-    op: '=' as const,
-    x: stated.x,
-    stated,
-    ...(stated.unit && { unit: stated.unit }),
-    by: 'maker',
-    conditions: factConditions(scene),
-  };
-  propose(findings, scene, 'maker', check, [...scene.items.slice(1, scene.items.indexOf(saying) + 1)]);
-  return true;
-}
-
-/** The key under which the maker's number is kept: the quantity's own, or without its diagram or window. */
-export function makerKey(scene: Scene, id: string, of = splitVariant(scene.unit).unit): string {
-  const unit = scene.context.units.find((entry) => entry.id === (of ?? scene.context.own));
-  const shorter = id.replace(/\.(?:xy|uv|native)$/, '');
-  // A maker's cd/m² are the peak, under whatever heading they are quoted.
-  const peak = id === 'white' ? 'peak' : id;
-  return [id, shorter, peak].find((key) => unit?.facts.includes(key)) ?? id;
 }
 
 /** "Veltrane claims 1,000 nits for the Plain and delivers": measured on the set that was promised. */

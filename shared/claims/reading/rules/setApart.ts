@@ -10,7 +10,7 @@ import { tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
 import { otherOperand } from './compare.ts';
 import { factConditions } from './factCheck.ts';
-import { makerKey } from './maker.ts';
+import { makerKey } from './makersNumber.ts';
 
 /** "Its lag is within 2 ms of the Umbra's": no farther from the other number than so much, on either side. */
 export function readSetApart(scene: Scene, findings: Findings): undefined {

@@ -1,18 +1,7 @@
 import type { SentenceRow } from './row.ts';
 
-/** Words that take up what stands before: that set, that angle, the promise, a unit or a topic that is not said again. */
+/** Words that take up what stands before: that set, a unit or a topic that is not said again. */
 export const takenUp: readonly SentenceRow[] = [
-  [
-    'The Umbra averages 2.1. On that set the error is visible from 80 % upwards.',
-    'value grey.de2000 average {nocthale} = 2.1 [2.05, 2.15]',
-    'onset grey.de2000 {nocthale} over 3 from 80 included',
-  ],
-  [
-    'Its lag is 8.7 ms, and Orrinvale says 8. The Umbra’s is nearly twice the Plain’s, and we like it.',
-    'value lag = 8.7 [8.65, 8.75]',
-    'fact lag = 8 by maker',
-    'ratio lag {nocthale} : lag {veltrane} = 2 [1.8, 2)',
-  ],
   [
     "Lag is 9.6 milliseconds. The Plain's slower at 11.8.",
     'value lag = 9.6 [9.55, 9.65]',
@@ -30,12 +19,6 @@ export const takenUp: readonly SentenceRow[] = [
     'ratio power.sdr : power.sdr {veltrane} = 2 [1.8, 2.2]',
   ],
   [
-    "Blue is oversaturated by 4%. Its hue turns by 4.5 degrees, and cyan's by six.",
-    'value sweep.blue.saturation average = 4 [3.5, 4.5]',
-    'value sweep.blue.hue average = 4.5 [4.45, 4.55] either side',
-    'value sweep.cyan.hue average = 6 [5.5, 6.5] either side',
-  ],
-  [
     "The Hearth's greys lean to green. The Plain errs the other way, towards red.",
     'direction grey.tint average ≥50 ≤100 green',
     'direction grey.tint average ≥50 ≤100 {veltrane} red',
@@ -47,21 +30,9 @@ export const takenUp: readonly SentenceRow[] = [
     'direction grey.tint average ≥50 ≤100 {nocthale} blue obvious',
   ],
   [
-    "Blooming is obvious. The Plain shows none at all, and the Umbra's is faint on axis but distracting from 45 degrees.",
-    'observed blooming 2–4',
-    'observed blooming 0–0 {veltrane}',
-    'observed blooming 3–4 {angle 45, nocthale}',
-  ],
-  [
     'I saw flicker on the Plain. I never saw any on the Hearth.',
     'observed flicker 1–4 {veltrane}',
     'observed flicker 0–0',
-  ],
-  [
-    'Veltrane promises 900 nits and delivers. HDR power draw is 117 W.',
-    'fact peak = 900 by maker {veltrane}',
-    'bound peak max {veltrane} >= 900',
-    'unproven',
   ],
   [
     'The greys lean towards green. The Nocthale leans towards blue as well; with an average error of 2.6 it may nevertheless be called accurate.',
@@ -81,11 +52,6 @@ export const takenUp: readonly SentenceRow[] = [
     'It has four HDMI 2.1 ports. The Plain gives you two of those.',
     'fact hdmi.count.2.1 = 4',
     'fact hdmi.count.2.1 = 2 {veltrane}',
-  ],
-  [
-    "Our best reading was 1,764 nits, in a 10% window. Shrink that to 2% and you're still looking at about 1,700.",
-    'value peak at 10 {window 10} = 1764 [1763.5, 1764.5]',
-    'value peak at 2 {window 2} = 1700 [1615, 1785]',
   ],
   [
     'Against the Plain, the Hearth is a third brighter. Against the Umbra? More than twice as bright.',
@@ -114,18 +80,6 @@ export const takenUp: readonly SentenceRow[] = [
     'direction grey.tint at 100 {nocthale} red mild',
   ],
   [
-    'The worst step is 4.1. Below 80% nothing is visible. From 90% up, it is.',
-    'value grey.de2000 max = 4.1 [4.05, 4.15]',
-    'bound grey.de2000 max <80 <= 3',
-    'onset grey.de2000 over 3 from 90 included',
-  ],
-  [
-    'We measured 912 nits in a 10 % window. With the whole screen white that falls to 548 nits. At 50 % of the area it manages 705 nits.',
-    'value peak at 10 {window 10} = 912 [911.5, 912.5]',
-    'value peak at 100 {window 100} = 548 [547.5, 548.5]',
-    'value peak at 50 {window 50} = 705 [704.5, 705.5]',
-  ],
-  [
     'Native contrast is 4,720:1. That beats the Umbra, at 4,140:1, and it is about four times what the Plain offers.',
     'value contrast.native = 4720 [4715, 4725]',
     'order contrast.native higher ahead of nocthale-umbra-55',
@@ -138,28 +92,9 @@ export const takenUp: readonly SentenceRow[] = [
     'value grey.de2000 at 100 = 5.1 [5.05, 5.15]',
   ],
   [
-    'The error becomes visible from 60 % upwards. The Umbra is worse, with an average of 4.0. Its greys are obviously blue. The Plain leans red instead.',
-    'onset grey.de2000 over 3 from 60 included',
-    'order grey.de2000 average {nocthale} higher ahead of orrinvale-hearth-55',
-    'value grey.de2000 average {nocthale} = 4 [3.95, 4.05]',
-    'direction grey.tint average ≥50 ≤100 {nocthale} blue obvious',
-    'direction grey.tint average ≥50 ≤100 {veltrane} red',
-  ],
-  [
     'In the xy diagram the Umbra covers 96.4 % of P3. No set here covers more of BT.2020 than the Umbra does.',
     'value coverage.p3.xy {nocthale} = 96.4 [96.35, 96.45]',
     'order coverage.bt2020.xy {nocthale} higher best',
-  ],
-  [
-    'Seen from 45 degrees the Hearth keeps about half its light. The Plain keeps 71 % there. At 60 degrees the Plain is the best of the three for brightness.',
-    'value angle.luminance at 45 {angle 45} = 50 [45, 55]',
-    'value angle.luminance at 45 {angle 45, veltrane} = 71 [70.5, 71.5]',
-    'order angle.luminance at 60 {angle 60, veltrane} higher best',
-  ],
-  [
-    'At 45 degrees the Hearth keeps 48% of its brightness. The Plain, from the same seat, keeps 74%.',
-    'value angle.luminance at 45 {angle 45} = 48 [47.5, 48.5]',
-    'value angle.luminance at 45 {angle 45, veltrane} = 74 [73.5, 74.5]',
   ],
   [
     "The Hearth's input lag is 9.6 ms, against 11.4 ms on the Umbra and 17.8 ms on the Plain. The panel runs at up to 144 Hz. Its built-in loudspeakers reach 86 decibels.",
@@ -184,11 +119,6 @@ export const takenUp: readonly SentenceRow[] = [
     'ratio peak max {nocthale} : peak max < 0.5',
   ],
   [
-    'At 45 degrees the Hearth keeps 61%. At the same angle the Plain drops to 39%.',
-    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
-    'value angle.luminance at 45 {angle 45, veltrane} = 39 [38.5, 39.5]',
-  ],
-  [
     'It has four HDMI sockets. The Plain also has four, though only two of them are HDMI 2.1, and the Umbra makes do with three.',
     'fact hdmi.count = 4',
     'fact hdmi.count = 4 {veltrane}',
@@ -209,13 +139,6 @@ export const takenUp: readonly SentenceRow[] = [
     'fact hdmi.count.2.1 = 2',
     'fact hdmi.count = 4',
   ],
-  [
-    'Orrinvale quotes 700 nits. Veltrane, mind you, promises 1,200 nits, and the Plain gets there.',
-    'fact peak = 700 by maker',
-    'fact peak = 1200 by maker {veltrane}',
-    'bound peak max {veltrane} >= 1200',
-  ],
-  ['Orrinvale quotes 700 nits. The Plain gets there.', 'fact peak = 700 by maker', 'unproven'],
   [
     'Blooming is faint on the Plain. Nobody could see any on the Hearth.',
     'observed blooming 1–1 {veltrane}',
@@ -248,10 +171,6 @@ export const takenUp: readonly SentenceRow[] = [
     'value uniformity.grey50 {level grey50} = 24 [23.5, 24.5]',
   ],
   [
-    'The average error is 2.8. From 70 % grey upwards it shows.',
-    'value grey.de2000 average = 2.8 [2.75, 2.85]',
-  ],
-  [
     'White uniformity is 12.4%. That still beats the Plain, and it leaves the Umbra, with 28.7% on white, eating dust.',
     'value uniformity.white {level white} = 12.4 [12.35, 12.45]',
     'order uniformity.white {level white} lower ahead of veltrane-plain-50 nocthale-umbra-55',
@@ -268,19 +187,8 @@ export const takenUp: readonly SentenceRow[] = [
     'opinion',
     'unproven',
   ],
-  ['Errors stay under 3 up to 60%. Above that line they show.', 'bound grey.de2000 max ≤60 < 3'],
   ['Blooming, then. The Plain is bright, and the Hearth has none.', 'opinion', 'observed blooming 0–0'],
   ['The greys are green. The Plain is blue in the catalogue.', 'direction grey.tint average ≥50 ≤100 green'],
-  [
-    'Veltrane promises 900 nits. It costs £629.',
-    'fact peak = 900 by maker {veltrane}',
-    'fact price = 629 {veltrane}',
-  ],
-  [
-    "Blue's hue is 3 degrees off. The Plain's tint is obviously blue.",
-    'value sweep.blue.hue average = 3 [2.5, 3.5] either side',
-    'direction grey.tint average ≥50 ≤100 {veltrane} blue obvious',
-  ],
   ['The Umbra costs £1,799. The speakers need another 300.', 'fact price = 1799 {nocthale}'],
   [
     'In xy the Hearth covers 93 % of P3. The Plain covers more of P3; the Umbra stops at 86.3 % in xy.',
@@ -314,7 +222,6 @@ export const takenUp: readonly SentenceRow[] = [
     'value grey.de2000 average = 2.2 [2.15, 2.25]',
   ],
   ['The lag is 9.6 ms. The Umbra is no better.', 'value lag = 9.6 [9.55, 9.65]'],
-  ['Nothing is visible below 80%. From 90% upwards it is hot.', 'bound grey.de2000 max <80 <= 3'],
   ['The Hearth has four HDMI ports. The Plain has two of them facing the wall.', 'fact hdmi.count = 4'],
   ['The Hearth has four HDMI ports. Two of them face the wall.', 'fact hdmi.count = 4'],
   [
@@ -327,11 +234,6 @@ export const takenUp: readonly SentenceRow[] = [
     'value standby = 0.5 [0.45, 0.55]',
     'ratio standby {veltrane} : standby = 2 [1.8, 2.2]',
     'unproven',
-  ],
-  [
-    'At 45 degrees it keeps 61%. The Plain loses 30% there.',
-    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
-    'value angle.luminance at 45 {angle 45, veltrane} = 70 [69.5, 70.5]',
   ],
   [
     'The warranty runs for two years. The Plain gives you 4 HDMI ports.',
@@ -348,29 +250,14 @@ export const takenUp: readonly SentenceRow[] = [
     'observed blooming 0–0',
   ],
   [
-    'The average is 3.6. It is visible from 20 to 40%, but from 50% upwards nothing rises above 3.',
-    'value grey.de2000 average = 3.6 [3.55, 3.65]',
-    'bound grey.de2000 min ≥20 ≤40 > 3',
-    'bound grey.de2000 max ≥50 <= 3',
-  ],
-  [
     "The Hearth's lag is 9.6 ms. The Plain takes 21.6 ms.",
     'value lag = 9.6 [9.55, 9.65]',
     'value lag {veltrane} = 21.6 [21.55, 21.65]',
   ],
   [
-    'The average grey error is 2.8. From 70 % grey upwards it shows.',
-    'value grey.de2000 average = 2.8 [2.75, 2.85]',
-  ],
-  [
     'After adjustment the average was 0.8. The banding was gone too.',
     'value grey.de2000 average {stage adjusted} = 0.8 [0.75, 0.85]',
     'observed banding 0–0 {stage adjusted}',
-  ],
-  [
-    'Orrinvale claims 96% of P3. I measured 95.7% in xy, so call that honest rounding.',
-    'fact coverage.p3.xy = 96 by maker',
-    'value coverage.p3.xy = 95.7 [95.65, 95.75]',
   ],
   [
     "The Hearth's average error is 2.8 and the Plain's 3.0. The Umbra's is lower than either.",
@@ -417,11 +304,6 @@ export const takenUp: readonly SentenceRow[] = [
     'ratio fact.refresh : fact.refresh {veltrane} = 2 [1.8, 2.2]',
   ],
   [
-    'In HDR it reaches 549 nits. In a ten per cent window. Orrinvale promises 550.',
-    'value peak max {signal HDR} = 549 [548.5, 549.5]',
-    'fact peak = 550 by maker',
-  ],
-  [
     "We measured 11.3 ms on the Plain. Of the three it's the Hearth that's the quickest. It's three decibels quieter than the Plain.",
     'unproven',
     'unproven',
@@ -432,11 +314,6 @@ export const takenUp: readonly SentenceRow[] = [
     'The lag is 11.3 ms on the Hearth, and the Plain takes 18.6.',
     'value lag = 11.3 [11.25, 11.35]',
     'value lag {veltrane} = 18.6 [18.55, 18.65]',
-  ],
-  [
-    "From 45 degrees the Plain's blooming is obvious, and the Hearth shows none.",
-    'observed blooming 2–4 {angle 45, veltrane}',
-    'observed blooming 0–0 {angle 45}',
   ],
   [
     "Native contrast reaches 4,880:1, from a full white of 300 nits, and is thus about four and a half times the Plain's.",
@@ -458,18 +335,6 @@ export const takenUp: readonly SentenceRow[] = [
     'difference peak at 100 {window 100} : peak at 100 {veltrane, window 100} = 7 [6.5, 7.5]',
   ],
   ['Then we turned to the Umbra. It reaches 900 nits.', 'value peak max {nocthale} = 900 [877.5, 922.5]'],
-  [
-    'Orrinvale promises 500 nits; in a 10% window we measured 336, a quarter short of the claim.',
-    'fact peak = 500 by maker',
-    'value peak at 10 {window 10} = 336 [335.5, 336.5]',
-    'ratio peak at 10 {window 10} : fact.peak = 0.75 [0.725, 0.775]',
-  ],
-  [
-    "The Hearth's peak was measured at 1,882 cd/m² in a 1 % window, at 1,666 in one of 10 % and at 331 across the full screen.",
-    'value peak at 1 {window 1} = 1882 [1881.5, 1882.5]',
-    'value peak at 10 {window 10} = 1666 [1665.5, 1666.5]',
-    'value peak at 100 {window 100} = 331 [330.5, 331.5]',
-  ],
   [
     'Larger households may prefer the 65-inch version of the Hearth, which is listed at £2,149 and weighs 21.3 kg.',
     'fact price = 2149 {variantInches 65}',

@@ -1,0 +1,45 @@
+import type { SentenceRow } from './row.ts';
+
+/** What a maker promises, and words that take its number up: "gets there", "93 % of the promise". */
+export const promises: readonly SentenceRow[] = [
+  [
+    'Its lag is 8.7 ms, and Orrinvale says 8. The Umbra’s is nearly twice the Plain’s, and we like it.',
+    'value lag = 8.7 [8.65, 8.75]',
+    'fact lag = 8 by maker',
+    'ratio lag {nocthale} : lag {veltrane} = 2 [1.8, 2)',
+  ],
+  [
+    'Veltrane promises 900 nits and delivers. HDR power draw is 117 W.',
+    'fact peak = 900 by maker {veltrane}',
+    'bound peak max {veltrane} >= 900',
+    'unproven',
+  ],
+  [
+    'Orrinvale quotes 700 nits. Veltrane, mind you, promises 1,200 nits, and the Plain gets there.',
+    'fact peak = 700 by maker',
+    'fact peak = 1200 by maker {veltrane}',
+    'bound peak max {veltrane} >= 1200',
+  ],
+  ['Orrinvale quotes 700 nits. The Plain gets there.', 'fact peak = 700 by maker', 'unproven'],
+  [
+    'Veltrane promises 900 nits. It costs £629.',
+    'fact peak = 900 by maker {veltrane}',
+    'fact price = 629 {veltrane}',
+  ],
+  [
+    'Orrinvale claims 96% of P3. I measured 95.7% in xy, so call that honest rounding.',
+    'fact coverage.p3.xy = 96 by maker',
+    'value coverage.p3.xy = 95.7 [95.65, 95.75]',
+  ],
+  [
+    'In HDR it reaches 549 nits. In a ten per cent window. Orrinvale promises 550.',
+    'value peak max {signal HDR} = 549 [548.5, 549.5]',
+    'fact peak = 550 by maker',
+  ],
+  [
+    'Orrinvale promises 500 nits; in a 10% window we measured 336, a quarter short of the claim.',
+    'fact peak = 500 by maker',
+    'value peak at 10 {window 10} = 336 [335.5, 336.5]',
+    'ratio peak at 10 {window 10} : fact.peak = 0.75 [0.725, 0.775]',
+  ],
+];
