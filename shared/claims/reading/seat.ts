@@ -4,7 +4,7 @@ import type { Scene } from './scene.ts';
 
 const onwards = ['on', 'onwards', 'onward', 'up', 'upwards', 'out', 'outwards', 'and'];
 
-/** "From 45 degrees it keeps 70 % of its light", "blooming is obvious from 45 degrees": where one sits, and no stretch of angles. */
+/** "From 45 degrees it keeps 70 % of its light", "blooming is obvious from 45 degrees": where one sits, in degrees off axis, and no stretch of angles. */
 export function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): number | undefined {
   if (items.some((item) => keyOf(item, 'topic') !== undefined)) return from ?? seatTaken(items, words[0], to);
   const opens = items.indexOf(words[0]);
@@ -15,7 +15,7 @@ export function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): 
   return leads && to === undefined && keeps && !goesOn ? from : undefined;
 }
 
-/** "Shuffle round to 45 degrees and it shows no blooming", "move out to 60 degrees": where one goes to sit. */
+/** "Shuffle round to 45 degrees and it shows no blooming", "move out to 60 degrees": where one goes to sit, in degrees off axis. */
 function seatTaken(
   items: readonly Item[],
   first: Item | undefined,

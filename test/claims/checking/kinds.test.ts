@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { JudgingBench } from '../../../shared/claims/index.ts';
+import { pqEotf } from '../../../shared/colour/transfer/pq.ts';
 import type { FactCheck, OrderCheck } from '../../../shared/contract/check.ts';
 import { benchWith, judged, named, number, quantity } from '../../fixtures/checks.ts';
 import {
@@ -253,6 +255,45 @@ describe('direction', () => {
     expect(direction('sweep.red.saturation', 'on-target', made(-3))).toBe('holds');
     expect(direction('sweep.red.saturation', 'under', made(-3))).toBe('breaks');
     expect(direction('sweep.red.saturation', 'under', made(-5.1))).toBe('close');
+  });
+
+  it('asks of a roll-off both what the curve does and from where', () => {
+    // The luminance of each level by SMPTE ST 2084; above the knee the set gives less, or no more at all.
+    const curve = (above: (level: number) => number) =>
+      benchOf([
+        hearthWith([
+          run(
+            'hdr-greys',
+            { ...hdrRun, title: 'HDR greys' },
+            Array.from({ length: 11 }, (_, at) => at * 10).map((stimulus, row) => ({
+              row: row + 1,
+              series: 'greyscale' as const,
+              stimulus,
+              x: 0.3127,
+              y: 0.329,
+              Y: stimulus <= 60 ? Math.max(0.001, pqEotf(stimulus / 100)) : above(stimulus),
+            })),
+          ),
+        ]),
+      ]);
+    const knee = pqEotf(0.6) * 1.2;
+    const clipping = curve(() => knee);
+    const rolling = curve((level) => knee * (1 + (level - 70) / 100));
+    const said = (name: string, from: number, bench: JudgingBench) =>
+      judged(
+        {
+          kind: 'direction',
+          operand: quantity('eotf.rolloff', { stat: 'scalar' }, { signal: 'HDR10' }),
+          name,
+          from: number(from, 0.5, { unit: '%' }),
+        },
+        bench,
+      );
+    expect(said('clips', 70, clipping).verdict).toBe('holds');
+    expect(said('clips', 80, clipping)).toMatchObject({ verdict: 'breaks', probability: null });
+    expect(said('rolls-off', 70, clipping).verdict).toBe('breaks');
+    expect(said('rolls-off', 70, rolling).verdict).toBe('holds');
+    expect(said('rolls-off', 60, rolling).reason).toContain('the text says from 60 %');
   });
 
   it('wants a colour temperature outside 200 K and outside its uncertainty', () => {

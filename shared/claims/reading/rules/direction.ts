@@ -135,7 +135,7 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
   return true;
 }
 
-/** "It tracks PQ up to 70 % and clips there": at the level where the clause before ends. */
+/** "It tracks PQ up to 70 % and clips there": the level where the clause before ends, in % stimulus. */
 function levelTakenUp({ items, previous }: Scene, word: Item): number | undefined {
   if (!isWord(items[items.indexOf(word) + 1], 'there') || !previous) return undefined;
   const [before, other] = previous.axes.filter(({ kind, tone }) => kind === 'stimulus' && !tone);
