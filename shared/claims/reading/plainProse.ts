@@ -1,6 +1,7 @@
 import { type Carry, carriedConditions, sectionUnit } from './carry.ts';
-import { type Item, isWord, type MeaningKind, type NumberPhrase } from './items.ts';
+import { type Item, isWord, type MeaningKind } from './items.ts';
 import { mark, meets, needBits, type Signs, signsOfItems, unmark } from './needs.ts';
+import { countsThings } from './plainTalk.ts';
 import { isPortCount } from './portCount.ts';
 import { rules } from './rules/index.ts';
 import { saysExtreme } from './selector.ts';
@@ -63,9 +64,29 @@ function signsOfSentence(items: readonly Item[], carry: Carry, own: string): Sig
   return signs;
 }
 
-/** "Three weeks", "an hour", "one after another": no measurement, and no version in digits either. */
-function isPassedOver({ role, dimension, spelled }: NumberPhrase): boolean {
-  return role === 'ignored' && (spelled || dimension === 'calendar' || dimension === 'hours');
+/** Plurals that may be the sets, or of them */
+const ofSets = [
+  ...[
+    'sets',
+    'televisions',
+    'tvs',
+    'screens',
+    'panels',
+    'models',
+    'rivals',
+    'makers',
+    'others',
+    'contenders',
+  ],
+  ...['samples', 'units', 'sizes', 'halves', 'errors', 'points', 'results', 'figures', 'places'],
+];
+
+/** "Three weeks", "an hour", "two colleagues": no measurement, and no version in digits either. */
+function isPassedOver({ number }: Item, next: Item | undefined): boolean {
+  const { role, dimension, spelled, outOf } = number!;
+  if (role === 'ignored') return spelled || dimension === 'calendar' || dimension === 'hours';
+  const isCount = role === undefined && spelled && dimension === '' && outOf === undefined;
+  return isCount && countsThings(next) && !isWord(next, ...ofSets);
 }
 
 function leavesNothing(item: Item): boolean {
@@ -92,8 +113,10 @@ export function isIdle(items: readonly Item[], carry: Carry, own: string): boole
   )
     return false;
   let hasWords = false;
-  for (const item of items) {
-    if ((item.number !== undefined && !isPassedOver(item.number)) || !leavesNothing(item)) return false;
+  for (let at = 0; at < items.length; at++) {
+    const item = items[at]!;
+    if ((item.number !== undefined && !isPassedOver(item, items[at + 1])) || !leavesNothing(item))
+      return false;
     // "It" takes up the statistic of the sentence before.
     if (carry.stat !== undefined && isWord(item, 'it', 'this', 'that')) return false;
     if (item.type !== 'mark') hasWords = true;

@@ -8,6 +8,8 @@ export function readSpelled(
 ): { x: number; place: number; next: number } | null {
   const decimals = leadingPoint(tokens, from);
   if (decimals) return decimals;
+  const dozen = dozenAt(tokens, from);
+  if (dozen) return dozen;
   let at = from;
   let total = 0;
   let group = 0;
@@ -66,6 +68,14 @@ export function readSpelled(
     at += 3;
   }
   return { x, place, next: at };
+}
+
+/** "a dozen", "half a dozen"; "dozens of" is no number. */
+function dozenAt(tokens: readonly Token[], from: number): { x: number; place: number; next: number } | null {
+  const isHalf = tokens[from]?.text === 'half';
+  const at = isHalf ? from + 1 : from;
+  if (!isArticle(tokens[at]) || tokens[at + 1]?.text !== 'dozen') return null;
+  return { x: isHalf ? 6 : 12, place: 1, next: at + 2 };
 }
 
 const naught: readonly string[] = ['oh', 'nought', 'naught', 'zero'];

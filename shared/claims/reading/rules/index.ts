@@ -75,6 +75,8 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
         kinds: ['saying', 'maker', 'makerWord', 'number', 'gotThere', 'fellShort'],
         words: ['short', 'shy', 'comes up', 'short of'],
       },
+      // A number, or one that was quoted before.
+      { kinds: ['number', 'claimed'], words: ['what'] },
     ],
   },
   {
@@ -211,7 +213,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       },
     ],
   },
-  { read: readNextRank, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['set'] }] },
+  {
+    read: readNextRank,
+    needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['set'] }, { kinds: ['saidBefore'] }],
+  },
   { read: readRankList, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept'] }] },
   {
     read: readRanks,
@@ -230,7 +235,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   },
   {
     read: readBetween,
-    needs: [{ words: ['between'] }, { kinds: ['set', 'pronoun'], words: ['other', 'others', 'rivals'] }],
+    needs: [
+      { words: ['between'] },
+      { kinds: ['unit', 'maker', 'rival'], words: ['other', 'others', 'rivals'] },
+    ],
   },
   { read: readWindowLost, needs: [{ kinds: ['verb'] }, { kinds: ['number'] }, { kinds: ['set'] }] },
   {
