@@ -140,8 +140,11 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     needs: [
       { kinds: ['number', 'multiple'] },
       {
-        kinds: ['comparative', 'equative', 'multiple', 'times', 'set'],
-        words: ['than', 'as', 'what', 'former', 'original', 'initial', 'previous'],
+        kinds: ['comparative', 'equative', 'multiple', 'times', 'standing', 'comparator'],
+        words: [
+          ...['than', 'as', 'of', 'by', 'what', 'former', 'original', 'initial', 'previous'],
+          ...['exceeds', 'surpasses', 'tops', 'leads', ...winning, ...losing],
+        ],
       },
       // A word that compares, what is compared, or a state of the set to compare with.
       {
