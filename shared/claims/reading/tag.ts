@@ -82,12 +82,19 @@ function usable(
     }
     if (tokens[at]!.kind === 'number') {
       if (length === 1) return false;
-      if (meaning.kind === 'level') return false;
+      // "At 50 % grey" is a step of the scale, "a 50 % grey field" a picture.
+      if (meaning.kind === 'level') return isField(tokens[at + length - 1]!);
       if (meaning.kind === 'resolution') return tokens[at + 1]!.glued || length > 2;
     }
     return true;
   };
   return meanings.every(fits) ? meanings : meanings.filter(fits);
+}
+
+const fields = /^(?:fields?|screens?|pictures?|rasters?|images?)$/;
+
+function isField({ text }: Token): boolean {
+  return fields.test(text);
 }
 
 function describesHue(tokens: readonly Token[], at: number): boolean {

@@ -46,7 +46,7 @@ export const planeWords: Readonly<Record<string, string>> = {
 /** Signals of the panel that uniformity and angle are measured with. */
 export const levelWords: Readonly<Record<string, string>> = {
   white: `on white; white screen; white field; on a white field; on a white screen; full white field; white uniformity; with a white field; with a white screen; on a full white field`,
-  grey50: `a grey picture; on grey; on mid grey; at mid grey; on 50 % grey; on [a] 50/fifty percent grey [field]; on [a] 50/fifty per cent grey [field]; grey field; mid grey field; grey screen; 50 % grey field; on a grey field; grey uniformity; 50 % grey; on a mid grey field; on a 50 % grey field; 50 percent grey; 50 per cent grey; on a grey screen; fifty percent grey`,
+  grey50: `50 % grey field/screen/picture/raster/image; 50/fifty percent grey screen/field/picture/raster/image; 50/fifty per cent grey screen/field/picture/raster/image; grey field/screen/picture of 50 %; grey field/screen/picture of 50/fifty percent; grey field/screen/picture of 50/fifty per cent; mid grey screen/picture/one; half grey; a grey picture; on grey; on mid grey; at mid grey; on 50 % grey; on [a] 50/fifty percent grey [field]; on [a] 50/fifty per cent grey [field]; grey field; mid grey field; grey screen; 50 % grey field; on a grey field; grey uniformity; 50 % grey; on a mid grey field; on a 50 % grey field; 50 percent grey; 50 per cent grey; on a grey screen; fifty percent grey`,
   black: `on black; black screen; black field; on a black field; on a black screen; black uniformity; with a black field`,
 };
 

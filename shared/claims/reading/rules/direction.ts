@@ -92,7 +92,8 @@ function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Said): bo
       'with',
       'metal',
     ) ||
-      keyOf(before, 'signal'))
+      // "The tone curve in HDR clips" is what the curve does.
+      (keyOf(before, 'signal') !== undefined && !/^(?:in|with|under|for) /.test(before!.text)))
   )
     return true;
   // "Patterns and clips", "we watched clips": what is played.

@@ -47,7 +47,9 @@ function comparesOrDeniesTwice(scene: Scene, topic: Item): Problem | undefined {
 function leavesDegreeOpen(scene: Scene): Problem | undefined {
   const { items } = scene;
   const harm = deniesHarm(scene);
-  if (harm && keyOf(harm, 'severity') === undefined) return { why: noDegree, words: [harm] };
+  // "Judder will not trouble you unless you go looking for it" says how much that is.
+  const isSought = items.some((item) => /^unless .*(?:look|hunt|search)/.test(keyOf(item, 'severity') ?? ''));
+  if (harm && !isSought && keyOf(harm, 'severity') === undefined) return { why: noDegree, words: [harm] };
   const vague = findPart(items, 'unmeasured');
   const isSaid = items.some(
     (entry) =>

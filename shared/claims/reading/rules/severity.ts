@@ -36,8 +36,7 @@ export function severityOf(clause: Scene, topic: Item, usedBefore: ReadonlySet<I
         isWord(scene.items[place - 1], 'we', 'i') &&
         scene.items.slice(0, place).some((word) => saysHowMuch(word) && word.index > topic.index)
       ) &&
-      // "No crush; banding: clearly visible"
-      !scene.sentence.slice(item.index, topic.index).some((mark) => isWord(mark, ';')),
+      !isPartedFrom(scene, item, topic),
   );
   const severities = scene.items.flatMap((item) => {
     const meaning = meaningOf(item, 'severity');
@@ -116,6 +115,16 @@ export function severityOf(clause: Scene, topic: Item, usedBefore: ReadonlySet<I
   return undefined;
 }
 
+/** "No crush; banding: clearly visible", "skies are not so lucky: there is obvious banding" */
+function isPartedFrom({ items, sentence }: Scene, denial: Item, topic: Item): boolean {
+  const between = sentence.slice(denial.index, topic.index);
+  const colon = between.find((mark) => isWord(mark, ':'));
+  return (
+    between.some((mark) => isWord(mark, ';')) ||
+    (colon !== undefined && items.some((item) => item.index > colon.index && saysHowMuch(item)))
+  );
+}
+
 /** "Noise was visible, banding showed itself only when I went looking": what is said between two topics is of the first. */
 function ownPart(items: readonly Item[], topic: Item): readonly Item[] {
   const key = keyOf(topic, 'topic');
@@ -128,10 +137,17 @@ function ownPart(items: readonly Item[], topic: Item): readonly Item[] {
     items.findLastIndex((item, place) => place > from && place < to && saysHowMuch(item));
   const end = after < 0 ? items.length : after;
   const own = saysOf(at, end);
-  if (own < 0) return items;
+  if (own < 0) return before < 0 ? items : items.slice(startOfOwn(items, before, at));
   const next = items.findIndex((item, place) => place > end && isOther(item));
   const goesOn = after >= 0 && saysOf(after, next < 0 ? items.length : next) >= 0;
   return items.slice(before < 0 ? 0 : saysOf(before, at) + 1, goesOn ? own + 1 : items.length);
+}
+
+/** "There is obvious banding, and football brings out a dirty screen": what was said before is not said of this too. */
+function startOfOwn(items: readonly Item[], before: number, topic: number): number {
+  const verb = items.findLastIndex((item, at) => at > before && at < topic && plays(item, 'showing'));
+  const joiner = items.findLastIndex((item, at) => at > before && at < verb && isWord(item, 'and', 'but'));
+  return joiner > 0 && verb - joiner > 1 ? joiner : 0;
 }
 
 function saysHowMuch(item: Item): boolean {

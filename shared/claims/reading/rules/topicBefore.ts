@@ -82,6 +82,11 @@ function isNoun(item: Item | undefined): boolean {
 
 /** "It's gone completely", "it has gone": what was seen before is seen no more. */
 function isGone({ items }: Scene): Item[] | undefined {
+  // "… visible as delivered, and gone after adjustment"
+  const [first, second, third] = items.filter((item) => item.type !== 'mark');
+  // "Gone from the Plain" is seen no more on another set.
+  const isOpening = isWord(first, 'and', 'but') && isWord(second, 'gone', 'is gone', 'are gone');
+  if (isOpening && !isWord(third, 'from')) return [second!];
   const at = items.findIndex((item) => isWord(item, 'it', 'they'));
   const rest = items.slice(at + 1, at + 5);
   const gone = rest.find((item) => isWord(item, ...goneWords));
