@@ -51,7 +51,9 @@ export function spreadOf(scene: Scene): Subject | undefined {
       / white screen$/.test(item.text) ||
       (isWord(item, 'white', 'grey') && isWord(scene.items[at + 1], 'screen', 'picture', 'image', 'raster')),
   );
-  if ((varies && (across || field || white)) || brightest)
+  // "White varies by 13 %"
+  const isWhite = varies !== undefined && isWord(scene.items[scene.items.indexOf(varies) - 1], 'white');
+  if ((varies && (across || field || white || isWhite)) || brightest)
     return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [varies ?? brightest]);
   const falls = scene.items.some(
     (item) =>

@@ -213,6 +213,7 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
     : numbers[0];
   if ((!multiple && !number) || (number?.number?.dimension === 'percent' && cellOf(scene))) return;
   const other0 = otherMention(scene);
+  const times = multiple?.item ?? timesOf(number);
   const before = scene.items.some((item) => isWord(item, 'than', 'as'));
   if (
     !comparative &&
@@ -221,8 +222,8 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
       (multiple || number?.number?.dimension === 'times' || number?.number?.dimension === 'percent')
     ) &&
     !((multiple ?? (number?.number?.dimension === 'times' ? number : undefined)) && equative) &&
-    !(multiple && hasTimesOwn(scene, multiple.item)) &&
-    setTakenUp(scene, multiple?.item ?? timesOf(number)) === undefined &&
+    !(times && hasTimesOwn(scene, times)) &&
+    setTakenUp(scene, times) === undefined &&
     !((multiple ?? number) && thanConditions(scene))
   )
     return;

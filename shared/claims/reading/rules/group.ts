@@ -63,7 +63,23 @@ export function groupNamed(scene: Scene): { n: number; items: Item[] } | undefin
       continue;
     return { n: number.x, items: [item] };
   }
-  return undefined;
+  return groupOfLead(scene);
+}
+
+/** "Of the three, the Hearth is the brightest": the lead serves the whole sentence. */
+function groupOfLead({ sentence }: Scene): { n: number; items: Item[] } | undefined {
+  const [lead, article, count] = sentence;
+  const { number } = count ?? {};
+  const leads =
+    isWord(lead, 'of', 'among', 'amongst') && isWord(article, 'the', 'these', 'those', 'our', 'all');
+  if (!leads || number?.dimension !== '' || number.x < 2 || number.x > 20) return undefined;
+  if (number.role !== undefined && number.role !== 'value' && number.role !== 'cohort') return undefined;
+  const next = sentence[3];
+  const isAlone =
+    next?.type === 'mark' || isWord(next, 'the', 'it', 'sets', 'televisions', 'tvs', 'models', 'screens');
+  return isAlone || keyOf(next, 'unit') !== undefined || keyOf(next, 'maker') !== undefined
+    ? { n: number.x, items: [] }
+    : undefined;
 }
 
 /** "than either rival", "than the other two": the sets that the review compares with, when there are two. */

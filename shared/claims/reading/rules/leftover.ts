@@ -97,6 +97,11 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
       )
     )
       refuse(findings, scene, 'leftover', 'the words do not say what the share is taken of', [item]);
+    else if (isUnreadExtreme(scene, findings, item))
+      refuse(findings, scene, 'leftover', 'the words do not say which sets, or levels, are compared', [
+        item,
+        scene.items.find((other) => other.index > item.index && keyOf(other, 'concept') !== undefined),
+      ]);
     else if (
       keyOf(item, 'superlative') &&
       scene.items.some((other) =>
@@ -105,6 +110,19 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     )
       refuse(findings, scene, 'leftover', 'no rule reads this comparison', [item]);
   }
+}
+
+/** "The Hearth has its largest error at 80 %": where no rule has made anything of the clause. */
+function isUnreadExtreme({ items, units }: Scene, { list }: Findings, item: Item): boolean {
+  const at = items.indexOf(item);
+  const isExtreme =
+    isWord(item, 'lowest', 'highest', 'largest', 'greatest', 'biggest', 'smallest') &&
+    isWord(items[at - 1], 'the', 'its', "'s") &&
+    units.length > 0;
+  if (!isExtreme || !items.slice(at + 1, at + 4).some((word) => keyOf(word, 'concept'))) return false;
+  const { start } = items[0]!;
+  const { end } = items.at(-1)!;
+  return !list.some(({ words }) => words.some((word) => word.start >= start && word.end <= end));
 }
 
 /** "Under 3, a limit that the Plain exceeds": said of another set in passing. */

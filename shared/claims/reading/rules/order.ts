@@ -7,6 +7,7 @@ import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { hasIt, readCoversMore, readHigher, readMoreSo, readWorse } from './aheadOfOwn.ts';
+import { readBestFigure } from './bestFigure.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { comparativeProblem, isMoreSo } from './comparativeProblem.ts';
@@ -34,6 +35,7 @@ function behindBut(scene: Scene, comparative: Item): Scene {
 export function readOrders(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
+    if (isWord(item, 'worst') && readBestFigure(scene, findings, item)) continue;
     if (readExtreme(scene, findings, item)) continue;
     const superlative = meaningOf(item, 'superlative');
     const comparative = meaningOf(item, 'comparative');

@@ -19,16 +19,34 @@ interface Place {
 function placesOf({ items }: Scene): Place[] {
   const starts = items.flatMap((item, at) => {
     const ordinal = keyOf(item, 'ordinal');
-    const isPlace =
-      (ordinal !== undefined || isWord(item, 'last')) && isWord(items[at + 1], 'in', 'for', 'on');
-    return isPlace ? [{ item, at, n: ordinal === undefined ? undefined : Number(ordinal) }] : [];
-  });
-  return starts.flatMap(({ item, at, n }, order) => {
-    const words = items.slice(at, starts[order + 1]?.at);
-    return words.slice(0, 6).some((word) => keyOf(word, 'concept') ?? isPrice(word))
-      ? [{ item, n, words }]
+    const isPlace = ordinal !== undefined || isWord(item, 'last');
+    // "Second place for peak luminance"
+    const end = isWord(items[at + 1], 'place', 'spot', 'position') ? at + 2 : at + 1;
+    const leads = isWord(items[end], 'in', 'for', 'on');
+    return isPlace && (leads || isLastOf(items, at))
+      ? [{ item, at, leads, n: ordinal === undefined ? undefined : Number(ordinal) }]
       : [];
   });
+  return starts.flatMap(({ item, at, leads, n }, order) => {
+    const words = leads ? items.slice(at, starts[order + 1]?.at) : items;
+    const named = leads ? words.slice(0, 7) : items.slice(0, at);
+    return named.some((word) => keyOf(word, 'concept') ?? isPrice(word)) ? [{ item, n, words }] : [];
+  });
+}
+
+const comes = [
+  ...['comes', 'came', 'finishes', 'finished', 'ranks', 'ranked', 'ends', 'ended', 'lands', 'landed'],
+  ...['places', 'placed'],
+];
+
+/** "For contrast it comes last": the place ends what is said. */
+function isLastOf(items: readonly Item[], at: number): boolean {
+  const next = items[at + 1];
+  return (
+    isWord(items[at], 'last') &&
+    items.slice(Math.max(0, at - 2), at).some((word) => isWord(word, ...comes)) &&
+    (next === undefined || next.type === 'mark' || isWord(next, 'of', 'among', 'and', 'but'))
+  );
 }
 
 function isPrice(word: Item): boolean {
@@ -37,7 +55,7 @@ function isPrice(word: Item): boolean {
 
 /** "Among the three it is second in peak luminance, first in native contrast and last in grey error." */
 export function readRankList(scene: Scene, findings: Findings): undefined {
-  if (!hasVerb(scene.items)) return;
+  if (!hasVerb(scene.items) && !scene.items.some((item) => isWord(item, ...comes))) return;
   const places = placesOf(scene).filter(({ item }) => !scene.used.has(item));
   if (places.length === 0) return;
   const group = groupNamed(scene);

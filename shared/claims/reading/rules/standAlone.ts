@@ -36,7 +36,7 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
       (isWord(word, 'tested', 'measured') && rest.some((other) => isWord(other, 'we'))) ||
       (keyOf(word, 'stat') !== undefined && isWord(rest[index + 1], 'set', 'sets', 'television', 'tv')),
   );
-  if (!noun || !(amongSets || namesWholeField(scene, item))) return false;
+  if (!noun || !(amongSets || namesWholeField(scene, item) || isOfOneSet(scene, at, noun))) return false;
   const sets = scene.items.filter(
     (word) => word !== item && !(word.index > noun.index && keyOf(word, 'stat') !== undefined),
   );
@@ -47,6 +47,35 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
   propose(findings, scene, 'order', check, [item, noun, ...items]);
   return true;
+}
+
+/** "The Hearth has the lowest average greyscale error": of sets, where no level, hue or place of the screen is named. */
+function isOfOneSet({ items, units, axes }: Scene, at: number, noun: Item): boolean {
+  const [subject] = units.filter(({ role }) => role === 'subject');
+  const verb = items[at - 2];
+  const has =
+    isWord(items[at - 1], 'the') &&
+    isWord(
+      verb,
+      'has',
+      'had',
+      'shows',
+      'showed',
+      'offers',
+      'gives',
+      'boasts',
+      'posts',
+      'manages',
+      'delivers',
+    );
+  const next = items[items.indexOf(noun) + 1];
+  const ends =
+    next === undefined ||
+    next.type === 'mark' ||
+    isWord(next, 'and', 'but', 'of', 'while', 'with', 'here', 'by', 'on average') ||
+    next.index > noun.index + 1;
+  const isPlaced = axes.length > 0 || items.some((word) => keyOf(word, 'hue') ?? keyOf(word, 'tone'));
+  return has && ends && !isPlaced && subject !== undefined && subject.item.index < items[at]!.index;
 }
 
 /** "The average is 4.2, the worst of the three", "white uniformity is the worst of the three" */

@@ -3,6 +3,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
+import { readBestFigure } from './bestFigure.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
 import { comparedQuantity } from './compared.ts';
@@ -16,6 +17,7 @@ export function readSuperlative(
   key: string,
   entry: ComparativeEntry,
 ): undefined {
+  if (entry.concept === '' && readBestFigure(scene, findings, item)) return;
   const at = scene.items.indexOf(item);
   const quantity = comparedQuantity(scene, entry);
   const before = scene.items[at - 1];

@@ -174,4 +174,16 @@ export const observed: readonly SentenceRow[] = [
     'observed blooming 0–0 {veltrane}',
   ],
   ['In a daylit room the banding disappears.', 'observed banding 0–0 {room lit}'],
+  [
+    'Skies are not so lucky: there is obvious banding in a gradient, and football brings out a dirty screen.',
+    'observed banding 2–4',
+    'observed dirty-screen 1–4',
+  ],
+  ['Judder in films will not trouble you unless you go looking for it.', 'observed judder 0–1'],
+  [
+    'Dirty screen is visible as delivered, and gone after adjustment.',
+    'observed dirty-screen 1–3 {stage as-delivered}',
+    'observed dirty-screen 0–0 {stage adjusted}',
+  ],
+  ['Blooming is obvious, but gone from the Plain.', 'observed blooming 2–4'],
 ];

@@ -51,4 +51,23 @@ export const ranked: readonly SentenceRow[] = [
   ['It is the brightest this year.', 'order peak max higher best in 2026'],
   ['It is the cheapest this year.', 'order fact.price lower best in 2026'],
   ['It is the third brightest of the year.', 'order peak max higher position 3 in 2026'],
+  ['The Hearth has the lowest average greyscale error.', 'order grey.de2000 average lower best'],
+  ['The Hearth has the lowest maximum error.', 'order grey.de2000 max lower best'],
+  ['The Hearth has the largest error in blue.', 'unproven'],
+  [
+    'The Plain has the highest average error, 4.3.',
+    'order grey.de2000 average {veltrane} higher best',
+    'value grey.de2000 average {veltrane} = 4.3 [4.25, 4.35]',
+  ],
+  ['The Hearth has the highest standby power.', 'order standby higher best'],
+  [
+    'Lag is 9.4 ms, the second-best figure here.',
+    'value lag = 9.4 [9.35, 9.45]',
+    'order lag lower position 2',
+  ],
+  [
+    'The Plain has twelve times the contrast.',
+    'ratio contrast.native {veltrane} : contrast.native = 12 [11.5, 12.5]',
+  ],
+  ['The best reading is 1.2, at 40 %.', 'value grey.de2000 at 40 = 1.2 [1.15, 1.25]'],
 ];

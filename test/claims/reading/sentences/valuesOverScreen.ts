@@ -155,4 +155,14 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'opinion',
     'value uniformity.white.cell at bottom left = -19 [-19.5, -18.5]',
   ],
+  [
+    'On a 50 % grey screen the Hearth varies by 12 %.',
+    'value uniformity.grey50 {level grey50} = 12 [11.5, 12.5]',
+  ],
+  [
+    'White varies by 13 percent, and a mid-grey screen by 9 percent.',
+    'value uniformity.white = 13 [12.5, 13.5]',
+    'value uniformity.grey50 {level grey50} = 9 [8.5, 9.5]',
+  ],
+  ["The Hearth's tone curve in HDR clips from 70%.", 'direction eotf.rolloff {signal HDR} clips from 70'],
 ];
