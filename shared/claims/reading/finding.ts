@@ -5,7 +5,7 @@ import { disownedProblem } from './disowned.ts';
 import { exceptionProblem } from './exceptions.ts';
 import { deniedOfOthers, onlyWord } from './exclusive.ts';
 import { type Item, isWord } from './items.ts';
-import { saidOf } from './retarget.ts';
+import { saidInPlaceOf } from './retarget.ts';
 import type { Scene } from './scene.ts';
 import { spanEnd } from './spanEnd.ts';
 
@@ -163,8 +163,13 @@ function isOfSubject(check: Check, scene: Scene): boolean {
         ? check.bounds[0]?.operand.conditions
         : 'operand' in check
           ? check.operand.conditions
-          : undefined;
+          : check.kind === 'order'
+            ? check.key.conditions
+            : undefined;
   const id = scene.unit === scene.context.own ? undefined : scene.unit;
+  // "Both rivals are 30 % brighter": either side may be theirs.
+  if (check.kind === 'ratio' || check.kind === 'difference')
+    return check.a.conditions.unit === id || check.b.conditions.unit === id;
   return conditions !== undefined && conditions.unit === id;
 }
 
@@ -188,10 +193,12 @@ function proposeOfEach(
   );
   if (number && alike.length > 1)
     return refuse(findings, scene, rule, 'the words do not say which number is whose', items);
-  for (const id of scene.group!) {
-    const said = saidOf(check, id, scene.context.own);
-    if (said) record(findings, scene, items, { check: said, rule }, part);
-  }
+  const { own } = scene.context;
+  const all = scene.group!.map((id) => saidInPlaceOf(check, scene.unit ?? own, id, own));
+  const isPlace = check.kind === 'order' && !['ahead', 'behind', 'matches'].includes(check.rank.type);
+  if (isPlace || all.some((said) => said === undefined))
+    return refuse(findings, scene, rule, 'two sets at once are no check: say it of each', items);
+  for (const said of all) record(findings, scene, items, { check: said!, rule }, part);
 }
 
 /** A claim that no check covers, with the reason. */

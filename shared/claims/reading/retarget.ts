@@ -56,6 +56,16 @@ export function saidOf(check: Check, id: string, own: string): Check | undefined
   }
 }
 
+/** What was said of the set `from`, alone or against another, said of the set `id`. */
+export function saidInPlaceOf(check: Check, from: string, id: string, own: string): Check | undefined {
+  if (check.kind !== 'ratio' && check.kind !== 'difference') return saidOf(check, id, own);
+  const unitOf = ({ conditions }: Operand) => conditions.unit ?? own;
+  const of = (operand: Operand): Operand =>
+    unitOf(operand) === from ? { ...operand, conditions: onSet(operand.conditions, id, own) } : operand;
+  if (unitOf(check.a) === id || unitOf(check.b) === id) return id === from ? check : undefined;
+  return { ...check, a: of(check.a), b: of(check.b) };
+}
+
 /** "Red is over-saturated by 7 % and blue by 9 %", "… and so is blue": the same of another hue. */
 export function ofHue(check: Check, hue: string): Check | undefined {
   if ((check.kind !== 'value' && check.kind !== 'direction') || check.operand.type !== 'quantity')

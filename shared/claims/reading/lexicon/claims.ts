@@ -15,12 +15,12 @@ export const comparativeWords: Readonly<
     direction: 'lower',
   },
   dearer: {
-    phrases: `dearer; more expensive; pricier; costlier; more costly; costs more`,
+    phrases: `dearer; more expensive; pricier; costlier; more costly; cost(s) more`,
     concept: 'price',
     direction: 'higher',
   },
   cheaper: {
-    phrases: `cheaper; less expensive; less costly; more affordable; costs less; less dear; undercuts`,
+    phrases: `cheaper; less expensive; less costly; more affordable; cost(s) less; less dear; undercuts`,
     concept: 'price',
     direction: 'lower',
   },

@@ -8,6 +8,7 @@ import type { ComparativeEntry } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
 import { betterDirection, concepts, negated } from './orderWords.ts';
+import { readBothAhead } from './standAlone.ts';
 
 /** "The Vane has a higher average error": what is compared stands behind the comparing word. */
 export function hasIt({ items, unitNamed }: Scene, at: number): boolean {
@@ -64,6 +65,20 @@ export function readMoreSo(scene: Scene, findings: Findings, item: Item): undefi
   ]);
 }
 
+/** "Does better", "keeps more", "manages less": the deed is the one that was just spoken of. */
+function doesMore(verb: Item | undefined, item: Item): boolean {
+  if (isWord(item, 'longer')) return isWord(verb, 'takes', 'took', 'needs');
+  if (isWord(item, 'worse', 'better')) return isWord(verb, 'does', 'did', 'do', 'fares', 'fare');
+  return (
+    isWord(item, 'more', 'less') &&
+    isWord(
+      verb,
+      ...['keeps', 'keep', 'kept', 'retains', 'retain', 'holds', 'hold', 'manages', 'manage', 'reaches'],
+      ...['reach', 'covers', 'cover', 'delivers', 'deliver'],
+    )
+  );
+}
+
 /** "The Umbra is worse, with an average of 4.0": in what was just spoken of, and than this review's own set. */
 export function readWorse(
   scene: Scene,
@@ -79,12 +94,18 @@ export function readWorse(
     ? items[at - 2]
     : items[at - 1];
   const spoken = previous?.said?.length || carry.said !== undefined || carry.statement !== undefined;
+  const isDone = doesMore(before, item);
   const ends =
-    next === undefined || next.index > item.index + 1 || isWord(next, 'with', 'at', 'still', 'here', 'there');
-  if (!isWord(item, 'worse', 'better') || !isWord(before, 'is', 'was', 'does', 'fares') || !ends)
-    return false;
+    next === undefined ||
+    next.index > item.index + 1 ||
+    isWord(next, 'with', 'at', 'still', 'here', 'there') ||
+    (isDone && (next.type === 'mark' || isWord(next, 'and', 'but', 'though', 'while'))) ||
+    (isDone && isWord(next, 'than') && isWord(items[at + 2], 'that', 'this', 'it'));
+  if (!ends || (!isDone && !(isWord(item, 'worse', 'better') && isWord(before, 'is', 'was')))) return false;
   if (!unitNamed || unit === undefined || unit === context.own || !spoken || isWord(items[at - 1], 'no'))
     return false;
+  const subjects = scene.units.filter(({ role }) => role === 'subject');
+  if (subjects.length > 1) return readBothAhead(scene, findings, item, key, entry, subjects);
   const quantity = comparedQuantity(scene, entry);
   const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
   if ('problem' in quantity || !direction) return false;
@@ -96,7 +117,8 @@ export function readWorse(
     { units: [context.own] },
     negated(scene, item),
   );
-  propose(findings, scene, 'order', check, [item, ...concepts(scene)]);
+  const subject = isDone ? subjects[0]?.item : undefined;
+  propose(findings, scene, 'order', check, [subject, item, ...concepts(scene)]);
   return true;
 }
 

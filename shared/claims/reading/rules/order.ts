@@ -16,7 +16,7 @@ import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
-import { onlyOne, readAgainstRivals, readExtreme, readNeither } from './standAlone.ts';
+import { onlyOne, readAgainstRivals, readBothAhead, readExtreme, readNeither } from './standAlone.ts';
 import { readSuperlative } from './superlative.ts';
 
 /** "Not as bright as the Umbra, but brighter than the Plain": what stands before "but" is compared apart. */
@@ -135,6 +135,15 @@ function readComparative(
     if (!direction)
       return refuse(findings, scene, 'order', 'better has no direction for this quantity', [item, nobody]);
     const { cohort, items } = cohortOf(scene);
+    // "Neither rival is brighter": this review's own set is ahead of both.
+    if (scene.group) {
+      const { unit: _unit, ...conditions } = scene.conditions;
+      const own = { ...scene, unit: undefined, unitProblem: undefined, group: undefined, conditions };
+      if (scene.group.includes(scene.context.own) || !isWord(nobody, 'neither'))
+        return refuse(findings, scene, 'order', 'the words do not say which set is ahead', [item, nobody]);
+      const best = orderCheck(own, quantity, direction, { type: 'best' }, { units: scene.group }, more);
+      return propose(findings, own, 'order', best, [item, nobody]);
+    }
     return propose(
       findings,
       scene,
@@ -209,6 +218,7 @@ function readComparative(
     const subjects = scene.units.filter((mention) => mention.role === 'subject');
     if (subjects.length > 1 && scene.items.some((word) => isWord(word, 'neither')))
       return readNeither(scene, findings, item, key, entry, subjects);
+    if (subjects.length > 1 && readBothAhead(scene, findings, item, key, entry, subjects)) return;
     if (subjects.length > 1)
       return refuse(findings, scene, 'order', 'two sets at once are no check: say it of each', [
         item,

@@ -220,6 +220,38 @@ export function readNeither(
   );
 }
 
+/** "Both rivals are slower": of this review's own set, which is ahead of both the other way. */
+export function readBothAhead(
+  scene: Scene,
+  findings: Findings,
+  item: Item,
+  key: string,
+  entry: ComparativeEntry,
+  subjects: readonly UnitMention[],
+): boolean {
+  const { context, items } = scene;
+  const ids = subjects.map((mention) => resolveMention(mention, scene.carry, context));
+  const areRivals =
+    context.against?.length === 2 &&
+    ids.length === 2 &&
+    context.against.every((id) => ids.includes(id)) &&
+    subjects[0]!.item === subjects[1]!.item;
+  const denied = items.some((word) => keyOf(word, 'negation') ?? keyOf(word, 'stat') === 'none');
+  const quantity = comparedQuantity(scene, entry);
+  const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
+  if (!areRivals || denied || 'problem' in quantity || !direction) return false;
+  const { unit: _unit, mode: _mode, ...conditions } = scene.conditions;
+  const own = { ...scene, unit: undefined, unitProblem: undefined, group: undefined, conditions };
+  const opposite = direction === 'higher' ? 'lower' : 'higher';
+  const check = orderCheck(own, quantity, opposite, { type: 'best' }, { units: context.against });
+  propose(findings, own, 'order', check, [
+    subjects[0]!.item,
+    item,
+    ...items.filter((word) => isWord(word, 'both')),
+  ]);
+  return true;
+}
+
 /** "Only the Veltrane is brighter": the one set that is ahead of this review's own. */
 export function onlyOne(scene: Scene): { item: Item; word: Item; id?: string } | undefined {
   const mention = scene.units.find(({ role }) => role === 'subject');
