@@ -34,11 +34,7 @@ export function spreadOf(scene: Scene): Subject | undefined {
   const acrossField =
     field !== undefined &&
     scene.items.some((item) => item.index < field.index && isWord(item, 'across', 'over', 'around'));
-  const brightest = scene.items.find(
-    (item, at) =>
-      /^brightest/.test(item.text) &&
-      isWord(scene.items[at + 1], 'spot', 'point', 'part', 'area', 'cell', 'patch', 'place'),
-  );
+  const brightest = brightestSpot(scene.items);
   const even = scene.items.find(
     (item, at) =>
       isWord(item, 'uniform', 'even') &&
@@ -76,6 +72,15 @@ export function spreadOf(scene: Scene): Subject | undefined {
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [place]);
 }
 
+/** "Than the brightest spot": what the spread over the screen is measured from. */
+export function brightestSpot(items: readonly Item[]): Item | undefined {
+  return items.find(
+    (item, at) =>
+      /^brightest/.test(item.text) &&
+      isWord(items[at + 1], 'spot', 'point', 'part', 'area', 'cell', 'patch', 'place'),
+  );
+}
+
 /** "at its worst spot", "in the darkest corner" */
 export function worstSpot(items: readonly Item[]): boolean {
   return items.some(
@@ -85,6 +90,7 @@ export function worstSpot(items: readonly Item[]): boolean {
 
 /** "The bottom left corner is 31 % darker than the centre" speaks of one cell of the grid. */
 export function cellOf(scene: Scene): Subject | undefined {
+  if (brightestSpot(scene.items)) return undefined;
   const placed = scene.items.some((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'));
   const corner = scene.items.find(
     (item, at) =>

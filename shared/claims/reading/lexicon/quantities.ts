@@ -8,7 +8,7 @@ export const quantityWords: Readonly<Record<string, string>> = {
     greyscale error(s); greyscale colour error(s); greyscale delta e; greyscale δe; greyscale de; greyscale accuracy; greyscale deviation(s)
     error(s) of/in/on/across the greyscale; error(s) in [the] grey(s); error(s) across the grey(s); grey error(s); greyscale tracking error(s)
     grey ramp error(s); white balance error(s); error(s) in white balance; δe of/in/on/across the greyscale; delta e of/in/on/across the greyscale
-    greyscale δe2000; greyscale de2000; greyscale; grey scale; grey scale error(s); grey tracking; greyscale tracking; grey ramp; grey steps; greyscale ciede2000
+    greyscale δe2000; greyscale de2000; greyscale; grey scale; grey scale error(s); grey tracking; greyscale tracking; track(s) grey(s); tracked grey(s); tracking grey(s); grey ramp; grey steps; greyscale ciede2000
     colour error(s) of/in/on/across the greyscale; colour error(s) of/in the grey(s); deviation of/in/on the greyscale; error(s) on the grey ramp
   `,
   error: `

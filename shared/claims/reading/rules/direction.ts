@@ -212,6 +212,14 @@ function setSubject(scene: Scene, item: Item): Item | undefined {
 /** A number says more than the word beside it; "spot on" before one is a hedge. */
 function passOver(scene: Scene, _findings: Findings, { item, key, hasValue }: Said): boolean {
   if (hasValue && (key === 'over' || key === 'under')) return true;
+  // "The Vane tracks PQ better than the Hearth" says how they stand to each other.
+  const next = scene.items[scene.items.indexOf(item) + 1];
+  if (
+    key === 'on-target' &&
+    (keyOf(next, 'comparative') !== undefined || isWord(next, 'more', 'less', 'better', 'worse', 'closer')) &&
+    scene.items.some((entry) => isWord(entry, 'than'))
+  )
+    return true;
   // "Followed to within 5 %" says how closely, which is no less than that it is on target.
   const bounded = scene.said?.some(({ kind }) => kind === 'bound') ?? false;
   if (key === 'on-target' && bounded && scene.items.some((entry) => isWord(entry, 'within', 'to within')))

@@ -17,7 +17,10 @@ export function readHowFar(scene: Scene, findings: Findings): undefined {
   if (
     lead.length > 3 ||
     !lead.every(
-      (word) => keyOf(word, 'hedge') ?? keyOf(word, 'stat') ?? isWord(word, 'a', 'an', 'some', 'of'),
+      (word) =>
+        keyOf(word, 'hedge') ??
+        keyOf(word, 'stat') ??
+        (keyOf(word, 'comparator') === 'upTo' || isWord(word, 'a', 'an', 'some', 'of')),
     )
   )
     return;
@@ -26,10 +29,16 @@ export function readHowFar(scene: Scene, findings: Findings): undefined {
   const quantity = quantityById(before.operand.id);
   const number = item.number!;
   if (side === undefined || !quantity.signed || number.dimension !== quantity.dimension) return;
-  if (number.comparator !== undefined || number.to !== undefined) return;
+  // ", by up to 14 %"
+  const isUpTo = number.comparator === 'upTo';
+  if ((number.comparator !== undefined && !isUpTo) || number.to !== undefined) return;
   const stated = statedOf({ ...number, x: Math.abs(number.x) }, quantity.family);
   const own = selectorOf(scene, quantity, 'value');
-  const selector = own.stat === 'at' || scene.axes.length > 0 ? own : { ...before.operand.selector };
+  const selector = isUpTo
+    ? { ...before.operand.selector, stat: 'max' as const }
+    : own.stat === 'at' || scene.axes.length > 0
+      ? own
+      : { ...before.operand.selector };
   propose(
     findings,
     scene,

@@ -72,7 +72,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
       { kinds: ['saying', 'maker', 'makerWord', 'claimed'] },
       { kinds: ['maker', 'makerWord', 'number', 'set', 'claimed'], words: ['what'] },
       {
-        kinds: ['saying', 'maker', 'makerWord', 'number', 'gotThere', 'fellShort'],
+        kinds: ['saying', 'maker', 'makerWord', 'number', 'multiple', 'gotThere', 'fellShort'],
         words: ['short', 'shy', 'comes up', 'short of'],
       },
       // A number, or one that was quoted before.

@@ -166,6 +166,15 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     scene.items.some((item) => /^(?:short|shy|comes up|short of)$/.test(item.text))
   )
     readShortfall(scene, findings, claimedBefore, false);
+  // "The Hearth beats that by a third"
+  const beaten = scene.items.findIndex(
+    (item, at) =>
+      isWord(item, 'beats', 'exceeds', 'tops', 'surpasses', 'misses') &&
+      isWord(scene.items[at + 1], 'it', 'that', 'this') &&
+      isWord(scene.items[at + 2], 'by'),
+  );
+  if (claimedBefore && !scene.said && beaten >= 0)
+    readShortfall(scene, findings, claimedBefore, !isWord(scene.items[beaten], 'misses'));
   const answer =
     makerItem &&
     scene.items.find(
@@ -318,7 +327,12 @@ function ofClaimed(scene: Scene, quantity: Quantity): StatedConditions {
 
 /** "The Forge promises 750 nits": a set that promises stands for its maker. */
 function promisingSet(scene: Scene, saying: Item | undefined): Item | undefined {
-  if (!saying || !/^(?:promises|claims|advertises|touts|boasts)$/.test(saying.text)) return undefined;
+  if (!saying) return undefined;
+  // "It promises 1,600 nits, too": the maker that was quoted just before, or the set for it.
+  const before = scene.items[scene.items.indexOf(saying) - 1];
+  if (isWord(before, 'it', 'they') && /^(?:promise[sd]|claim(?:s|ed)|advertise[sd])$/.test(saying.text))
+    return before;
+  if (!/^(?:promises|claims|advertises|touts|boasts)$/.test(saying.text)) return undefined;
   return scene.units.find(({ role, item }) => role === 'subject' && item.index === saying.index - 1)?.item;
 }
 

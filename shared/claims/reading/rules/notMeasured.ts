@@ -1,4 +1,5 @@
 import { isOutBy } from '../besideNumber.ts';
+import { brightestSpot } from '../cell.ts';
 import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
 import { changeWords } from '../lexicon/grammar.ts';
 import { isLimitItself } from '../limitSaid.ts';
@@ -172,7 +173,9 @@ export function valueProblem(
   // "The average is 0.3 lower", "costs 0.3 more": beside a comparing word the number is a distance.
   if (keyOf(next, 'comparative') !== undefined && number.dimension !== 'percent')
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
-  if (!quantity.signed && isWord(next, 'short', 'short of', 'shy', 'adrift'))
+  // "The dimmest corner falls 15 % short of the brightest spot", which is how the spread is measured
+  const isSpread = quantity.id.startsWith('uniformity.') && brightestSpot(scene.items) !== undefined;
+  if (!quantity.signed && !isSpread && isWord(next, 'short', 'short of', 'shy', 'adrift'))
     return { why: 'the number says how far it lies from another, not what was measured', alone: true };
   if (
     (['luminance', 'de', 'temperature', 'time', 'power', 'noise'].includes(number.dimension) ||

@@ -1,5 +1,6 @@
+import type { OrderCheck } from '../../../contract/check.ts';
 import { cellOf } from '../cell.ts';
-import { type Findings, propose, refuse } from '../finding.ts';
+import { type Finding, type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { openComparatives } from '../needs.ts';
 import { speaksOfSets } from '../plainTalk.ts';
@@ -33,6 +34,40 @@ function behindBut(scene: Scene, comparative: Item): Scene {
 
 /** Rankings and comparisons without a number: "brightest under £1,100", "dearer than the Tamarick". */
 export function readOrders(scene: Scene, findings: Findings): undefined {
+  const windows = scene.items.filter(({ number }) => number?.role === 'window');
+  const isOfWindows =
+    windows.length > 1 && !scene.items.some(({ number }) => number?.dimension === 'luminance');
+  const before = findings.list.length;
+  readEachOrder(scene, findings);
+  if (isOfWindows)
+    for (const finding of findings.list.slice(before)) readEachWindow(scene, findings, finding, windows);
+}
+
+/** "Brightest in a 10 % window, and in a 5 % window too": the same of each size of the patch. */
+function readEachWindow(
+  scene: Scene,
+  findings: Findings,
+  finding: Finding,
+  windows: readonly Item[],
+): undefined {
+  const { check, start, end } = finding;
+  if (check?.kind !== 'order' || check.key.type !== 'quantity' || check.key.selector.stat !== 'at') return;
+  const { key } = check;
+  const inWindow = (x: number): OrderCheck => {
+    const conditions = { ...key.conditions, window: x };
+    return { ...check, key: { ...key, selector: { ...key.selector, at: x }, conditions } };
+  };
+  const own = windows.find((item) => item.start >= start && item.end <= end);
+  const x = own?.number?.x ?? key.conditions.window;
+  if (x !== undefined && x !== key.conditions.window) {
+    finding.check = inWindow(x);
+    scene.said = scene.said?.map((said) => (said === check ? finding.check! : said));
+  }
+  for (const item of windows)
+    if (item.number!.x !== x) propose(findings, scene, 'order', inWindow(item.number!.x), [item]);
+}
+
+function readEachOrder(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
     if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
     if (isWord(item, 'worst') && readBestFigure(scene, findings, item)) continue;

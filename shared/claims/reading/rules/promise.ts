@@ -82,29 +82,35 @@ export function readShortfall(scene: Scene, findings: Findings, claimed: Claimed
   propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [...words, hedge]);
 }
 
-/** "We measured 836 nits, or 93 % of the promise": what was measured over what the maker claims. */
+/** "93 % of the promise", "three quarters of the way there": what was measured over what the maker claims. */
 export function readShareOfPromise(scene: Scene, findings: Findings): boolean {
   const { claimed } = scene.carry;
-  const at = scene.items.findIndex(
-    ({ number }) => number?.dimension === 'percent' && number.role === undefined,
+  const { items } = scene;
+  const anchor = items.find(
+    (item) =>
+      (item.number?.dimension === 'percent' && item.number.role === undefined) ||
+      (keyOf(item, 'multiple') !== undefined && / of(?: the)?$/.test(item.text)),
   );
-  const anchor = scene.items[at];
-  const noun = scene.items[at + 3];
-  if (
-    !claimed ||
-    !anchor ||
-    scene.used.has(anchor) ||
-    !isWord(scene.items[at + 1], 'of') ||
-    !isWord(scene.items[at + 2], 'the', 'that', 'its', 'this') ||
-    !isWord(noun, 'promise', 'claim', 'pledge', 'advertised', 'claimed', 'promised')
-  )
-    return false;
+  if (!claimed || !anchor || scene.used.has(anchor)) return false;
+  let at = items.indexOf(anchor) + 1;
+  while (isWord(items[at], 'of', 'the', 'that', 'its', 'this')) at += 1;
+  const noun = items[at];
+  const isWay = isWord(noun, 'way') && isWord(items[at + 1], 'there', 'to');
+  const isPromise = isWord(noun, 'promise', 'claim', 'pledge', 'advertised', 'claimed', 'promised');
+  if (items[at - 1] === anchor || (!isPromise && !isWay)) return false;
   const quantity = quantityById(claimed.key);
-  const stated = ratioStated(anchor, undefined, undefined, false, false);
+  const hedge = hedgeBefore(scene, anchor);
+  const multiple = anchor.number ? undefined : multipleAt(scene);
+  if (!anchor.number && multiple?.item !== anchor) return false;
+  const stated = ratioStated(anchor.number ? anchor : undefined, multiple, hedge, false, false);
   const isOfAnother = claimed.of !== undefined && claimed.of !== scene.unit;
   if (!stated || isOfAnother || claimed.key.startsWith('fact:')) return false;
   const { measured, promised } = sidesOf(scene, claimed, quantity);
-  propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [anchor, noun]);
+  propose(findings, scene, 'promise', { kind: 'ratio', a: measured, b: promised, stated }, [
+    hedge,
+    anchor,
+    noun,
+  ]);
   return true;
 }
 

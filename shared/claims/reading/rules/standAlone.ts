@@ -187,6 +187,9 @@ function readExtremeOfAll(scene: Scene, findings: Findings, item: Item): boolean
 /** The quantity that this clause names, else the one that the clause before made a claim of. */
 function quantityBefore(scene: Scene): Quantity | undefined {
   const said = scene.items.some((word) => keyOf(word, 'concept')) ? undefined : scene.previous?.said?.at(-1);
+  // "7 ms longer than the Plain's, and the longest of our three"
+  const apart = said?.kind === 'difference' || said?.kind === 'ratio' ? quantityOfCheck(said) : undefined;
+  if (apart !== undefined) return quantityById(apart);
   if (said?.kind === 'value' && said.operand.type === 'quantity') return quantityById(said.operand.id);
   const fact = said?.kind === 'fact' ? quantityOfCheck(said) : undefined;
   if (fact !== undefined) return quantityById(fact);

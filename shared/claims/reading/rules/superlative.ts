@@ -92,6 +92,10 @@ export function readSuperlative(
       'part',
       'parts',
       'point',
+      'spot',
+      'spots',
+      'area',
+      'areas',
     )
   )
     return;

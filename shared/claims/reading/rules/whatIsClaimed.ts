@@ -16,13 +16,19 @@ export function readWhatIsClaimed(
   makerItem: Item | undefined,
   saying: Item | undefined,
 ): boolean {
-  const what = scene.items.find((item) => isWord(item, 'what') && makerItem && item.index < makerItem.index);
+  // "The maker has delivered what it promised"
+  const before = saying && scene.items[scene.items.indexOf(saying) - 1];
+  const speaker = isWord(before, 'it', 'they') ? before : makerItem;
+  const what = scene.items.find(
+    (item) => isWord(item, 'what') && makerItem && speaker && item.index < speaker.index,
+  );
   if (what && saying && readAsPromised(scene, findings, what, saying)) return true;
   if (!what || !saying || saying.index < what.index || scene.items.some(({ number }) => number)) return false;
   const verb = scene.items.find(
     (item) =>
       item.index < what.index &&
-      (keyOf(item, 'verb') === 'reach' || isWord(item, 'meets', 'keeps', 'fulfils', 'offers')),
+      (keyOf(item, 'verb') === 'reach' ||
+        isWord(item, 'meets', 'keeps', 'fulfils', 'offers', 'delivered', 'met', 'kept', 'fulfilled')),
   );
   if (!verb) return false;
   const { claimed } = scene.carry;
@@ -32,11 +38,11 @@ export function readWhatIsClaimed(
     refuse(findings, scene, 'maker', 'the words do not say which of the maker’s numbers is meant', words);
     return true;
   }
-  const denied = scene.items.some((item) => item.index < what.index && keyOf(item, 'negation') !== undefined);
+  const denied = scene.items.find((item) => item.index < what.index && keyOf(item, 'negation') !== undefined);
   const promised = promisedOp(subject.quantity);
   const operand = operandOf(scene, subject.quantity, selectorOf(scene, subject.quantity, sideOf(promised)));
   const bound = { operand, op: denied ? opposite[promised] : promised, x: claimed.x, unit: claimed.unit };
-  propose(findings, scene, 'maker', { kind: 'bound', bounds: [bound] }, words);
+  propose(findings, scene, 'maker', { kind: 'bound', bounds: [bound] }, [...words, denied]);
   return true;
 }
 

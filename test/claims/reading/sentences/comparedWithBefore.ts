@@ -153,4 +153,34 @@ export const comparedWithBefore: readonly SentenceRow[] = [
     'value angle.luminance at 30 {angle 30} = 80 [79.5, 80.5]',
     'value angle.luminance at 60 {angle 60} = 20 [19.5, 20.5]',
   ],
+  [
+    'The Hearth is brightest in a 10 % window and a 25 % window.',
+    'order peak at 10 {window 10} higher best',
+    'order peak at 25 {window 25} higher best',
+  ],
+  [
+    'The Hearth is brighter than the Plain in a 10 % window and in a 25 % window.',
+    'order peak at 10 {window 10} higher ahead of veltrane-plain-50',
+    'order peak at 25 {window 25} higher ahead of veltrane-plain-50',
+  ],
+  [
+    "Its lag is about 7ms longer than the Plain's, and the longest of our three.",
+    'difference lag : lag {veltrane} = 7 [6.5, 7.5]',
+    'unproven',
+  ],
+  [
+    'It reaches 742 nits, and the Plain manages less.',
+    'value peak max = 742 [741.5, 742.5]',
+    'order peak max {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    'At 45 degrees the Hearth keeps 56 per cent of its luminance, and the Plain keeps more.',
+    'value angle.luminance at 45 {angle 45} = 56 [55.5, 56.5]',
+    'order angle.luminance at 45 {angle 45, veltrane} higher ahead of orrinvale-hearth-55',
+  ],
+  [
+    'Average greyscale error is 2.6. The Plain does better.',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+    'order grey.de2000 average {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
 ];

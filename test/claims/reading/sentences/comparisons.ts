@@ -293,7 +293,7 @@ export const comparisons: readonly SentenceRow[] = [
   ],
   [
     'White varies by 4.2 %, which I could not see, and at 19 dB(A) it is the quietest of the three.',
-    'unproven',
+    'value uniformity.white = 4.2 [4.15, 4.25]',
     'value noise = 19 [18.5, 19.5]',
     'order noise lower best',
   ],
@@ -365,5 +365,10 @@ export const comparisons: readonly SentenceRow[] = [
     'In lag the Plain beats the Hearth by 4 ms, and the Umbra takes about two and a half times as long as the Plain.',
     'difference lag : lag {veltrane} = 4 [3.5, 4.5]',
     'ratio lag {nocthale} : lag {veltrane} = 2.5 [2.25, 2.75]',
+  ],
+  ['The Vane tracks PQ better than the Hearth.', 'unproven'],
+  [
+    'In SDR the Vane tracks gray better than the Hearth.',
+    'order grey.de2000 average {kasulind, signal SDR} lower ahead of orrinvale-hearth-55',
   ],
 ];

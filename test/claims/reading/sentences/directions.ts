@@ -309,4 +309,9 @@ export const directions: readonly SentenceRow[] = [
     'direction eotf.error average ≤70 {signal HDR10} on-target',
     'direction eotf.rolloff clips from 70',
   ],
+  [
+    'Out of the box red is over-saturated, by up to 14 per cent.',
+    'direction sweep.red.saturation average {stage as-delivered} over',
+    'value sweep.red.saturation max {stage as-delivered} = 14 [13.5, 14.5]',
+  ],
 ];

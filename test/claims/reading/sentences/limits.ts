@@ -96,7 +96,7 @@ export const limits: readonly SentenceRow[] = [
   ],
   ['Colours shift visibly from 30 degrees.', 'onset angle.de2000 over 3 from 30 included'],
   ['The colour shift exceeds 3 at 30 degrees.', 'bound angle.de2000 at 30 {angle 30} > 3'],
-  ['Uniformity is good: white deviates by 12 % at most.', 'bound uniformity.white <= 12', 'opinion'],
+  ['Uniformity is good: white deviates by 12 % at most.', 'opinion', 'bound uniformity.white <= 12'],
   ['The fan stays below 25 dB(A).', 'bound noise < 25'],
   [
     'Red saturation is within 5 % of target.',

@@ -109,4 +109,5 @@ export const ports: readonly SentenceRow[] = [
   ['It has four HDMI ports, and all but two are 2.1.', 'fact hdmi.count = 4', 'fact hdmi.count.2.1 = 2'],
   ['Three of its ports are HDMI 2.1; all but one are 2.1.', 'fact hdmi.count.2.1 = 3', 'unproven'],
   ['One HDMI port is an audio return port.'],
+  ['It has four HDMI ports, two of which do 2.1.', 'fact hdmi.count = 4', 'fact hdmi.count.2.1 = 2'],
 ];

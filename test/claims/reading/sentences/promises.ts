@@ -42,4 +42,37 @@ export const promises: readonly SentenceRow[] = [
     'value peak at 10 {window 10} = 336 [335.5, 336.5]',
     'ratio peak at 10 {window 10} : fact.peak = 0.75 [0.725, 0.775]',
   ],
+  [
+    'Orrinvale promises 15 ms of lag. It promises 1,600 nits, too, and the Hearth gets a little over 60 percent of the way there.',
+    'fact lag = 15 by maker',
+    'fact peak = 1600 by maker',
+    'ratio peak max : fact.peak = 0.6 (0.6, 0.63]',
+  ],
+  [
+    'Orrinvale promises 15 ms of lag. On native contrast it promises 6,000 to 1, and there the Hearth delivers.',
+    'fact lag = 15 by maker',
+    'fact contrast.native = 6000 by maker',
+    'bound contrast.native >= 6000',
+  ],
+  [
+    'Orrinvale promises 1,000 nits, and the Hearth beats that by a third, with 1,340 nits in a 10 percent window.',
+    'fact peak = 1000 by maker',
+    'ratio peak max : fact.peak = 1.33333 [1.3, 1.36667]',
+    'value peak at 10 {window 10} = 1340 [1335, 1345]',
+  ],
+  [
+    'Orrinvale promises 1,000 nits, and the Hearth gets three quarters of the way there.',
+    'fact peak = 1000 by maker',
+    'ratio peak max : fact.peak = 0.75 [0.675, 0.825]',
+  ],
+  [
+    'Orrinvale promises 1,000 nits. The maker has delivered what it promised.',
+    'fact peak = 1000 by maker',
+    'bound peak max >= 1000',
+  ],
+  [
+    'Orrinvale promises 1,000 nits. The maker has not delivered what it promised.',
+    'fact peak = 1000 by maker',
+    'bound peak max < 1000',
+  ],
 ];

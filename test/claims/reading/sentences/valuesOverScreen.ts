@@ -165,4 +165,9 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'value uniformity.grey50 {level grey50} = 9 [8.5, 9.5]',
   ],
   ["The Hearth's tone curve in HDR clips from 70%.", 'direction eotf.rolloff {signal HDR} clips from 70'],
+  [
+    "On a white field the Hearth's dimmest corner falls 15 per cent short of the brightest spot.",
+    'value uniformity.white {level white} = 15 [14.5, 15.5]',
+  ],
+  ['The dimmest corner is 15 % darker than the brightest spot.', 'unproven'],
 ];
