@@ -228,7 +228,8 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     items: used(from, to),
     ...(doubtful && { doubtful }),
   });
-  if (bare && noun) return null;
+  // "At 2.25 on the Umbra": no level has a fraction and no unit.
+  if (bare && (noun || !Number.isInteger(number.x))) return null;
   if (percent && !noun && statesValue(items, left)) return null;
   if (!noun && isWord(after, 'of') && !degrees) return null;
   const x = number.x;
@@ -238,15 +239,15 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
     const isAxisRange =
       isWord(before, 'between', 'from', 'in', 'at', 'over', 'across', 'for', 'within') || noun;
     if (!isAxisRange) return null;
-    // "Between 2.1 and 2.3": no level has a fraction and no unit.
-    if (bare && !noun && !(Number.isInteger(x) && Number.isInteger(number.to.x))) return null;
+    // "Between 2 and 2.3": nor here.
+    if (bare && !Number.isInteger(number.to.x)) return null;
     const doubtful = !noun && !isWord(before, 'at', 'in') && !degrees;
     return span({ from: Math.min(x, number.to.x), to: Math.max(x, number.to.x) }, left, right, doubtful);
   }
   // "96.4 % on the Plain": of a set.
   const ofSet =
     isWord(after, 'on') &&
-    !isWord(before, 'from', 'at') &&
+    !isWord(before, 'from') &&
     items
       .slice(right + 1, right + 3)
       .some(

@@ -146,6 +146,16 @@ function isWarranty({ previous, sentence, carry, items }: Scene, { index }: Item
   );
 }
 
+/** "Two years on the Hearth, where Veltrane gives the Plain five": years again. */
+function termBefore(scene: Scene, item: Item): NumberPhrase | undefined {
+  const { number } = item;
+  if (!number?.spelled || number.role !== undefined || number.dimension !== '' || number.outOf !== undefined)
+    return undefined;
+  return isWarranty(scene, item)
+    ? scene.previous?.items.find((word) => word.number?.dimension === 'months')?.number
+    : undefined;
+}
+
 /** The length beside a number before which no unit stands, but a side of the cabinet behind it. */
 function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
   const next = scene.sentence[item.index + 1];
@@ -156,10 +166,11 @@ function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
 /** "The lag is 11.3 ms on the Hearth, and the Plain takes 18.6": of time, and no power. */
 function timeBefore({ previous, sentence }: Scene, { index }: Item): NumberPhrase | undefined {
   if (!isWord(sentence[index - 1], 'takes', 'took', 'needs', 'needed')) return undefined;
-  const before = previous?.items.find(
-    ({ number }) => number?.dimension === 'time' && number.role !== 'seconds',
-  );
-  return previous?.said?.length === 1 ? before?.number : undefined;
+  const isTime = ({ number }: Item) => number?.dimension === 'time' && number.role !== 'seconds';
+  // "9.4 ms, which is lower than the Plain's, while the Umbra takes 13.5"
+  const stated = previous && isWord(previous.items[0], 'which') ? previous.previous : previous;
+  const before = stated?.items.find(isTime);
+  return stated?.said?.length === 1 ? before?.number : undefined;
 }
 
 /**
@@ -170,6 +181,11 @@ export function settleBareNumbers(scene: Scene): undefined {
   let concept: string | undefined;
   const unit = scene.items.map((item) => meaningOf(item, 'measure')).find((found) => found !== undefined);
   for (const item of scene.items) {
+    const term = termBefore(scene, item);
+    if (term) {
+      ({ dimension: item.number!.dimension, unit: item.number!.unit, factor: item.number!.factor } = term);
+      continue;
+    }
     if (!isBare(scene, item)) continue;
     const number = item.number!;
     // "52 mm deep, 1,230 wide": measured as its neighbour is.

@@ -13,6 +13,7 @@ import {
   leansAsBefore,
   leansToo,
   promisesWhat,
+  saysPlace,
   seesItsOwn,
   seesTopic,
 } from './ownStatement.ts';
@@ -105,6 +106,29 @@ function isRunnerUp(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "The blue sweep ends with an error of 5.4": what belongs to the verb begins nothing. */
+function isPartOfVerb(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[at], 'with') &&
+    isWord(items[at - 1], 'ends', 'ended', 'finishes', 'starts', 'started', 'begins', 'opens', 'comes') &&
+    isWord(items[at + 1], 'an', 'a', 'the', 'errors')
+  );
+}
+
+/** "… in a 10 % window that has settled at 1,240 nits after three minutes": said of what stands before. */
+function isSettling(items: readonly Item[], at: number): boolean {
+  const next = items[at + 1];
+  const verb = isWord(next, 'has', 'had', 'have') ? items[at + 2] : next;
+  return (
+    isWord(items[at], 'that') &&
+    items[at - 1]?.type !== 'mark' &&
+    /^(?:ha[sd] |have )?(?:settle[sd]|f[ae]ll(?:s|en)|drop(?:s|ped)|s[iu]nks?|slip(?:s|ped)|sag(?:s|ged))(?: |$)/.test(
+      verb?.text ?? '',
+    ) &&
+    items.slice(Math.max(0, at - 6), at).some(({ number }) => number !== undefined)
+  );
+}
+
 /** "the Kasulind adds …": its set, and not what Kasulind says */
 function opensWithMaker(items: readonly Item[]): boolean {
   const at = items.slice(0, 3).findIndex((item) => keyOf(item, 'maker') !== undefined);
@@ -145,9 +169,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       cut(item.text, '');
       continue;
     }
+    if (isSettling(items, at) && current.length > 0) cut('', 'which');
     if (
       !(item.text === 'which' && isWord(current.at(-1), 'of')) &&
       !isRunnerUp(items, at) &&
+      !isPartOfVerb(items, at) &&
       strongJoiners.has(item.text) &&
       (item.type === 'word' || item.meanings.length === 0)
     ) {
@@ -174,7 +200,14 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       namesSet(piece.items.slice(0, 4)) &&
       hasVerb(piece.items) &&
       (namesSet(pending) || clauses.length > 0);
-    const contrasts = otherActs || (piece.joiner === 'whereas' && (hasVerb(piece.items) || ends || ofOther));
+    // "Its tint is yellow, where the Plain's leans to green"
+    const leansOfOther =
+      isWord(piece.items[0], 'where', 'while', 'but') &&
+      namesSet(piece.items.slice(0, 4)) &&
+      leans(piece.items) &&
+      hasVerb(pending);
+    const contrasts =
+      leansOfOther || otherActs || (piece.joiner === 'whereas' && (hasVerb(piece.items) || ends || ofOther));
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
     const acts =
       hasVerb(pending) ||
@@ -192,6 +225,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       deniesStatistic(piece) ||
       coloursGrey(piece.items) ||
       (leaning > 1 && leans(piece.items)) ||
+      leansOfOther ||
+      saysPlace(piece.items) ||
       leansAsBefore(piece.items) ||
       // "…, it leans red all the way up"
       (order > 0 &&

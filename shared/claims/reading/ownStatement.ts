@@ -133,6 +133,22 @@ export function deniesStatistic({
   );
 }
 
+/** "Second behind the Plain", "second only to the Umbra": a place in a ranking, and who is ahead. */
+export function saysPlace(items: readonly Item[]): boolean {
+  return placeBehind(items) >= 0;
+}
+
+/** Where the place stands of which the words say who is ahead; −1 where there is none. */
+export function placeBehind(items: readonly Item[]): number {
+  return items.findIndex(
+    (item, at) =>
+      keyOf(item, 'ordinal') !== undefined &&
+      (isWord(items[at + 1], 'behind') ||
+        keyOf(items[at + 1], 'standing') === 'behind' ||
+        (isWord(items[at + 1], 'only') && isWord(items[at + 2], 'to'))),
+  );
+}
+
 /** "It leans to blue": a lean with its hue. */
 export function leans(items: readonly Item[]): boolean {
   return items.some(

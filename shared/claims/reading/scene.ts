@@ -67,9 +67,12 @@ export function hasKey(scene: Scene, kind: MeaningKind, ...keys: string[]): bool
 
 /** Of several axis phrases of one kind the one nearest to what is being read. */
 export function nearestAxis(scene: Scene, kind: AxisSpan['kind']): AxisSpan | undefined {
-  const fitting = scene.axes.filter(
+  const ofKind = scene.axes.filter(
     (axis) => axis.kind === kind && !axis.items.some((item) => item.number?.role === 'value'),
   );
+  // "At 10 % its shadows lie 19 % under target": of that level.
+  const [level] = ofKind.filter((axis) => axis.at !== undefined && !axis.tone);
+  const fitting = ofKind.filter((axis) => !level || !isToneAround(axis, level.at!));
   const { focus } = scene;
   if (fitting.length < 2 || !focus) return fitting[0];
   const distance = (axis: AxisSpan) =>
@@ -78,6 +81,11 @@ export function nearestAxis(scene: Scene, kind: AxisSpan['kind']): AxisSpan | un
     // "From 60 %, where it is 3.4, to 100 %"
     (isWord(axis.items[0], 'where') && axis.items[0]!.index < focus.index ? 3 : 0);
   return fitting.reduce((best, axis) => (distance(axis) < distance(best) ? axis : best));
+}
+
+/** "Shadows" around 10 % */
+function isToneAround({ tone, at, from, to }: AxisSpan, level: number): boolean {
+  return tone === true && at === undefined && (from ?? 0) <= level && level <= (to ?? 100);
 }
 
 /** Numbers of the clause that still stand for a value: no axis, window, date, name. */

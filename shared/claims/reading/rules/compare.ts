@@ -260,7 +260,13 @@ export function readRatiosAndDifferences(scene: Scene, findings: Findings): unde
   const undercut = comparative?.text === 'undercuts' ? comparative : undefined;
   const unsure =
     undercut &&
-    scene.items.find((item) => keyOf(item, 'negation') === 'not' && item.index > undercut.index - 3);
+    scene.items.find(
+      (item) =>
+        keyOf(item, 'negation') === 'not' &&
+        item.index > undercut.index - 3 &&
+        // "… by £10, which will not pay for the bus home"
+        !scene.sentence.slice(undercut.index, item.index).some((word) => isWord(word, 'which')),
+    );
   if (unsure)
     return refuse(findings, scene, 'difference', 'the words leave open what is denied', [...words, unsure]);
   let other = otherOperand(scene, quantity);

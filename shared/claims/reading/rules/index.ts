@@ -220,7 +220,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readNextRank,
     needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['set'] }, { kinds: ['saidBefore'] }],
   },
-  { read: readRankList, needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept'] }] },
+  {
+    read: readRankList,
+    needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept', 'unit', 'maker'] }],
+  },
   {
     read: readRanks,
     needs: [

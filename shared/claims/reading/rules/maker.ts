@@ -51,6 +51,11 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       conditions.unit = splitVariant(maker.id).unit!;
       (conditions.origin as Record<string, string>).unit = 'named';
     }
+    // "…, and 14.7 ms on the Umbra; Orrinvale itself quotes 8 ms": of its own set again.
+    if (maker?.id === scene.context.own && conditions.origin.unit === 'carried') {
+      delete conditions.unit;
+      delete (conditions.origin as Record<string, string>).unit;
+    }
     const distance = shortBy(scene);
     for (const item of scene.items) {
       const number = item.number;

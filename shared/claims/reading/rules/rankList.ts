@@ -1,7 +1,10 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { othersThan } from '../knownGroup.ts';
+import { placeBehind } from '../ownStatement.ts';
 import type { Scene } from '../scene.ts';
+import { resolveMention } from '../units.ts';
+import { splitVariant } from '../variant.ts';
 import { hasVerb } from '../verbs.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import { comparedQuantity } from './compared.ts';
@@ -53,8 +56,50 @@ function isPrice(word: Item): boolean {
   return keyOf(word, 'concept') === 'price' || isWord(word, 'price');
 }
 
+/** "Second only to the Plain", "which leaves the Hearth second behind the Plain": its place, and who is ahead. */
+function readBehind(scene: Scene, findings: Findings): boolean {
+  const { items, units, context } = scene;
+  const at = placeBehind(items);
+  const place = items[at];
+  const leader = units.find(({ item }) => place && item.index > place.index && item.index <= place.index + 4);
+  if (!place || !leader || scene.used.has(place)) return false;
+  const id = resolveMention(leader, scene.carry, context);
+  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
+  const words = [place, items[at + 1], leader.item, ...concepts(scene)];
+  const subject = scene.units.some(({ item }) => item.index < place.index) ? scene.unit : undefined;
+  const own = splitVariant(subject).unit ?? context.own;
+  const compared = othersThan(scene, own);
+  if (id === undefined || id === own || !compared || 'problem' in quantity || quantity.better === 'target') {
+    const why = 'problem' in quantity ? quantity.problem : 'the words do not say among which sets';
+    refuse(findings, scene, 'order', why, words);
+    return true;
+  }
+  const n = Number(keyOf(place, 'ordinal'));
+  const position = { type: 'position' as const, n };
+  const { unit: _unit, ...conditions } = scene.conditions;
+  const of = own === context.own ? { ...scene, unit: undefined, conditions } : scene;
+  propose(
+    findings,
+    of,
+    'order',
+    orderCheck(of, quantity, quantity.better, position, { units: compared }),
+    words,
+  );
+  if (n === 2)
+    propose(
+      findings,
+      of,
+      'order',
+      orderCheck(of, quantity, quantity.better, { type: 'behind' }, { units: [id] }),
+      [items[at + 1], leader.item],
+    );
+  if (of.said) scene.said = of.said;
+  return true;
+}
+
 /** "Among the three it is second in peak luminance, first in native contrast and last in grey error." */
 export function readRankList(scene: Scene, findings: Findings): undefined {
+  if (readBehind(scene, findings)) return;
   if (!hasVerb(scene.items) && !scene.items.some((item) => isWord(item, ...comes))) return;
   const places = placesOf(scene).filter(({ item }) => !scene.used.has(item));
   if (places.length === 0) return;

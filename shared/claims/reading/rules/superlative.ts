@@ -52,6 +52,7 @@ export function readSuperlative(
   if (isSet && entry.concept === '' && !scene.items.some((word) => keyOf(word, 'concept')))
     return refuse(findings, scene, 'order', 'the words do not say in what', [item, scene.items[at + 1]]);
   const isRank =
+    isDoneBest(scene, item) ||
     isWord(before, 'the', 'our', 'its') ||
     keyOf(before, 'ordinal') ||
     isWord(
@@ -173,6 +174,22 @@ export function readSuperlative(
           isWord(entry_, 'tested', 'measured', 'seen', 'reviewed', 'ever', 'yet'),
       ),
     ],
+  );
+}
+
+/** "The Hearth holds its luminance best at 45 degrees" */
+function isDoneBest({ items }: Scene, item: Item): boolean {
+  const at = items.indexOf(item);
+  const next = items[at + 1];
+  const lead = items.slice(0, at);
+  return (
+    isWord(item, 'best') &&
+    keyOf(items[at - 1], 'concept') !== undefined &&
+    lead.some(
+      (word) =>
+        keyOf(word, 'verb') === 'keep' || isWord(word, 'holds', 'keeps', 'retains', 'preserves', 'tracks'),
+    ) &&
+    (next === undefined || next.type === 'mark' || isWord(next, 'at', 'of', 'from', 'in', 'and', 'off'))
   );
 }
 
