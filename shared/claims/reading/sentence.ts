@@ -174,6 +174,14 @@ function isSame(one: Finding, other: Finding): boolean {
   return one.start === other.start && JSON.stringify(one.check) === JSON.stringify(other.check);
 }
 
+/** "Blue is undersaturated. Its error never climbs above 3.": of the hue that the sentence before was about. */
+function hueTakenUp(items: readonly Item[], { said, unit }: Carry): string | undefined {
+  const hue = /^sweep\.([a-z]+)\./.exec(said?.id ?? '')?.[1];
+  const leads =
+    isWord(items[0], 'its') && items.slice(1, 4).some((item) => keyOf(item, 'concept') === 'error');
+  return leads && unit === undefined ? hue : undefined;
+}
+
 /** Reads a sentence clause by clause, whatever it is about. */
 export function readClauses(
   items: readonly Item[],
@@ -184,7 +192,8 @@ export function readClauses(
 ): Finding[] {
   const findings: Findings = { list: [] };
   const scenes = scenesOf(items, context, carry, angleTalk);
-  if (carry.hue !== undefined && scenes[0]) scenes[0].hue = carry.hue;
+  const hue = carry.hue ?? hueTakenUp(items, carry);
+  if (hue !== undefined && scenes[0]) scenes[0].hue = hue;
   if (carry.gamut !== undefined && scenes[0]) scenes[0].gamut = carry.gamut;
   carry.hue = undefined;
   carry.window = undefined;

@@ -314,4 +314,24 @@ export const directions: readonly SentenceRow[] = [
     'direction sweep.red.saturation average {stage as-delivered} over',
     'value sweep.red.saturation max {stage as-delivered} = 14 [13.5, 14.5]',
   ],
+  [
+    "Its tint is yellow, where the Plain's leans to green.",
+    'direction grey.tint average ≥50 ≤100 yellow',
+    'direction grey.tint average ≥50 ≤100 {veltrane} green',
+  ],
+  [
+    'Red is oversaturated by an average of 9 percent, the blue sweep ends with an error of 5.4 at full saturation.',
+    'value sweep.red.saturation average = 9 [8.5, 9.5]',
+    'value sweep.blue.de2000 at 100 = 5.4 [5.35, 5.45]',
+  ],
+  [
+    'Blue is undersaturated by 9 %. Its average error is 2.4.',
+    'value sweep.blue.saturation average = -9 [-9.5, -8.5]',
+    'value sweep.blue.de2000 average = 2.4 [2.35, 2.45]',
+  ],
+  [
+    'Blue is undersaturated by 9 %. Its greyscale error is 2.4.',
+    'value sweep.blue.saturation average = -9 [-9.5, -8.5]',
+    'value grey.de2000 = 2.4 [2.35, 2.45]',
+  ],
 ];

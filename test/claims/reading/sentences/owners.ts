@@ -274,4 +274,20 @@ export const owners: readonly SentenceRow[] = [
     'fact price = 1039',
   ],
   ['As on the Plain, blooming is faint.', 'observed blooming 1–1'],
+  [
+    'Orrinvale covers the Hearth for two years, where Veltrane gives the Plain five.',
+    'fact warranty = 24',
+    'fact warranty = 60 {veltrane}',
+  ],
+  [
+    'At £939 the Hearth undercuts the Plain by £10, which will not pay for the bus home.',
+    'fact price = 939',
+    'difference fact.price {veltrane} : fact.price = 10 [10, 10]',
+  ],
+  [
+    'Lag is 12.4ms on the Hearth and 14.7ms on the Umbra; Orrinvale itself quotes 8ms.',
+    'value lag = 12.4 [12.35, 12.45]',
+    'value lag {nocthale} = 14.7 [14.65, 14.75]',
+    'fact lag = 8 by maker',
+  ],
 ];

@@ -97,4 +97,16 @@ export const placesTakenUp: readonly SentenceRow[] = [
     'value peak at 10 {window 10} = 1666 [1665.5, 1666.5]',
     'value peak at 100 {window 100} = 331 [330.5, 331.5]',
   ],
+  ['At 10 % stimulus its shadows lie 19 % under target.', 'value eotf.error at 10 = -19 [-19.5, -18.5]'],
+  [
+    'It reaches 1,340 nits in a 10 percent window that has settled at 1,240 nits after three minutes.',
+    'value peak at 10 {window 10} = 1340 [1335, 1345]',
+    'value peak.sustained at 10 {window 10} = 1240 [1235, 1245]',
+  ],
+  [
+    'Gamma comes out at 2.16 on the Hearth and at 2.25 on the Umbra.',
+    'value gamma.average = 2.16 [2.155, 2.165]',
+    'value gamma.average {nocthale} = 2.25 [2.245, 2.255]',
+  ],
+  ['At 60 % on the Plain the error is 3.4.', 'value grey.de2000 at 60 {veltrane} = 3.4 [3.35, 3.45]'],
 ];

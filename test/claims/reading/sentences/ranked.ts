@@ -70,4 +70,18 @@ export const ranked: readonly SentenceRow[] = [
     'ratio contrast.native {veltrane} : contrast.native = 12 [11.5, 12.5]',
   ],
   ['The best reading is 1.2, at 40 %.', 'value grey.de2000 at 40 = 1.2 [1.15, 1.25]'],
+  ['It holds its luminance best at 45°.', 'order angle.luminance at 45 {angle 45} higher best'],
+  [
+    'Contrast is 3,260:1, second only to the Umbra.',
+    'value contrast.native = 3260 [3255, 3265]',
+    'order contrast.native higher position 2 of veltrane-plain-50 kasulind-vane-50 tamarick-crest-55 nocthale-umbra-55',
+    'order contrast.native higher behind of nocthale-umbra-55',
+  ],
+  [
+    "The Hearth's white varies by 14 per cent across the screen, which leaves the Hearth second behind the Plain.",
+    'value uniformity.white = 14 [13.5, 14.5]',
+    'order uniformity.white lower position 2 of veltrane-plain-50 kasulind-vane-50 tamarick-crest-55 nocthale-umbra-55',
+    'order uniformity.white lower behind of veltrane-plain-50',
+  ],
+  ['Rec. 709 coverage is 99 %, and second to none.', 'value coverage.bt709.xy = 99 [98.5, 99.5]'],
 ];
