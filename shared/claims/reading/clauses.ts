@@ -289,6 +289,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         opensNext ||
         piece.mark === ';' ||
         piece.mark === '—' ||
+        // "It beats the Plain (4.1) and the Umbra (3.3)": the number in the next bracket is of this set.
+        (piece.mark === ')' && following?.mark === '(' && namesSet(piece.items)) ||
         (piece.joiner !== '' && piece.joiner !== 'with' && hasVerb(piece.items));
       // "White varies by 4 %, which I could not see, and at 19 dB(A) it is …": said in passing of what stands before.
       const isPassing =

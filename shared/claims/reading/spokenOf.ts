@@ -47,6 +47,27 @@ function speaksOfPorts(
   return false;
 }
 
+/** "No other set reaches 700 nits", "nothing else here …": of all sets but this one, where nothing is compared. */
+function speaksOfOthers(items: readonly Item[]): boolean {
+  const words = items.filter(
+    (item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'while', 'because'),
+  );
+  const [first, second, third] = words;
+  const compares = items.some(
+    (item) =>
+      (keyOf(item, 'comparative') ?? keyOf(item, 'superlative') ?? keyOf(item, 'equative')) !== undefined,
+  );
+  if (compares || keyOf(first, 'stat') !== 'none') return false;
+  const sets = ['set', 'sets', 'television', 'televisions', 'tv', 'model', 'screen', 'panel'];
+  return (
+    isWord(first, 'nothing else') ||
+    (isWord(first, 'nothing') && isWord(second, 'else')) ||
+    /\b(?:rivals?|competitors?)$/.test(second?.text ?? '') ||
+    (isWord(second, 'other') && (isWord(third, ...sets) || keyOf(third, 'pronoun') === 'rival')) ||
+    (isWord(second, ...sets) && isWord(third, 'here', 'we', 'in', 'tested', 'that'))
+  );
+}
+
 /** "The Kasulind and the Umbra have …": sets by name; "both keep …", "the others have …": several, and none is named. */
 export function groupNamed({
   items,
@@ -79,6 +100,7 @@ export function groupNamed({
       ? ids
       : undefined;
   }
+  if (subjects.every(({ id }) => id === 'rival') && speaksOfOthers(items)) return 'unnamed';
   const portsBefore = speaksOfPorts(items, sentence, index, carry);
   // "Every set here covers more than 90 %": of each, and which they are, nobody says.
   const every = items

@@ -254,7 +254,7 @@ export const equativeWords: Readonly<
 
 /** One set before or behind another, without a number: by what is better of the quantity. */
 export const standingWords: Readonly<Record<string, string>> = {
-  ahead: `beat(s); tops; surpasses; betters; outdoes; outperforms; outstrips; outclasses; edges out; wins; wins out; ahead; ahead of; leads; has the edge; has the edge on/over; has the upper hand; gets the better of; comes out on top; comes out ahead; puts to shame; overtakes; overhauls; outshines; outguns; leaves behind; leaves standing`,
+  ahead: `beat(s); tops; surpasses; betters; outdoes; outperforms; outstrips; outclasses; edges out; edges ahead of; thrashes; trounces; pips; wins; wins out; ahead; ahead of; leads; has the edge; has the edge on/over; has the upper hand; gets the better of; comes out on top; comes out ahead; puts to shame; overtakes; overhauls; outshines; outguns; leaves behind; leaves standing`,
   behind: `trails; loses to; lose to; loses out to; behind; lags behind; falls behind; no match for; no match; comes second to; second to; plays second fiddle to; cannot keep up with; can't keep up with; cannot match; can't match; beaten by; bettered by; outdone by; surpassed by; loses out; falls short of; not up to`,
 };
 

@@ -28,6 +28,8 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
           next.type === 'mark')
       )
         continue;
+      // "Of the three only the Hearth has …", which leads the sentence
+      if (number.spelled && item.index === 2 && isWord(scene.sentence[0], 'of', 'among', 'amongst')) continue;
       // "Our three part company": so many sets.
       if (number.spelled && isWord(scene.items[scene.items.indexOf(item) - 1], 'our', 'these', 'those'))
         continue;

@@ -64,13 +64,25 @@ export function readEquals(scene: Scene, findings: Findings): undefined {
           // "Nowhere near as bright as the Plain"
           keyOf(item, 'hedge') === 'nowhereNear'),
     );
-    const rank = negation ? ({ type: 'behind' } as const) : ({ type: 'matches' } as const);
+    // "At least as bright as the Plain": behind it by no means.
+    const least = scene.items.find(
+      (item) =>
+        keyOf(item, 'comparator') === '>=' && item.index < equative.index && item.index > equative.index - 4,
+    );
+    const isBehind = negation !== undefined || least !== undefined;
+    const rank = isBehind ? ({ type: 'behind' } as const) : ({ type: 'matches' } as const);
+    if (negation && least)
+      return refuse(findings, scene, 'order', 'the words leave open what is denied', [
+        negation,
+        least,
+        equative,
+      ]);
     return propose(
       findings,
       scene,
       'order',
-      orderCheck(scene, quantity, entry.direction, rank, { units: [id] }),
-      [equative, negation, other.item],
+      orderCheck(scene, quantity, entry.direction, rank, { units: [id] }, least ? { negated: true } : {}),
+      [least, equative, negation, other.item],
     );
   }
   if (at < 0) return;

@@ -123,6 +123,16 @@ export function readSuperlative(
       (isWord(entry_, 'of') && isWord(scene.items[scene.items.indexOf(entry_) - 1], 'one')) ||
       keyOf(entry_, 'stat') === 'any',
   );
+  // "Among the three brightest": a place among so many.
+  const many = scene.items[at - 1];
+  if (among && many?.number?.dimension === '' && !isWord(scene.items[at + 1], 'of')) {
+    many.number.role = 'cohort';
+    return refuse(findings, scene, 'order', 'a place among the first so many is no check', [
+      among,
+      many,
+      item,
+    ]);
+  }
   const ordinal = window
     .map((entry_) => ({ entry: entry_, n: Number(keyOf(entry_, 'ordinal')) }))
     .find((found) => Number.isFinite(found.n) && found.n > 1);
