@@ -102,7 +102,9 @@ function isRunnerUp(items: readonly Item[], at: number): boolean {
     isWord(items[at], 'with') &&
     keyOf(items[at - 1], 'unit') !== undefined &&
     items[at + 1]?.number !== undefined &&
-    items.slice(0, at).some((item) => isWord(item, 'followed', 'then'))
+    items
+      .slice(0, at)
+      .some((item) => isWord(item, 'followed', 'then', 'runner-up', 'runner', 'next', 'nearest', 'closest'))
   );
 }
 

@@ -1,5 +1,6 @@
 import type { Check, Operand } from '../../contract/check.ts';
 import { speaksOfAnyWindow } from './anyWindow.ts';
+import { crossesBetween } from './crossing.ts';
 import { denialProblem } from './denials.ts';
 import { disownedProblem } from './disowned.ts';
 import { exceptionProblem } from './exceptions.ts';
@@ -114,6 +115,12 @@ export function propose(
     return refuse(findings, scene, rule, 'prices and awards of another time are not kept', items);
   if ((check.kind === 'order' || check.kind === 'ratio') && speaksOfAnyWindow(scene.items))
     return refuse(findings, scene, rule, 'every window at once is no check: say it of one', items);
+  const crossing = check.kind === 'bound' ? crossesBetween(scene) : undefined;
+  if (crossing)
+    return refuse(findings, scene, rule, 'the words leave open at which level it is crossed', [
+      ...crossing,
+      ...items,
+    ]);
   const disowned = disownedProblem(scene);
   if (disowned) return refuse(findings, scene, rule, disowned.why, [...disowned.words, ...items]);
   const denial = denialProblem(scene, check, items);

@@ -81,7 +81,8 @@ function usable(
         return false;
     }
     // "It wins on black level": what is measured, and no picture.
-    if (meaning.kind === 'level' && /^(?:levels?|points?)$/.test(tokens[at + length]?.text ?? '')) return false;
+    if (meaning.kind === 'level' && /^(?:levels?|points?)$/.test(tokens[at + length]?.text ?? ''))
+      return false;
     if (tokens[at]!.kind === 'number') {
       if (length === 1) return false;
       // "At 50 % grey" is a step of the scale, "a 50 % grey field" a picture.

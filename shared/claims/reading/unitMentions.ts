@@ -110,6 +110,16 @@ function isExceededBy(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "The runner-up is the Umbra with 3,000:1": the number behind is that set's. */
+function isNumbered(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[before(items, at)], 'is', 'was') &&
+    isWord(items[at + 1], 'with') &&
+    items[at + 2]?.number !== undefined &&
+    items.slice(0, at).some((item) => isWord(item, 'runner-up', 'runner', 'next', 'nearest', 'closest'))
+  );
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -256,7 +266,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     )
       role = mentions[mentions.length - 1]!.role;
     else if (!verbSeen && !mentions.some((mention) => mention.role === 'subject')) role = 'subject';
-    else if (isDoneBy(items, at, left)) role = 'subject';
+    else if (isDoneBy(items, at, left) || isNumbered(items, at)) role = 'subject';
     else if (isSaidOn(items, at, left) && !mentions.some((mention) => mention.role === 'subject'))
       role = 'subject';
     else if (left && isWord(left, 'in', 'on', 'does', 'do', 'did')) role = 'compared';

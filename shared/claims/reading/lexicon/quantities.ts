@@ -92,7 +92,7 @@ export const hueWords: Readonly<Record<string, string>> = {
 export const toneWords: Readonly<Record<string, { phrases: string; from: number; to: number }>> = {
   nearBlack: { phrases: `near black; just above black; close to black`, from: 5, to: 10 },
   shadows: {
-    phrases: `shadow(s); dark grey(s); dark tones; dark parts; the dark end; dark end; low end; darks; dark steps; shadow tones; shadow detail; deep shadows`,
+    phrases: `shadow(s); dark grey(s); dark tones; dark parts; the dark end; dark end; low end; darks; dark steps; shadow tones; shadow detail; deep shadows; the bottom of the range; the bottom of the scale`,
     from: 5,
     to: 30,
   },

@@ -57,6 +57,17 @@ function sparesOne(items: readonly Item[]): boolean {
   });
 }
 
+/** "Only the brightest step is past 3": which one that is, a count does not ask. */
+function namesOneLevel(items: readonly Item[]): boolean {
+  return items.some(
+    (item, at) =>
+      isWord(item, 'only', 'just') &&
+      isWord(items[at + 1], 'the') &&
+      (isPlaced(items[at + 2]) || isWord(items[at + 2], 'last', 'first', 'top', 'bottom')) &&
+      plays(items[at + 3], 'levels'),
+  );
+}
+
 function sideOf(comparator: string | undefined): LevelCount['side'] | undefined {
   if (comparator === undefined) return 'exactly';
   return comparator === '>=' ? 'least' : comparator === '<=' ? 'most' : undefined;
@@ -67,7 +78,7 @@ function sideOf(comparator: string | undefined): LevelCount['side'] | undefined 
  * null where it does in words that no check asks ("about five", "not two").
  */
 export function countOfLevels(scene: Scene): LevelCount | null | undefined {
-  if (sparesOne(scene.items)) return null;
+  if (sparesOne(scene.items) || namesOneLevel(scene.items)) return null;
   for (const [at, item] of scene.items.entries()) {
     const { number } = item;
     if (isWord(item, 'no two') && countAt(scene, at)) return null;
@@ -78,7 +89,9 @@ export function countOfLevels(scene: Scene): LevelCount | null | undefined {
       .slice(Math.max(0, at - 4), at)
       .some((entry) => plays(entry, 'excepting') || isWord(entry, 'but'));
     if (number && isEnd && spared) return null;
-    if (plays(scene.items[at - 1], 'excepting') && !isWord(scene.items[at - 1], 'all but')) continue;
+    // "…, but two levels are over 3": what opens the clause spares nothing.
+    const isSpared = at > 1 && plays(scene.items[at - 1], 'excepting');
+    if (isSpared && !isWord(scene.items[at - 1], 'all but')) continue;
     // "Only one of the levels": alone it says that there is such a level.
     const single =
       isWord(item, 'single') || (isWord(item, 'one of the') && isWord(scene.items[at - 1], 'only', 'just'));

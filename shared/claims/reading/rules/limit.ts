@@ -289,9 +289,8 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
     // "Highlights above 600 nits are clipped", "anything over 600 nits will do"
     const ofSignal =
       number.dimension === 'luminance' &&
-      isWord(
-        scene.items[comparatorAt - 1],
-        ...['anything', 'everything', 'whatever', 'highlights', 'detail', 'details', 'tones'],
+      /\b(?:anything|everything|whatever|highlights|details?|tones)$/.test(
+        scene.items[comparatorAt - 1]?.text ?? '',
       );
     if (ofSignal) {
       refuse(

@@ -17,7 +17,14 @@ export function complementOf(scene: Scene, quantity: Quantity, item: Item): Item
   const lose = firstWith(scene, 'verb', 'lose');
   if (lose) return lose;
   if (goesOnLosing(scene)) return item;
-  const fall = firstWith(scene, 'verb', 'fall');
+  const fall =
+    firstWith(scene, 'verb', 'fall') ??
+    // "The window dims by a fifth within two minutes"
+    scene.items.find(
+      (entry) =>
+        entry.index < item.index &&
+        /^(?:dim(?:s|med)|fade[sd]|darken(?:s|ed)|sag(?:s|ged))$/.test(entry.text),
+    );
   const at = scene.items.indexOf(item);
   const towards = scene.items
     .slice(Math.max(0, at - 3), at)

@@ -2,7 +2,7 @@ import type { Bound } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { isWord } from '../items.ts';
 import { operandOf } from '../operand.ts';
-import { type Scene, valueNumbers } from '../scene.ts';
+import { firstWith, type Scene, valueNumbers } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { isSettled } from '../settled.ts';
 import { tidy } from '../stated.ts';
@@ -17,8 +17,10 @@ export function readNearTo(scene: Scene, findings: Findings): undefined {
     const middle = scene.items[next];
     if (!['<', '<='].includes(far.comparator ?? '') || !isWord(scene.items[at + 1], 'of') || !middle?.number)
       continue;
-    if (middle.number.dimension !== far.dimension || far.dimension === '' || middle.number.role !== undefined)
-      continue;
+    if (middle.number.dimension !== far.dimension || middle.number.role !== undefined) continue;
+    // "Gamma stays within 0.05 of 2.2"; "under 3 of 11 levels" counts.
+    const ofGamma = firstWith(scene, 'concept', 'gamma') !== undefined && far.x < 1 && middle.number.x > 1;
+    if (far.dimension === '' && !ofGamma) continue;
     scene.focus = middle;
     const subject = subjectOf(scene, far.dimension, middle);
     const words = [scene.items[at - 1], item, middle];

@@ -77,4 +77,9 @@ export const groups: readonly SentenceRow[] = [
     'unproven',
   ],
   ['Every set here covers more than 90 % of P3.', 'unproven'],
+  ['No other set reaches 700 nits.', 'unproven'],
+  ['Nothing else here covers 98 % of P3.', 'unproven'],
+  ['The Hearth is at least as bright as the Plain.', 'not order peak max higher behind of veltrane-plain-50'],
+  ['It is among the three brightest sets we have measured this year.', 'unproven'],
+  ['The runner-up is the Umbra with 3,000:1.', 'value contrast.native {nocthale} = 3000 [2925, 3075]'],
 ];

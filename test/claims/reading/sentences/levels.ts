@@ -245,4 +245,17 @@ export const levels: readonly SentenceRow[] = [
     'value peak at 10 {window 10} = 742 [741.5, 742.5]',
     'bound grey.de2000 average < 3',
   ],
+  [
+    'The average error is 2.6, but two levels are past 3.',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+    'bound grey.de2000 any but 2 > 3 and grey.de2000 all but 2 <= 3',
+  ],
+  [
+    'The average error is 2.6, but one level is past 3.',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+    'bound grey.de2000 any but 1 > 3 and grey.de2000 all but 1 <= 3',
+  ],
+  ['Only the brightest step is past 3.', 'unproven'],
+  ['Somewhere between 60 and 70 % errors become visible.', 'unproven'],
+  ['From the bottom of the scale to the top the error stays under 3.', 'bound grey.de2000 max < 3'],
 ];

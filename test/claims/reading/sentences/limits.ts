@@ -276,4 +276,7 @@ export const limits: readonly SentenceRow[] = [
     'value grey.de2000 average = 4 [3.5, 4.5]',
     'bound grey.de2000 max {veltrane} < 3',
   ],
+  ['Gamma stays within 0.05 of 2.2.', 'bound gamma.average >= 2.15 and gamma.average <= 2.25'],
+  ['HDR highlights above 800 nits are clipped.', 'unproven', 'direction eotf.rolloff clips'],
+  ['The window dims by a fifth within two minutes.', 'value peak.hold max = 80 [78, 82]'],
 ];

@@ -290,4 +290,12 @@ export const owners: readonly SentenceRow[] = [
     'value lag {nocthale} = 14.7 [14.65, 14.75]',
     'fact lag = 8 by maker',
   ],
+  [
+    'With an average error of 2.6, it beats the Plain (4.1) and the Umbra (3.3).',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+    'order grey.de2000 average lower ahead of veltrane-plain-50',
+    'value grey.de2000 average {veltrane} = 4.1 [4.05, 4.15]',
+    'value grey.de2000 average {nocthale} = 3.3 [3.25, 3.35]',
+  ],
+  ['The Umbra wins on black level, the Hearth on everything else.', 'unproven'],
 ];
