@@ -54,7 +54,7 @@ export const groups: readonly SentenceRow[] = [
     'order peak max {nocthale} higher ahead of veltrane-plain-50',
     'unproven',
   ],
-  ['Of the two cheaper sets, the Plain is the brighter.', 'unproven', 'unproven'],
+  ['Of the two cheaper sets, the Plain is the brighter.', 'unproven'],
   [
     'The Hearth is the heaviest, the Plain (15 kg) the lightest.',
     'order fact.weight higher best',

@@ -306,7 +306,6 @@ export const takenUp: readonly SentenceRow[] = [
   [
     "We measured 11.3 ms on the Plain. Of the three it's the Hearth that's the quickest. It's three decibels quieter than the Plain.",
     'unproven',
-    'unproven',
     'order lag lower best',
     'difference noise {veltrane} : noise = 3 [2.5, 3.5]',
   ],
