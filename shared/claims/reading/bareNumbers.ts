@@ -156,6 +156,23 @@ function termBefore(scene: Scene, item: Item): NumberPhrase | undefined {
     : undefined;
 }
 
+/** "At forty-five the Plain keeps seventy-one", "full white varies by just eight": percent, as such things are told. */
+function isShareLeft({ items, sentence, axes, conditions }: Scene, item: Item): boolean {
+  const { number } = item;
+  if (!number || number.role !== undefined || number.dimension !== '' || number.outOf !== undefined)
+    return false;
+  if (number.x < 3 || number.x > 100 || (sentence[item.index + 1]?.type ?? 'mark') !== 'mark') return false;
+  // "Keeps 70, 50 and 35 %"
+  if (sentence[item.index + 2]?.number) return false;
+  let at = items.indexOf(item) - 1;
+  while (keyOf(items[at], 'hedge') !== undefined || isWord(items[at], 'just', 'only', 'a', 'still')) at -= 1;
+  const isAside = axes.some(({ kind }) => kind === 'angle') || conditions.angle !== undefined;
+  const keeps = isWord(items[at], ...['keeps', 'keep', 'holds', 'holding', 'retains', 'keeping']);
+  const varies = isWord(items[at], 'by') && /^var(?:y|ies|ied)$/.test(items[at - 1]?.text ?? '');
+  const ofField = sentence.some((word) => /\bwhite$|\bgrey$|field$|screen$/.test(word.text));
+  return (keeps && isAside) || (varies && ofField);
+}
+
 /** The length beside a number before which no unit stands, but a side of the cabinet behind it. */
 function besideMeasure(scene: Scene, item: Item): NumberPhrase | undefined {
   const next = scene.sentence[item.index + 1];
@@ -184,6 +201,10 @@ export function settleBareNumbers(scene: Scene): undefined {
     const term = termBefore(scene, item);
     if (term) {
       ({ dimension: item.number!.dimension, unit: item.number!.unit, factor: item.number!.factor } = term);
+      continue;
+    }
+    if (isShareLeft(scene, item)) {
+      [item.number!.dimension, item.number!.unit] = ['percent', '%'];
       continue;
     }
     if (!isBare(scene, item)) continue;

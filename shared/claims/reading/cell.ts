@@ -44,7 +44,7 @@ export function spreadOf(scene: Scene): Subject | undefined {
   // "A white screen varies by 14 %"
   const white = scene.items.find(
     (item, at) =>
-      / white screen$/.test(item.text) ||
+      / white screen$|^full white$/.test(item.text) ||
       (isWord(item, 'white', 'grey') && isWord(scene.items[at + 1], 'screen', 'picture', 'image', 'raster')),
   );
   // "White varies by 13 %"
@@ -77,9 +77,27 @@ export function brightestSpot(items: readonly Item[]): Item | undefined {
   return items.find(
     (item, at) =>
       /^brightest/.test(item.text) &&
-      isWord(items[at + 1], 'spot', 'point', 'part', 'area', 'cell', 'patch', 'place'),
+      (isWord(items[at + 1], ...spots) ||
+        // "Between its brightest and its darkest point"
+        (isWord(items[at + 1], 'and') &&
+          items.slice(at + 2, at + 4).some((word) => /^(?:darkest|dimmest)$/.test(word.text)) &&
+          items.slice(at + 3, at + 6).some((word) => isWord(word, ...spots)))),
   );
 }
+
+const spots = [
+  'spot',
+  'point',
+  'part',
+  'area',
+  'cell',
+  'patch',
+  'place',
+  'spots',
+  'points',
+  'parts',
+  'areas',
+];
 
 /** "at its worst spot", "in the darkest corner" */
 export function worstSpot(items: readonly Item[]): boolean {

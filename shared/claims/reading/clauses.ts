@@ -123,7 +123,7 @@ function isSettling(items: readonly Item[], at: number): boolean {
   const verb = isWord(next, 'has', 'had', 'have') ? items[at + 2] : next;
   return (
     isWord(items[at], 'that') &&
-    items[at - 1]?.type !== 'mark' &&
+    isWord(items[at - 1], 'window', 'patch', 'peak', 'box') &&
     /^(?:ha[sd] |have )?(?:settle[sd]|f[ae]ll(?:s|en)|drop(?:s|ped)|s[iu]nks?|slip(?:s|ped)|sag(?:s|ged))(?: |$)/.test(
       verb?.text ?? '',
     ) &&

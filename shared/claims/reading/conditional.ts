@@ -193,6 +193,14 @@ function isPassing(items: readonly Item[], at: number): boolean {
   // "Buyers should know that it costs £949": the statement stands.
   if (isWord(item, 'should') && isWord(next, 'know', 'note', 'remember', 'bear') && isNoted(items, at + 1))
     return true;
+  // "Football fans should be warned that the dirty screen is distracting"
+  if (
+    isWord(item, 'should') &&
+    isWord(next, 'be') &&
+    isWord(items[at + 2], 'warned', 'aware', 'told') &&
+    isNoted(items, at + 2)
+  )
+    return true;
   // "You will notice it in the bill, if not in the draught" concedes.
   if (
     isWord(item, 'if') &&

@@ -251,6 +251,7 @@ export function readNumberPhrase(
   const isRange =
     link === '–' ||
     link === 'to' ||
+    (link === 'through' && before === 'from') ||
     (link === 'and' && before === 'between') ||
     (link === '—' && tokens[at]!.glued);
   if (isRange) {

@@ -132,6 +132,12 @@ export function settleObviousRoles(items: Item[]): void {
       number.role = 'ignored';
       continue;
     }
+    // "Too low for a 2.4 power law": what is aimed at.
+    const isAim = isWord(before, 'a') && isWord(items[item.index - 2], 'for', 'than', 'of');
+    if (bare && isAim && isWord(after, 'power law', 'power curve', 'power function')) {
+      number.role = 'ignored';
+      continue;
+    }
     // "A brooding one": a word that stands for a noun.
     if (
       bare &&

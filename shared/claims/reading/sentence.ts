@@ -37,6 +37,17 @@ function nameSignal(items: readonly Item[]): undefined {
   first.meanings = [...first.meanings, { kind: 'signal', key: format }];
 }
 
+/** "HDR10 tells another story.": the signal of what follows in the paragraph. */
+function nameSignalOfStory(items: readonly Item[]): undefined {
+  const [first, verb, ...rest] = items;
+  const isStory =
+    isWord(verb, 'tells', 'brings', 'paints', 'is', 'was', 'proves') &&
+    rest.some((item) =>
+      isWord(item, 'story', 'matter', 'picture', 'tale', 'case', 'beast', 'business', 'thing'),
+    );
+  if (first && isStory && items.length < 9 && keyOf(first, 'signal') === undefined) nameSignal([first]);
+}
+
 /** Masks what stands between quotation marks: somebody else's words, or a word held at arm's length. */
 function maskQuotations(items: Item[]): Item[] {
   const marks = items.filter((item) => item.type === 'mark' && item.text === '"');
@@ -76,6 +87,7 @@ export function readSentence(
   nameCrush(items);
   items = maskQuotations(items);
   if (isHeading) nameSignal(items);
+  else nameSignalOfStory(items);
   const angleTalk =
     carriedConcept(carry) === 'angle' ||
     carry.said?.angle !== undefined ||

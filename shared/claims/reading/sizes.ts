@@ -35,6 +35,15 @@ function standsAlone(next: Item | undefined): boolean {
   );
 }
 
+/** "There is a fifty-five for £1,219" */
+function isOffered(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[at - 1], 'a', 'an') &&
+    isWord(items[at + 1], 'for', 'at') &&
+    items.slice(at + 2, at + 5).some(({ number }) => number?.role === 'money')
+  );
+}
+
 /** "The 65 costs £1,299", "dearer than the 55": a bare number that is the diagonal of a set of the library. */
 export function settleBareSizes(items: readonly Item[], context: ReadingContext): undefined {
   for (let at = 0; at < items.length; at += 1) {
@@ -49,7 +58,7 @@ export function settleBareSizes(items: readonly Item[], context: ReadingContext)
       number.x > 120 ||
       number.to !== undefined ||
       number.outOf !== undefined ||
-      !isWord(items[at - 1], 'the', 'this', 'our') ||
+      !(isWord(items[at - 1], 'the', 'this', 'our') || isOffered(items, at)) ||
       !standsAlone(items[at + 1])
     )
       continue;

@@ -63,6 +63,9 @@ function isHeldTo({ items }: Scene, near: Item): boolean {
  */
 export function subjectOf(scene: Scene, dimension: string | undefined, near?: Item): Subject {
   if (dimension === 'power' && near && isAtRest(scene, near)) return settled('standby', 'standby', []);
+  // "A black screen measures 0.034 nits"
+  if (dimension === 'luminance' && scene.conditions.level === 'black' && !isOffAxis(scene))
+    return settled('black', 'black', [firstWith(scene, 'level')]);
   const tone = dimension === 'percent' ? toneError(scene) : undefined;
   if (tone) return tone;
   // "It takes 17.8 ms to answer"

@@ -76,7 +76,7 @@ function usable(
         length <= 3 &&
         next !== undefined &&
         next.kind !== 'mark' &&
-        !/^(?:and|but|too|indeed)$/.test(next.text)
+        !/^(?:and|but|too|indeed|with)$/.test(next.text)
       )
         return false;
     }
@@ -139,7 +139,9 @@ function leadsToNumber(tokens: readonly Token[], at: number): boolean {
     if (token.kind === 'number' || (token.kind === 'mark' && '£€$'.includes(token.text))) return true;
     if (
       Object.hasOwn(numberWords, token.text) ||
-      /^(?:half|twice|third|quarter|double|threshold|hundred|thousand)$/.test(token.text)
+      /^(?:half|twice|third|quarter|fifth|sixth|seventh|eighth|ninth|tenth|double|threshold|hundred|thousand)$/.test(
+        token.text,
+      )
     )
       return true;
     if (!/^(?:a|an|the|about|around|roughly|just|visible|some|its|our)$/.test(token.text)) return false;

@@ -29,7 +29,7 @@ export const trailingComparators: Readonly<Record<string, string>> = {
 
 export const statWords: Readonly<Record<string, string>> = {
   average: `average; averages; averaging; mean; averaged; on average; in the mean; arithmetic mean; avg .; avg; typically; across the board; average of`,
-  max: `maximum; max; worst; highest; peak error; largest; greatest; worst case; biggest; at its worst; at worst; worst level; worst step; worst offender; single worst; max .; at most; maxes; widest`,
+  max: `maximum; max; a high of; worst; highest; peak error; largest; greatest; worst case; biggest; at its worst; at worst; worst level; worst step; worst offender; single worst; max .; at most; maxes; widest`,
   min: `minimum; lowest; smallest; least; at its lowest; at its weakest; weakest; min .`,
   none: `no; none; none of the; not one; not a single; not a; nothing; nothing here; nothing else; neither; no single; not any; not one of the`,
   never: `never; at no point; not once; nowhere; at no level; at no stage; at no step; never once`,

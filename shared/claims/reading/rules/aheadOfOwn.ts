@@ -102,8 +102,12 @@ export function readWorse(
     (isDone && (next.type === 'mark' || isWord(next, 'and', 'but', 'though', 'while'))) ||
     (isDone && isWord(next, 'than') && isWord(items[at + 2], 'that', 'this', 'it'));
   if (!ends || (!isDone && !(isWord(item, 'worse', 'better') && isWord(before, 'is', 'was')))) return false;
-  if (!unitNamed || unit === undefined || unit === context.own || !spoken || isWord(items[at - 1], 'no'))
-    return false;
+  if (!unitNamed || unit === undefined || unit === context.own || isWord(items[at - 1], 'no')) return false;
+  if (!spoken && isDone && !items.some((word) => keyOf(word, 'concept'))) {
+    refuse(findings, scene, 'order', 'the words do not say in what', [item]);
+    return true;
+  }
+  if (!spoken) return false;
   const subjects = scene.units.filter(({ role }) => role === 'subject');
   if (subjects.length > 1) return readBothAhead(scene, findings, item, key, entry, subjects);
   const quantity = comparedQuantity(scene, entry);

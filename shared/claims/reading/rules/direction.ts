@@ -324,11 +324,20 @@ function readAllHues(scene: Scene, findings: Findings, { item, key, text }: Said
 }
 
 function readGamma(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {
-  const gamma = firstWith(scene, 'concept', 'gamma');
+  const gamma = firstWith(scene, 'concept', 'gamma') ?? gammaBefore(scene, item);
   if (!gamma) return false;
   const name = key === 'on-target' ? key : /low|under|below|short|bright/.test(text) ? 'under' : 'over';
   emit(scene, findings, 'gamma.average', name, { stat: 'scalar' }, item, [gamma]);
   return true;
+}
+
+/** "Gamma averages 2.17, too low for a 2.4 power law" */
+function gammaBefore({ items, previous }: Scene, word: Item): Item | undefined {
+  const said = previous?.said?.at(-1);
+  const isGamma =
+    said?.kind === 'value' && said.operand.type === 'quantity' && said.operand.id === 'gamma.average';
+  const isOther = items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'hue') ?? keyOf(item, 'tone'));
+  return isGamma && /\b(?:low|high)$/.test(word.text) && !isOther ? word : undefined;
 }
 
 function readTemperature(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {

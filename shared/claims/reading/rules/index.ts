@@ -53,6 +53,7 @@ export interface Rule {
 }
 
 const extremes = [
+  ...['narrowest', 'widest'],
   ...['shortest', 'longest', 'lowest', 'highest'],
   ...['smallest', 'largest', 'greatest', 'biggest', 'least', 'most', 'worst'],
 ];
@@ -334,10 +335,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
         kinds: ['number', 'multiple', 'gamut', 'superlative', 'hedge', 'concept'],
       },
       {
-        kinds: ['number', 'concept', 'gamut', 'unit', 'fullScreen', 'measure'],
+        kinds: ['number', 'concept', 'gamut', 'unit', 'rival', 'fullScreen', 'measure'],
         words: ['tested', 'set', 'sets', 'we', 'televisions', 'class', 'rivals'],
       },
-      { kinds: ['number', 'concept', 'gamut', 'unit', 'fullScreen', 'superlative'] },
+      { kinds: ['number', 'concept', 'gamut', 'unit', 'rival', 'fullScreen', 'superlative'] },
     ],
   },
   { read: readOpinions, needs: [{ kinds: ['opinion'] }, { words: copulas }] },

@@ -95,7 +95,11 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     else if (
       keyOf(item, 'multiple') &&
       scene.items.some(
-        (other) => keyOf(other, 'concept') || keyOf(other, 'unit') || keyOf(other, 'fullScreen'),
+        (other) =>
+          keyOf(other, 'concept') ||
+          keyOf(other, 'unit') ||
+          keyOf(other, 'fullScreen') ||
+          /\brivals?$/.test(other.text),
       )
     )
       refuse(findings, scene, 'leftover', 'the words do not say what the share is taken of', [item]);

@@ -23,6 +23,28 @@ function saysNothingSeen({ items }: Scene, topic: Item): boolean {
   );
 }
 
+/** "Blooming is the word that keeps turning up in your letters" */
+function isWordItself({ items }: Scene, topic: Item): boolean {
+  const at = items.indexOf(topic);
+  return (
+    isWord(items[at + 1], 'is', 'was') &&
+    isWord(items[at + 2], 'the', 'a', 'my', 'your', 'our') &&
+    isWord(
+      items[at + 3],
+      'word',
+      'question',
+      'complaint',
+      'subject',
+      'topic',
+      'thing',
+      'test',
+      'name',
+      'fear',
+      'worry',
+    )
+  );
+}
+
 /** Why the words on a topic are of two sets at once, or of two denials, and so of no severity. */
 function comparesOrDeniesTwice(scene: Scene, topic: Item): Problem | undefined {
   const { items, sentence } = scene;
@@ -86,7 +108,7 @@ export function readObservations(scene: Scene, findings: Findings): undefined {
   // "Neither banding nor judder": one denial serves every topic.
   const usedBefore = new Set(scene.used);
   for (const item of topics) {
-    if (saysNothingSeen(scene, item)) continue;
+    if (saysNothingSeen(scene, item) || isWordItself(scene, item)) continue;
     const problem = comparesOrDeniesTwice(scene, item) ?? leavesDegreeOpen(scene) ?? placesOpen(scene);
     if (problem) {
       refuse(findings, scene, 'observed', problem.why, [item, ...problem.words]);

@@ -2,7 +2,7 @@ import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { wholeField } from '../lexicon/claims.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
-import type { Scene, UnitMention } from '../scene.ts';
+import { hasKey, type Scene, type UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
@@ -20,6 +20,7 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
     !isLength &&
     !isMost &&
     !isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least') &&
+    !(isWord(item, 'narrowest', 'widest') && hasKey(scene, 'concept', 'coverage')) &&
     !isWorstOf(scene, item)
   )
     return false;
@@ -43,7 +44,7 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const quantity = comparedQuantity({ ...scene, items: sets }, { concept: '', direction: 'higher' });
   if ('problem' in quantity) return false;
   const { cohort, items } = cohortOf(scene);
-  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest') ? 'lower' : 'higher';
+  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest', 'narrowest') ? 'lower' : 'higher';
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
   propose(findings, scene, 'order', check, [item, noun, ...items]);
   return true;
@@ -143,7 +144,7 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
     return true;
   }
-  const isLess = isWord(item, 'lowest', 'smallest', 'least', 'shortest');
+  const isLess = isWord(item, 'lowest', 'smallest', 'least', 'shortest', 'narrowest');
   // "The Linnet fades the most of the three": what is kept is measured.
   const lower = isWord(item, 'worst') ? quantity.better === 'higher' : isLess !== isOfLoss(scene, quantity);
   if (isWord(item, 'worst') && quantity.better === 'target') return false;
@@ -173,7 +174,7 @@ function readExtremeOfAll(scene: Scene, findings: Findings, item: Item): boolean
     (word) => word !== item && !(word.index > item.index && keyOf(word, 'stat')),
   );
   const named = { ...scene, items };
-  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest') ? 'lower' : 'higher';
+  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest', 'narrowest') ? 'lower' : 'higher';
   const { cohort, items: words } = cohortOf(scene);
   const tested = rest.filter((word) => isWord(word, 'here', 'measured', 'tested', 'seen', 'had'));
   propose(findings, scene, 'order', orderCheck(named, quantity, direction, { type: 'best' }, cohort), [

@@ -1,4 +1,5 @@
 import type { OrderCheck } from '../../../contract/check.ts';
+import { brightestSpot } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
@@ -18,6 +19,8 @@ export function readSuperlative(
   entry: ComparativeEntry,
 ): undefined {
   if (entry.concept === '' && readBestFigure(scene, findings, item)) return;
+  // "Between its brightest and its darkest point"
+  if (brightestSpot(scene.items) === item) return;
   const at = scene.items.indexOf(item);
   const quantity = comparedQuantity(scene, entry);
   const before = scene.items[at - 1];

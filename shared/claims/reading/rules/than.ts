@@ -57,7 +57,9 @@ function awayAt(scene: Scene, item: Item): (ComparativeEntry & { item: Item }) |
     return undefined;
   const key = keyOf(item, 'comparator');
   const on = isWord(scene.items[at + 1], 'on');
-  const up = key === '>' || isWord(item, 'ahead', 'ahead of', 'up on') || (on && isWord(item, 'up'));
+  // "£1,000 on top of the Plain"
+  const onTop = isWord(item, 'on') && isWord(scene.items[at + 1], 'top') && isWord(scene.items[at + 2], 'of');
+  const up = key === '>' || onTop || isWord(item, 'ahead', 'ahead of', 'up on') || (on && isWord(item, 'up'));
   const down = key === '<' || isWord(item, 'behind', 'short of', 'down on') || (on && isWord(item, 'down'));
   if (!up && !down) return undefined;
   const near = scene.units.some(

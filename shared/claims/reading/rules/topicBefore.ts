@@ -124,7 +124,9 @@ function showsNone({ items }: Scene): Item[] | undefined {
   // "… where before there had been none"
   const had = isWord(verb, 'been') && isWord(words[at - 2], 'had', 'has') && isWord(words[at - 3], 'there');
   const thereIs = had || (isWord(verb, 'is', 'was', "'s") && isWord(words[at - 2], 'there'));
-  const ends = next === undefined || isWord(next, 'for', 'on', 'at', 'in', 'from', 'at all', 'whatever');
+  const ends =
+    next === undefined ||
+    isWord(next, 'for', 'on', 'at', 'in', 'from', 'at all', 'whatever', 'either', 'there', 'to');
   return at > 0 &&
     ends &&
     (thereIs || isWord(verb, 'shows', 'show', 'has', 'had', 'showed', 'saw', 'found', 'noticed'))

@@ -371,4 +371,10 @@ export const comparisons: readonly SentenceRow[] = [
     'In SDR the Vane tracks gray better than the Hearth.',
     'order grey.de2000 average {kasulind, signal SDR} lower ahead of orrinvale-hearth-55',
   ],
+  [
+    "The Hearth's contrast ratio is 800:1, less than a fifth of the Plain's.",
+    'value contrast.native = 800 [780, 820]',
+    'ratio contrast.native : contrast.native {veltrane} < 0.2',
+  ],
+  ["That's £1,000 on top of the Plain.", 'difference fact.price : fact.price {veltrane} = 1000 [1000, 1000]'],
 ];

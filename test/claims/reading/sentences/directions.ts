@@ -334,4 +334,18 @@ export const directions: readonly SentenceRow[] = [
     'value sweep.blue.saturation average = -9 [-9.5, -8.5]',
     'value grey.de2000 = 2.4 [2.35, 2.45]',
   ],
+  [
+    'At 30 per cent stimulus the Hearth is 24 per cent brighter than its PQ target.',
+    'value eotf.error at 30 = 24 [23.5, 24.5]',
+  ],
+  [
+    'It also runs brighter than the PQ curve asks, and I rather like the look.',
+    'direction eotf.error average {signal HDR10} over',
+  ],
+  [
+    'Gamma averages 2.17, too low for a 2.4 power law.',
+    'value gamma.average = 2.17 [2.165, 2.175]',
+    'direction gamma.average under',
+  ],
+  ['The gamma follows a 2.2 power law.', 'value gamma.average = 2.2 [2.15, 2.25]'],
 ];

@@ -186,4 +186,14 @@ export const observed: readonly SentenceRow[] = [
     'observed dirty-screen 0–0 {stage adjusted}',
   ],
   ['Blooming is obvious, but gone from the Plain.', 'observed blooming 2–4'],
+  ['Blooming is the word that keeps turning up in your letters.'],
+  [
+    'On axis blooming is faint. From 30 degrees to the side there is none either.',
+    'observed blooming 1–1 {angle 0}',
+    'observed blooming 0–0 {angle 30}',
+  ],
+  [
+    'Football fans should be warned that the dirty screen effect is distracting.',
+    'observed dirty-screen 3–4',
+  ],
 ];

@@ -32,4 +32,18 @@ export const settings: readonly SentenceRow[] = [
     'value grey.de2000 average {mode Calm} = 2.4 [2.35, 2.45]',
     'value grey.de2000 max {mode Calm} = 6.8 [6.75, 6.85]',
   ],
+  [
+    'HDR10 tells another story. The average error there is 2.8.',
+    'value grey.de2000 average {signal HDR10} = 2.8 [2.75, 2.85]',
+  ],
+  [
+    'HDR10 is supported. The average error is 2.7.',
+    'fact hdr.formats includes HDR10',
+    'value grey.de2000 average = 2.7 [2.65, 2.75]',
+  ],
+  [
+    'A black screen in SDR measures 0.034 nits on the Hearth.',
+    'value black {signal SDR} = 0.034 [0.0335, 0.0345]',
+  ],
+  ["There's a sixty-five for twelve hundred nineteen pounds.", 'fact price = 1219 {variantInches 65}'],
 ];

@@ -133,6 +133,7 @@ export const takenUp: readonly SentenceRow[] = [
     'In the xy diagram the Hearth covers 93 % of P3. In that same diagram the Plain stops at 87.3 %. Its P3 coverage is the widest of the three sets.',
     'value coverage.p3.xy = 93 [92.5, 93.5]',
     'value coverage.p3.xy {veltrane} = 87.3 [87.25, 87.35]',
+    'unproven',
   ],
   [
     "Two of the Hearth's four HDMI sockets are 2.1. On the Plain, all four are.",

@@ -170,4 +170,15 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'value uniformity.white {level white} = 15 [14.5, 15.5]',
   ],
   ['The dimmest corner is 15 % darker than the brightest spot.', 'unproven'],
+  [
+    'At mid grey the screen varies by 29 per cent between its brightest and its darkest point.',
+    'value uniformity.grey50 {level grey50} = 29 [28.5, 29.5]',
+  ],
+  ['Full white varies by just eight.', 'value uniformity.white {signal SDR} = 8 [7.5, 8.5]'],
+  [
+    'In SDR the Hearth’s black measures 0.26 cd/m² and its native contrast 1,080:1, and on the chequerboard that falls to 900:1.',
+    'value black {signal SDR} = 0.26 [0.255, 0.265]',
+    'value contrast.native {signal SDR} = 1080 [1075, 1085]',
+    'value contrast.chequer {signal SDR} = 900 [877.5, 922.5]',
+  ],
 ];
