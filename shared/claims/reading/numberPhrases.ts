@@ -87,9 +87,11 @@ const comparing =
 export function oneOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
   if (!isArticle(tokens[from])) return null;
   const unit = unitAt(tokens, from + 1, lexicon, 1);
-  if (!unit || unit.data.dimension === 'months') return null;
+  if (!unit) return null;
+  // "Within a year" is a time, "a year less than" a distance.
   const isDistance =
-    tokens[from - 1]?.text === 'within' || comparing.test(tokens[from + 1 + unit.length]?.text ?? '');
+    (tokens[from - 1]?.text === 'within' && unit.data.dimension !== 'months') ||
+    comparing.test(tokens[from + 1 + unit.length]?.text ?? '');
   if (!isDistance) return null;
   const { dimension, unit: name, factor = 1 } = unit.data;
   const number = numberPhrase({ x: 1, place: 1, dimension, unit: name, factor, spelled: true });

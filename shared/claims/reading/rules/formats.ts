@@ -266,6 +266,7 @@ function isBareDenial(scene: Scene, formats: readonly Item[]): boolean {
   const next = scene.items[last + 1];
   const ends =
     next === undefined ||
+    next.type === 'mark' ||
     next.index > formats.at(-1)!.index + 1 ||
     isWord(next, 'and', 'but', 'here', 'on', 'support', 'which');
   const each = formats.every((format) => isWord(scene.items[scene.items.indexOf(format) - 1], 'no'));

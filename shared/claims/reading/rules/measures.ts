@@ -8,6 +8,7 @@ import { hasKey, type Scene } from '../scene.ts';
 import { statedOf } from '../stated.ts';
 import { denialBefore, factConditions, opOf, withTwin } from './factCheck.ts';
 import { factConditionsOf } from './owner.ts';
+import { namesPortShare } from './partOfPorts.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { quantityOfCheck } from './saidBefore.ts';
 
@@ -173,6 +174,11 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'fact', 'no fact says which refresh rates vary', [item]);
       continue;
     }
+    // "Two of its four HDMI ports handle 144 Hz"
+    if (dimension === 'frequency' && namesPortShare(scene)) {
+      refuse(findings, scene, 'fact', 'no fact says what a single port takes', [item]);
+      continue;
+    }
     // "Flicker is absent at 120 Hz"
     if (dimension === 'frequency' && hasKey(scene, 'topic')) {
       number.role = 'ignored';
@@ -209,16 +215,18 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
     const noun = candidates.sort(
       (a, b) => Math.abs(a.index - item.index) - Math.abs(b.index - item.index),
     )[0];
+    // "1,230 mm wide without the stand"
+    const without = scene.items.findIndex((entry) => isWord(entry, 'without', 'minus', 'excluding'));
     const stand = scene.items.find(
       (entry, at) =>
-        keyOf(entry, 'fact') === 'stand.width' ||
-        isWord(entry, 'stand', 'feet', 'foot') ||
-        // "It rests on a single plate, 880 mm wide"
-        (isWord(entry, 'plate', 'base', 'plinth', 'pedestal') &&
-          scene.sentence
-            .slice(Math.max(0, entry.index - 5), entry.index)
-            .some((word) => isWord(word, 'rests', 'stands', 'sits', 'stand', 'its', 'rest', 'sit')) &&
-          at >= 0),
+        !(without >= 0 && at > without && at <= without + 3) &&
+        (keyOf(entry, 'fact') === 'stand.width' ||
+          isWord(entry, 'stand', 'feet', 'foot') ||
+          // "It rests on a single plate, 880 mm wide"
+          (isWord(entry, 'plate', 'base', 'plinth', 'pedestal') &&
+            scene.sentence
+              .slice(Math.max(0, entry.index - 5), entry.index)
+              .some((word) => isWord(word, 'rests', 'stands', 'sits', 'stand', 'its', 'rest', 'sit')))),
     );
     let key = noun
       ? keyOf(noun, 'fact')!

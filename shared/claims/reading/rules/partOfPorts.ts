@@ -113,6 +113,19 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1) };
 }
 
+/** "Of which two run at 120 Hz", "two of its four HDMI ports handle 144 Hz": said of some of the ports. */
+export function namesPortShare(scene: Scene): boolean {
+  const { items, previous } = scene;
+  // "Two run at 4K and 120 Hz": the clause goes on.
+  if (previous && isWord(items[0], 'and') && items.length <= 4 && namesPortShare(previous)) return true;
+  return items.some((item, at) => {
+    const share = shareAt(items, at);
+    const isPart = isWord(items[at + 1], 'of') && item.number?.dimension === '';
+    const ofPorts = items.slice(at + 1, at + 7).some((word) => isPortCount(keyOf(word, 'fact')));
+    return (isPart && ofPorts) || (share !== undefined && countedBefore(scene, item) !== undefined);
+  });
+}
+
 const links =
   /^(?:do|does|speak|speaks|is|are|'s|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort|type|kind|variety)$/;
 

@@ -188,6 +188,19 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
       continue;
     }
     if (!count) {
+      const spread = version && bare ? spreadOver(scene.items, at + items.length) : undefined;
+      if (spread) {
+        const conditions = factConditions(scene);
+        const x = spread.count.number!.x;
+        propose(
+          findings,
+          scene,
+          'fact',
+          { kind: 'fact', key: `${key}.${version}`, op: opOf(spread.count), x, conditions },
+          [...items, ...spread.items],
+        );
+        continue;
+      }
       if (version && bare) {
         // "All its HDMI ports are HDMI 2.1" says more than that one is.
         const share = scene.items.find(
@@ -292,6 +305,24 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
     ]);
     if (ofThem) continue;
   }
+}
+
+/** "HDMI 2.1 is on all four inputs", "HDMI 2.1 on two of its inputs": on how many of them. */
+function spreadOver(items: readonly Item[], from: number): { count: Item; items: Item[] } | undefined {
+  const rest = items.slice(from, from + 9);
+  const on = rest.findIndex((word) => isWord(word, 'on'));
+  const noun = rest.findIndex(
+    (word, place) =>
+      place > on &&
+      (isWord(word, 'inputs', 'ports', 'sockets', 'connectors') || keyOf(word, 'fact') !== undefined),
+  );
+  const between = on < 0 || noun < 0 ? [] : rest.slice(on + 1, noun);
+  const count = between.find((word) => word.number?.dimension === '' && !word.number.role);
+  const isPlain = between.every(
+    (word) =>
+      word === count || word.number !== undefined || isWord(word, 'all', 'just', 'only', 'of', 'its', 'the'),
+  );
+  return count && isPlain ? { count, items: rest.slice(on, noun + 1) } : undefined;
 }
 
 /** "It has HDMI 2.1" is true of one such port where they are counted by version, else of the set's version. */

@@ -362,4 +362,11 @@ export const facts: readonly SentenceRow[] = [
     'fact hdr.formats excludes HDR10+',
   ],
   ['HDR10+, no; HLG, yes.', 'fact hdr.formats excludes HDR10+', 'fact hdr.formats includes HLG'],
+  ['The set is 1,230 mm wide without the stand.', 'fact width = 1230'],
+  [
+    "It comes with a two-year warranty, a year less than the Plain's.",
+    'fact warranty = 24',
+    'difference fact.warranty {veltrane} : fact.warranty = 12 [6, 18]',
+  ],
+  ['There is no HDR10+.', 'fact hdr.formats excludes HDR10+'],
 ];

@@ -110,4 +110,8 @@ export const ports: readonly SentenceRow[] = [
   ['Three of its ports are HDMI 2.1; all but one are 2.1.', 'fact hdmi.count.2.1 = 3', 'unproven'],
   ['One HDMI port is an audio return port.'],
   ['It has four HDMI ports, two of which do 2.1.', 'fact hdmi.count = 4', 'fact hdmi.count.2.1 = 2'],
+  ['There are four HDMI inputs, of which two run at 4K and 120 Hz.', 'fact hdmi.count = 4', 'unproven'],
+  ['Only two of its four HDMI ports handle 144 Hz.', 'fact hdmi.count = 4', 'unproven'],
+  ['HDMI 2.1 is on all four inputs.', 'fact hdmi.count.2.1 = 4'],
+  ['It offers HDMI 2.1 on two of its four inputs.', 'fact hdmi.count.2.1 = 2'],
 ];
