@@ -137,7 +137,17 @@ function keptOffAxis(scene: Scene): Quantity {
 
 /** "Loses less light": what is kept is measured, so that less lost is more. */
 export function isOfLoss(scene: Scene, quantity: Quantity): boolean {
-  return /^angle\..*luminance$|^peak\.hold$/.test(quantity.id) && hasKey(scene, 'verb', 'lose', 'fall');
+  if (!/^angle\..*luminance$|^peak\.hold$/.test(quantity.id)) return false;
+  if (hasKey(scene, 'verb', 'lose', 'fall')) return true;
+  // "It loses 44 % of its luminance at 45 degrees, more than the Plain": more is lost.
+  const [first] = scene.items.filter(
+    (item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'which', 'is'),
+  );
+  return (
+    isWord(first, 'more', 'less', 'much', 'far', 'rather', 'slightly', 'a') &&
+    scene.previous !== null &&
+    hasKey(scene.previous, 'verb', 'lose')
+  );
 }
 
 /** The quantity of "twice the Kasulind's": the clause's own, else what was said just before. */

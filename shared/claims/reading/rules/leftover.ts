@@ -124,7 +124,7 @@ function isUnreadExtreme({ items, units }: Scene, { list }: Findings, item: Item
   const isExtreme =
     isWord(item, 'lowest', 'highest', 'largest', 'greatest', 'biggest', 'smallest') &&
     isWord(items[at - 1], 'the', 'its', "'s") &&
-    units.length > 0;
+    (units.length > 0 || items.some((word) => word.index > item.index && keyOf(word, 'hue') !== undefined));
   if (!isExtreme || !items.slice(at + 1, at + 4).some((word) => keyOf(word, 'concept'))) return false;
   const { start } = items[0]!;
   const { end } = items.at(-1)!;

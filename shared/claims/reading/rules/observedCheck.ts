@@ -50,9 +50,16 @@ function observedConditions(scene: Scene): StatedConditions {
   const offAxis = scene.items.some(
     (entry, at) =>
       (isWord(entry, 'axis', 'centre') && isWord(scene.items[at - 1], 'off')) ||
-      (isWord(entry, 'side') && isWord(scene.items[at - 1], 'the') && isWord(scene.items[at - 2], 'from')),
+      (isWord(entry, 'side') && isWord(scene.items[at - 1], 'the') && isWord(scene.items[at - 2], 'from')) ||
+      (isWord(entry, 'angle') &&
+        isWord(scene.items[at - 1], 'an') &&
+        isWord(scene.items[at - 2], 'from', 'at')),
   );
-  if (offAxis && conditions.angle === undefined)
+  // "Visible on axis and distracting from the side": what was said before is of another place.
+  if (offAxis && (conditions.angle === undefined || origin.angle === 'carried' || !angleSpan)) {
+    delete conditions.angle;
+    delete origin.angle;
     conditions.unmatched = 'off axis at an angle that is not stated';
+  }
   return { ...conditions, origin };
 }
