@@ -131,6 +131,19 @@ function isSettling(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "Red is on target, green and blue are 4 % under": the first of two that a statement is of. */
+function opensPair({ items, mark, joiner }: Piece, following: Piece | undefined): boolean {
+  return (
+    (mark === ',' || joiner === 'and') &&
+    items.length <= 2 &&
+    keyOf(items.at(-1), 'hue') !== undefined &&
+    following?.joiner === 'and' &&
+    keyOf(following.items[1], 'hue') !== undefined &&
+    (/^(?:are|were|both)\b/.test(following.items[2]?.text ?? '') ||
+      keyOf(following.items[2], 'direction') !== undefined)
+  );
+}
+
 /** "the Kasulind adds …": its set, and not what Kasulind says */
 function opensWithMaker(items: readonly Item[]): boolean {
   const at = items.slice(0, 3).findIndex((item) => keyOf(item, 'maker') !== undefined);
@@ -291,6 +304,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         opensNext ||
         piece.mark === ';' ||
         piece.mark === '—' ||
+        opensPair(piece, following) ||
         // "It beats the Plain (4.1) and the Umbra (3.3)": the number in the next bracket is of this set.
         (piece.mark === ')' && following?.mark === '(' && namesSet(piece.items)) ||
         (piece.joiner !== '' && piece.joiner !== 'with' && hasVerb(piece.items));

@@ -66,6 +66,11 @@ function isSupposed(sentence: readonly Item[]): boolean {
   );
 }
 
+/** "The Plain manages 412 nits in the same window": the one of the sentence before. */
+function namesSameWindow(items: readonly Item[]): boolean {
+  return items.some((item, at) => isWord(item, 'same') && isWord(items[at + 1], 'window', 'patch', 'box'));
+}
+
 const localStage = /^(?:before|out|straight|prior|from|pre)/;
 /** Reads the conditions that a clause names, over those that are carried. */
 function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
@@ -87,6 +92,11 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   const supposed = isSupposed(scene.sentence);
   if (scene.index === 0 && scene.carry.window !== undefined) {
     conditions.window = scene.carry.window;
+    origin.window = 'named';
+  }
+  const same = scene.index === 0 ? scene.carry.said?.window : undefined;
+  if (same !== undefined && namesSameWindow(scene.items)) {
+    conditions.window = same;
     origin.window = 'named';
   }
   let afterThan = false;

@@ -1,4 +1,5 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
+import { nameBareDirections } from './bareDirections.ts';
 import { settleBareNumbers } from './bareNumbers.ts';
 import { nameBoth } from './bothRivals.ts';
 import { copyCarry } from './carriedState.ts';
@@ -85,6 +86,7 @@ export function readSentence(
   nameFormerAndLatter(items, carry.sets, context);
   nameBoth(items);
   nameCrush(items);
+  nameBareDirections(items);
   items = maskQuotations(items);
   if (isHeading) nameSignal(items);
   else nameSignalOfStory(items);

@@ -32,7 +32,12 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     (item, at) =>
       keyOf(item, 'saying') !== undefined &&
       /(?:ed|quoted)$/.test(item.text) &&
-      scene.items[at + 1]?.number !== undefined,
+      (scene.items[at + 1]?.number !== undefined ||
+        // "The promised lag of 10 ms"
+        (isWord(scene.items[at - 1], 'the', 'its', 'a') &&
+          keyOf(scene.items[at + 1], 'concept') !== undefined &&
+          isWord(scene.items[at + 2], 'of') &&
+          scene.items[at + 3]?.number !== undefined)),
   );
   const figure = maker
     ? scene.items.find((item) =>

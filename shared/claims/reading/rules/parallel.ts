@@ -1,7 +1,7 @@
 import type { Check, Operand, StatedNumber } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { isOnlyNumber, subjectOfGapped } from '../gapped.ts';
-import { type Item, keyOf, type NumberPhrase } from '../items.ts';
+import { type Item, isWord, keyOf, type NumberPhrase } from '../items.ts';
 import { quantityById } from '../quantity.ts';
 import { ofHue, saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
@@ -21,6 +21,7 @@ import { signOf } from './sign.ts';
 export function readParallel(scene: Scene, findings: Findings): undefined {
   const models = scene.previous?.said;
   if (!models) return;
+  if (readOtherField(scene, findings, models.at(-1)!)) return;
   const subject = subjectOfGapped(scene.items);
   const share = scene.share;
   if ((!subject && !(share && isOnlyNumber(scene.items))) || namesConditions(scene, subject)) return;
@@ -29,6 +30,11 @@ export function readParallel(scene: Scene, findings: Findings): undefined {
   const id = share ?? (mention && resolveMention(mention, scene.carry, scene.context));
   if (id === undefined && hue === undefined) return;
   const own = scene.context.own;
+  const numbers = scene.items.filter(({ number }) => number && isFree(number));
+  const last = models.at(-1);
+  const off =
+    hue !== undefined && last && numbers.length === 1 ? offTarget(scene, last, hue, numbers[0]!) : undefined;
+  if (off) return propose(findings, scene, 'parallel', off, [subject, numbers[0]]);
   const onto = (model: Check) => (id === undefined ? valueOfHue(model, hue!) : saidOf(model, id, own));
   for (const model of models.toReversed()) {
     const check = onto(model);
@@ -53,6 +59,40 @@ function namesConditions(scene: Scene, subject: Item | undefined): boolean {
 
 function valueOfHue(model: Check, hue: string): Check | undefined {
   return model.kind === 'value' ? ofHue(model, hue) : undefined;
+}
+
+/** "White varies by 11 %, grey by 14 %": the same of another field. */
+function readOtherField(scene: Scene, findings: Findings, model: Check): boolean {
+  const words = scene.items.filter(
+    (item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'a', 'the', 'mid'),
+  );
+  const [field, by, number] = words;
+  const level = isWord(field, 'grey') ? 'grey50' : isWord(field, 'white', 'black') ? field!.text : undefined;
+  const isShort = words.length === 3 && isWord(by, 'by') && number?.number?.dimension === 'percent';
+  if (level === undefined || !isShort || model.kind !== 'value' || model.operand.type !== 'quantity')
+    return false;
+  if (!/^uniformity\.[a-z0-9]+$/.test(model.operand.id) || number.number!.comparator !== undefined)
+    return false;
+  const stated = statedOf(number.number!, familyOf(model.operand));
+  const operand = { ...model.operand, id: `uniformity.${level}` };
+  propose(findings, scene, 'parallel', { ...model, operand, stated: { ...stated, unit: '%' } }, [
+    field,
+    number,
+  ]);
+  return true;
+}
+
+/** "Red is on target, green 4 % under": how far another hue is off. */
+function offTarget(scene: Scene, model: Check, hue: string, item: Item): Check | undefined {
+  const side = signOf(scene);
+  if (model.kind !== 'direction' || model.operand.type !== 'quantity' || model.negated) return undefined;
+  if (!/^sweep\.[a-z]+\.saturation$/.test(model.operand.id) || !side.item || item.number!.comparator)
+    return undefined;
+  if (!scene.items.includes(side.item) || item.number!.dimension !== 'percent') return undefined;
+  const plain = statedOf(item.number!, 'plain');
+  const stated = { ...(side.sign < 0 ? turned(plain) : plain), unit: '%' };
+  const of = ofHue({ kind: 'value', operand: model.operand, stated }, hue);
+  return of;
 }
 
 /** The statement with the conjunct's own number, place or severity; `check` is absent where they do not fit it. */

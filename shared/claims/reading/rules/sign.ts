@@ -53,7 +53,11 @@ export function signOf(scene: Scene): { sign: number; item?: Item } {
   if (up) return { sign: 1, item: up };
   // "Cyan was 6 % under, and after adjustment it is 2 %": the side was said before.
   const goesOn = scene.previous && !scene.items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'hue'));
-  return { sign: goesOn ? signOf(scene.previous!).sign : 1 };
+  if (goesOn) return { sign: signOf(scene.previous!).sign };
+  // "Shadows are 12 % too dark. At 10 % it is 20 %."
+  const before = scene.previous ? undefined : scene.carry.statement?.check;
+  const isIt = scene.items.some((item) => keyOf(item, 'pronoun') === 'it');
+  return { sign: isIt && before?.kind === 'value' && before.stated.x < 0 ? -1 : 1 };
 }
 
 const hueCircle = ['red', 'yellow', 'green', 'cyan', 'blue', 'magenta'];

@@ -348,4 +348,28 @@ export const directions: readonly SentenceRow[] = [
     'direction gamma.average under',
   ],
   ['The gamma follows a 2.2 power law.', 'value gamma.average = 2.2 [2.15, 2.25]'],
+  [
+    'Red is over, green under and blue on target.',
+    'direction sweep.red.saturation average over',
+    'direction sweep.green.saturation average under',
+    'direction sweep.blue.saturation average on-target',
+  ],
+  [
+    'Red is oversaturated, green and blue are on target.',
+    'direction sweep.red.saturation average over',
+    'direction sweep.green.saturation average on-target',
+    'direction sweep.blue.saturation average on-target',
+  ],
+  [
+    'Blue is undersaturated and red and green are on target.',
+    'direction sweep.blue.saturation average under',
+    'direction sweep.red.saturation average on-target',
+    'direction sweep.green.saturation average on-target',
+  ],
+  [
+    'Red is on target, green 4 % under and blue 6 % over.',
+    'direction sweep.red.saturation average on-target',
+    'value sweep.green.saturation average = -4 [-4.5, -3.5]',
+    'value sweep.blue.saturation average = 6 [5.5, 6.5]',
+  ],
 ];

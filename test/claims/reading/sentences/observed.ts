@@ -196,4 +196,10 @@ export const observed: readonly SentenceRow[] = [
     'Football fans should be warned that the dirty screen effect is distracting.',
     'observed dirty-screen 3–4',
   ],
+  [
+    'Blooming is visible on axis and distracting from the side.',
+    'observed blooming 1–3 {angle 0}',
+    'observed blooming 3–4 {unmatched}',
+  ],
+  ['You see blooming only from an angle.', 'observed blooming 1–4 {unmatched}'],
 ];

@@ -109,4 +109,14 @@ export const placesTakenUp: readonly SentenceRow[] = [
     'value gamma.average {nocthale} = 2.25 [2.245, 2.255]',
   ],
   ['At 60 % on the Plain the error is 3.4.', 'value grey.de2000 at 60 {veltrane} = 3.4 [3.35, 3.45]'],
+  [
+    'After two minutes the 10 % window has fallen to 690. The Plain manages 412 in the same window.',
+    'value peak.sustained at 10 {window 10} = 690 [685, 695]',
+    'value peak at 10 {veltrane, window 10} = 412 [411.5, 412.5]',
+  ],
+  [
+    'In HDR10 shadows are 12 % too dark. At 10 % it is 20 %.',
+    'value eotf.error average ≥5 ≤30 {signal HDR10} = -12 [-12.5, -11.5]',
+    'value eotf.error at 10 {signal HDR10} = -20 [-20.5, -19.5]',
+  ],
 ];

@@ -34,7 +34,7 @@ export const ports: readonly SentenceRow[] = [
   [
     "Two of the Plain's four HDMI sockets support 4K at 120 Hz.",
     'fact hdmi.count = 4 {veltrane}',
-    'fact refresh = 120 {veltrane}',
+    'unproven',
   ],
   ['It has not just four HDMI sockets but three USB ports.', 'fact hdmi.count = 4', 'fact usb.count = 3'],
   ['There is no HDMI 2.1 socket.', 'fact hdmi.count.2.1 = 0'],

@@ -75,4 +75,5 @@ export const promises: readonly SentenceRow[] = [
     'fact peak = 1000 by maker',
     'bound peak max < 1000',
   ],
+  ['The promised lag of 10 ms is met.', 'fact lag = 10 by maker', 'bound lag <= 10'],
 ];

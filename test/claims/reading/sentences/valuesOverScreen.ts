@@ -181,4 +181,14 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'value contrast.native {signal SDR} = 1080 [1075, 1085]',
     'value contrast.chequer {signal SDR} = 900 [877.5, 922.5]',
   ],
+  [
+    'White varies by 11 %, grey by 14 %.',
+    'value uniformity.white = 11 [10.5, 11.5]',
+    'value uniformity.grey50 = 14 [13.5, 14.5]',
+  ],
+  [
+    'It loses 44 % of its luminance at 45 degrees, more than the Plain.',
+    'value angle.luminance at 45 {angle 45} = 56 [55.5, 56.5]',
+    'order angle.luminance at 45 {angle 45} lower ahead of veltrane-plain-50',
+  ],
 ];
