@@ -131,6 +131,53 @@ function isSettling(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "…, the Plain and the Umbra 412 and 468": two sets, and what both are said to have. */
+function opensSets(piece: Piece, following: Piece | undefined): boolean {
+  return (
+    piece.mark === ',' &&
+    piece.joiner === '' &&
+    isOnlySet(piece) &&
+    following?.joiner === 'and' &&
+    following.mark === '' &&
+    following.items.slice(1, 3).some((item) => keyOf(item, 'unit') !== undefined) &&
+    following.items.some(({ number }) => number !== undefined)
+  );
+}
+
+/** "Brighter than the Plain and the Umbra, at 742 nits": the second of two that are compared with. */
+function isSecondOfPair(piece: Piece, before: readonly Item[] | undefined): boolean {
+  return (
+    piece.mark === '' &&
+    piece.joiner === 'and' &&
+    isOnlySet(piece) &&
+    keyOf(before?.at(-1), 'unit') !== undefined
+  );
+}
+
+/** "…, and the Hearth the highest peak": a set, and what it is the first in. */
+function namesExtreme({ items, joiner, mark }: Piece): boolean {
+  const words = items.filter((item) => item.text !== joiner && !isWord(item, 'the'));
+  const [set, extreme] = words;
+  return (
+    (joiner === 'and' || joiner === 'while' || mark !== '') &&
+    keyOf(set, 'unit') !== undefined &&
+    isWord(
+      extreme,
+      'lowest',
+      'highest',
+      'smallest',
+      'largest',
+      'greatest',
+      'biggest',
+      'best',
+      'worst',
+      'least',
+    ) &&
+    items.length <= 8 &&
+    !hasVerb(items)
+  );
+}
+
 /** "Red is on target, green and blue are 4 % under": the first of two that a statement is of. */
 function opensPair({ items, mark, joiner }: Piece, following: Piece | undefined): boolean {
   return (
@@ -242,6 +289,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (leaning > 1 && leans(piece.items)) ||
       leansOfOther ||
       saysPlace(piece.items) ||
+      (order > 0 && namesExtreme(piece)) ||
       leansAsBefore(piece.items) ||
       // "…, it leans red all the way up"
       (order > 0 &&
@@ -278,6 +326,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.
       const following = pieces[order + 1];
       const opensNext =
+        !isSecondOfPair(piece, pending.length > 0 ? pending : last) &&
         piece.joiner !== '' &&
         piece.joiner !== 'with' &&
         following?.mark === ',' &&
@@ -305,6 +354,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         piece.mark === ';' ||
         piece.mark === '—' ||
         opensPair(piece, following) ||
+        opensSets(piece, following) ||
         // "It beats the Plain (4.1) and the Umbra (3.3)": the number in the next bracket is of this set.
         (piece.mark === ')' && following?.mark === '(' && namesSet(piece.items)) ||
         (piece.joiner !== '' && piece.joiner !== 'with' && hasVerb(piece.items));

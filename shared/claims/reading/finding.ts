@@ -198,7 +198,10 @@ function proposeOfEach(
         (item.number.dimension === '' && !item.number.spelled)) &&
       (!item.number?.role || item.number.role === 'value'),
   );
-  if (number && alike.length > 1)
+  // "…, the Plain and the Umbra 412 and 468"
+  const [and, next] = scene.sentence.slice((scene.items.at(-1)?.index ?? 0) + 1);
+  const goesOn = isWord(and, 'and') && next?.number !== undefined;
+  if (number && (alike.length > 1 || goesOn))
     return refuse(findings, scene, rule, 'the words do not say which number is whose', items);
   const { own } = scene.context;
   const all = scene.group!.map((id) => saidInPlaceOf(check, scene.unit ?? own, id, own));

@@ -104,7 +104,10 @@ function orderSelector(scene: Scene, quantity: Quantity): Selector {
   );
   // Errors of which no statistic is named are compared by their averages, as accuracy is.
   const ofErrors = quantity.axis !== null && quantity.axis !== 'angle' && /\.de2000$/.test(quantity.id);
-  return ((accuracy && quantity.id === 'grey.de2000') || ofErrors) && selector.stat === 'scalar'
+  // "No set is more accurate", "the Plain the least": no word on the levels.
+  const named = scene.items.some((item) => ['average', 'max'].includes(keyOf(item, 'stat') ?? ''));
+  const isOpen = selector.stat === 'scalar' || (accuracy && !named && ['max', 'min'].includes(selector.stat));
+  return ((accuracy && quantity.id === 'grey.de2000') || ofErrors) && isOpen
     ? { ...selector, stat: 'average' }
     : selector;
 }

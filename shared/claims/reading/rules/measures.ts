@@ -174,6 +174,13 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'fact', 'no fact says which refresh rates vary', [item]);
       continue;
     }
+    // "It gains 330 nits and loses 5 mm of depth"
+    if (
+      isWord(scene.items[scene.items.indexOf(item) - 1], 'loses', 'lost', 'gains', 'saves', 'adds', 'shaves')
+    ) {
+      refuse(findings, scene, 'fact', 'the number is a difference, and the words do not say of what', [item]);
+      continue;
+    }
     // "Two of its four HDMI ports handle 144 Hz"
     if (dimension === 'frequency' && namesPortShare(scene)) {
       refuse(findings, scene, 'fact', 'no fact says what a single port takes', [item]);

@@ -156,8 +156,13 @@ export function valueProblem(
     isWord(last, 'rather than')
   )
     return { why: 'the number names what should be, not what was measured', alone: true };
+  // "At 742 nits against 412 and 468": what others have.
+  const isListed =
+    isWord(scene.sentence[item.index + 1], 'and') && scene.sentence[item.index + 2]?.number !== undefined;
+  if (isWord(last, 'against', 'versus') && scene.units.length === 0 && isListed)
+    return { why: 'the words do not say of which set the number is', alone: true };
   // "HDR adds another 54 W": on top of what was said.
-  if (isWord(last, 'another', 'extra', 'further', 'adds', 'add', 'saves', 'gains', 'gain'))
+  if (isWord(last, 'another', 'extra', 'further', 'adds', 'add', 'saves', 'gains', 'gain', 'buys', 'buy'))
     return { why: 'the number is a difference, and the words do not say of what', alone: true };
   // "Some 650 above the target", "650 over the standard"
   const isFromTarget = /target|standard/.test(next?.text ?? '') && keyOf(next, 'direction') !== undefined;

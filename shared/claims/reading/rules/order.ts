@@ -121,6 +121,18 @@ function readComparative(
     isWord(scene.items[at + 1], 'set', 'television', 'model', 'screen', 'tv')
   )
     return refuse(findings, scene, 'order', 'the words do not say what it is compared with', [item]);
+  // "The Plain (412 nits) and the Umbra (468 nits) are both dimmer": of two sets, and one stands in this clause.
+  const both = scene.items.find(
+    (word, place) => isWord(word, 'both') && place < at && !isWord(scene.items[place - 1], 'than'),
+  );
+  const alone = scene.units.filter(({ item: set }) => set.index < item.index);
+  if (
+    both &&
+    !scene.group &&
+    alone.length <= 1 &&
+    isWord(scene.items[scene.items.indexOf(both) - 1], 'are', 'were')
+  )
+    return refuse(findings, scene, 'order', 'two sets at once are no check: say it of each', [both, item]);
   const other = otherMention(scene);
   const generic = openComparatives.has(key);
   const quantity = comparedQuantity(scene, given);

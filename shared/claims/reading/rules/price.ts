@@ -124,6 +124,19 @@ function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } 
   return undefined;
 }
 
+/** "The Hearth, at £1,039, is cheaper than the Umbra, at £1,239": a second price, behind the set that is compared with. */
+function isBesideOther(scene: Scene, { index }: Item): boolean {
+  const { sentence } = scene;
+  const isBehindSet =
+    isWord(sentence[index - 1], 'at') &&
+    isWord(sentence[index - 2], ',') &&
+    keyOf(sentence[index - 3], 'unit') !== undefined;
+  if (!isBehindSet) return false;
+  for (let before = scene.previous; before; before = before.previous)
+    if (before.said?.some((check) => check.kind === 'fact' && check.key === 'price')) return true;
+  return scene.said?.some((check) => check.kind === 'fact' && check.key === 'price') ?? false;
+}
+
 /** A price that is stated, not a limit of a cohort. */
 export function readPrice(scene: Scene, findings: Findings): undefined {
   settleSaidPrice(scene);
@@ -239,6 +252,10 @@ export function readPrice(scene: Scene, findings: Findings): undefined {
       scene.units.some((mention) => mention.role === 'maker') && hasKey(scene, 'saying')
         ? { by: 'maker' }
         : {};
+    if (isBesideOther(scene, item)) {
+      refuse(findings, scene, 'fact', 'the words do not say of which set the price is', [item]);
+      continue;
+    }
     const denial = denialBefore(scene, item);
     const check: FactCheck = {
       kind: 'fact',

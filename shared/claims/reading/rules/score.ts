@@ -68,6 +68,12 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
     const ours = isOurNumber(scene, item) || isCriterionsNumber(scene, item);
     const pointsScore = number.dimension === 'points' && (noun || (verb && isWord(verb, 'scores', 'scored')));
     if (!scaled && !starred && !named && !pointsScore && !ours) continue;
+    // "It wins three of five rounds"
+    const what = scene.items.slice(scene.items.indexOf(item) + 1).slice(0, 4);
+    if (
+      what.some(({ text }) => /^(?:rounds?|contests?|categories|disciplines|tests|bouts|games)$/.test(text))
+    )
+      continue;
     if (
       scaled &&
       !apart &&

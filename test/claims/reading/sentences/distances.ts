@@ -90,4 +90,13 @@ export const distances: readonly SentenceRow[] = [
   ["Three times the Plain's contrast.", 'ratio contrast.native : contrast.native {veltrane} = 3 [2.5, 3.5]'],
   ['Between them lie 171 nits.', 'unproven'],
   ['The lead over the Plain is 171 nits.', 'unproven'],
+  ['£100 more buys 330 nits.', 'unproven', 'unproven'],
+  ['Compared with the Plain it gains 330 nits and loses 5 mm of depth.', 'unproven', 'unproven'],
+  [
+    'The Hearth, at £1,039, is £200 cheaper than the Umbra, at £1,239.',
+    'fact price = 1039',
+    'difference fact.price {nocthale} : fact.price = 200 [200, 200]',
+    'unproven',
+  ],
+  ['The Hearth wins three of five rounds.', 'unproven'],
 ];

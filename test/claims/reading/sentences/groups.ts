@@ -82,4 +82,35 @@ export const groups: readonly SentenceRow[] = [
   ['The Hearth is at least as bright as the Plain.', 'not order peak max higher behind of veltrane-plain-50'],
   ['It is among the three brightest sets we have measured this year.', 'unproven'],
   ['The runner-up is the Umbra with 3,000:1.', 'value contrast.native {nocthale} = 3000 [2925, 3075]'],
+  [
+    'It is brighter than both the Plain and the Umbra, at 742 nits against 412 and 468.',
+    'order peak max higher ahead of veltrane-plain-50 nocthale-umbra-55',
+    'value peak max = 742 [741.5, 742.5]',
+    'unproven',
+    'unproven',
+  ],
+  [
+    'The Hearth reaches 742 nits, the Plain and the Umbra 412 and 468.',
+    'value peak max = 742 [741.5, 742.5]',
+    'unproven',
+    'unproven',
+  ],
+  [
+    'The Hearth reaches 742 nits, the Plain and the Umbra 412.',
+    'value peak max = 742 [741.5, 742.5]',
+    'value peak max {veltrane} = 412 [411.5, 412.5]',
+    'value peak max {nocthale} = 412 [411.5, 412.5]',
+  ],
+  [
+    'The Plain (412 nits) and the Umbra (468 nits) are both dimmer than the Hearth.',
+    'value peak max {veltrane} = 412 [411.5, 412.5]',
+    'value peak max {nocthale} = 468 [467.5, 468.5]',
+    'unproven',
+  ],
+  [
+    'The Umbra has the best blacks and the Hearth the highest peak.',
+    'order black {nocthale} lower best',
+    'unproven',
+  ],
+  ['No set is more accurate.', 'order grey.de2000 average lower best'],
 ];
