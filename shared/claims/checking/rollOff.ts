@@ -41,17 +41,16 @@ export function judgeRollOff(
   const decision = decide(
     [where.value, spread.value],
     (draw) => {
-      const leaves = Number.isFinite(valueIn(where.value, draw));
+      const level = valueIn(where.value, draw);
+      const leaves = Number.isFinite(level) && (from === undefined || isInside(level, from));
       const clips = valueIn(spread.value, draw) <= clipsWithin + 1e-9;
       return (leaves && clips === wantsClip) !== (check.negated ?? false);
     },
     sight.bench.house.level,
   );
   const clips = spread.value.value <= clipsWithin + 1e-9;
-  // Where it begins is reported; what it does from there is also asked of a perfect instrument.
-  const elsewhere = from !== undefined && !isInside(where.value.value, from);
   return outcomeOf(
-    elsewhere && !check.negated ? { verdict: 'breaks', probability: null } : decision,
+    decision,
     where.value,
     `The curve leaves its target at ${plain(where.value.value)} % stimulus and ${clips ? 'clips' : 'rolls off'}: the levels above it lie ${
       clips ? 'within' : 'up to'

@@ -340,9 +340,9 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         following.items.some((item) => item.number);
       // "…, the Kasulind counters with £549": whose number it is stands before "with".
       const opensWithSet =
-        piece.mark !== '' &&
-        following?.mark === '' &&
-        following.joiner === 'with' &&
+        (piece.mark !== '' || piece.joiner === 'while') &&
+        following?.joiner === 'with' &&
+        (following.mark === '' || piece.joiner === 'while') &&
         piece.items.slice(0, 3).some((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'));
       const leads =
         last === undefined ||

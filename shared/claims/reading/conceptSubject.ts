@@ -16,6 +16,9 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
   const ofHue = item === undefined && scene.previous?.items.slice(-2).some((word) => keyOf(word, 'hue'));
   if (ofHue && (!hue || concept === 'greyError'))
     return { problem: 'the words do not say which quantity is meant' };
+  // "No sweep contains an error above 3": of each hue, one by one.
+  const sweep = scene.items.find((word) => isWord(word, 'sweep', 'sweeps'));
+  if (sweep && !hue && concept !== 'greyError') return { problem: 'no quantity is of several hues at once' };
   // "The average error of the six hues": no quantity averages them.
   const hues = scene.items.find((word) => isWord(word, 'hues', 'primaries', 'secondaries'));
   if (hues && !hue && concept !== 'greyError' && !hasKey(scene, 'concept', 'greyError', 'chartError'))

@@ -102,6 +102,8 @@ export function isSecondHand(items: readonly Item[]): boolean {
     if (hearsay.has(item.text) && !isWord(items[at - 2], 'into', 'to', 'than')) return true;
     if (!people.has(item.text)) continue;
     const next = items[at + 1];
+    // "Like a man told that the bar has closed": nobody tells anything of the set.
+    if (isWord(items[at - 2], 'like') && isWord(items[at - 1], 'a', 'an')) continue;
     // "She said it with feeling" tells how, and nothing of the set.
     if (isWord(items[at + 2], 'it') && isWord(items[at + 3], 'with', 'again', 'twice', 'once', ',')) continue;
     if (next && (keyOf(next, 'saying') !== undefined || opining.has(next.text))) return true;

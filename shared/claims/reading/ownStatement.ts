@@ -135,7 +135,18 @@ export function deniesStatistic({
 
 /** "Second behind the Plain", "second only to the Umbra": a place in a ranking, and who is ahead. */
 export function saysPlace(items: readonly Item[]): boolean {
-  return placeBehind(items) >= 0;
+  return placeBehind(items) >= 0 || placeOfAll(items) !== undefined;
+}
+
+/** "…, second of the three": nothing but a place, of what was just stated. */
+export function placeOfAll(items: readonly Item[]): Item | undefined {
+  const words = items.filter(
+    (item) => item.type !== 'mark' && !isWord(item, 'and', 'the', 'only', 'which', 'is'),
+  );
+  const [place, of, count, noun, more] = words;
+  const isPlain = isWord(of, 'of') && count?.number?.dimension === '' && more === undefined;
+  const isSets = noun === undefined || isWord(noun, 'sets', 'televisions', 'tvs', 'here');
+  return isPlain && isSets && keyOf(place, 'ordinal') !== undefined ? place : undefined;
 }
 
 /** Where the place stands of which the words say who is ahead; −1 where there is none. */

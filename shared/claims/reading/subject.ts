@@ -96,6 +96,9 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
     const concept = keyOf(item, 'concept')!;
     if (concept === 'totalWord' || concept === 'price' || concept === 'score' || concept === 'award')
       continue;
+    // "The Plain takes direction: after adjustment its average is 0.4": no power.
+    if (/^(?:takes?|took)$/.test(item.text) && dimension === '' && near && near.index - item.index > 4)
+      continue;
     if (concept === 'whitePoint' && dimension === undefined && isOffAxis(scene))
       return settled('angle.de2000', 'angle', [item]);
     // Distances of a white are small: a greater number beside the word is something else's.

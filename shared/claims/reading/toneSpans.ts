@@ -19,6 +19,21 @@ export function toneSpans(items: readonly Item[]): AxisSpan[] {
         items: items.slice(at - 1, at + 2),
         tone: true,
       });
+  // "Pure red", "fully saturated red": the end of its sweep.
+  for (let at = 1; at < items.length; at += 1)
+    if (
+      meaningOf(items[at], 'hue') &&
+      (isWord(items[at - 1], 'pure', 'full', 'full-strength') ||
+        (isWord(items[at - 1], 'saturated') && isWord(items[at - 2], 'fully')))
+    )
+      spans.push({
+        kind: 'stimulus',
+        at: 100,
+        fromIncluded: true,
+        toIncluded: true,
+        items: items.slice(at - 1, at),
+        tone: true,
+      });
   for (const item of items) {
     const tone: Meaning | undefined = meaningOf(item, 'tone');
     if (!tone) continue;

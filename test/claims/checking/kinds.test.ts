@@ -290,10 +290,16 @@ describe('direction', () => {
         bench,
       );
     expect(said('clips', 70, clipping).verdict).toBe('holds');
-    expect(said('clips', 80, clipping)).toMatchObject({ verdict: 'breaks', probability: null });
+    expect(said('clips', 80, clipping).verdict).toBe('breaks');
+    expect(said('clips', 80, clipping).probability).toBeLessThanOrEqual(0.05);
     expect(said('rolls-off', 70, clipping).verdict).toBe('breaks');
     expect(said('rolls-off', 70, rolling).verdict).toBe('holds');
     expect(said('rolls-off', 60, rolling).reason).toContain('the text says from 60 %');
+    // 10.5 % under its target at 70 %: a perfect instrument might see the curve leave it at 80 %.
+    const nearly = curve((level) => pqEotf(level / 100) * (level === 70 ? 0.895 : 0.6 - level / 1000));
+    expect(said('rolls-off', 70, nearly)).toMatchObject({ verdict: 'close' });
+    expect(said('rolls-off', 80, nearly).verdict).toBe('close');
+    expect(said('rolls-off', 90, nearly).verdict).toBe('breaks');
   });
 
   it('wants a colour temperature outside 200 K and outside its uncertainty', () => {

@@ -274,9 +274,13 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
         refuse(findings, scene, 'house', 'the words do not say which error is meant', words);
       continue;
     }
-    const negation = scene.items.find(
-      (entry) => entry.index < item.index && keyOf(entry, 'negation') !== undefined && !scene.used.has(entry),
-    );
+    // "Accurate the Hearth is not."
+    const inverted = item.index === 0 ? scene.items.findLast((entry) => isWord(entry, 'not')) : undefined;
+    const negation =
+      scene.items.find(
+        (entry) =>
+          entry.index < item.index && keyOf(entry, 'negation') !== undefined && !scene.used.has(entry),
+      ) ?? inverted;
     propose(
       findings,
       scene,

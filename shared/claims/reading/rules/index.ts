@@ -223,7 +223,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   },
   {
     read: readRankList,
-    needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept', 'unit', 'maker'] }],
+    needs: [{ kinds: ['ordinal'], words: ['last'] }, { kinds: ['concept', 'unit', 'maker', 'saidBefore'] }],
   },
   {
     read: readRanks,

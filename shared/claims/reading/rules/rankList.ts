@@ -1,7 +1,8 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { othersThan } from '../knownGroup.ts';
-import { placeBehind } from '../ownStatement.ts';
+import { placeBehind, placeOfAll } from '../ownStatement.ts';
+import { quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
@@ -97,9 +98,32 @@ function readBehind(scene: Scene, findings: Findings): boolean {
   return true;
 }
 
+/** "The lag is 12.1 ms, second of the three" */
+function readPlaceOfAll(scene: Scene, findings: Findings): boolean {
+  const place = placeOfAll(scene.items);
+  const said = scene.previous?.said?.at(-1);
+  if (!place || scene.used.has(place) || said?.kind !== 'value' || said.operand.type !== 'quantity')
+    return false;
+  const { better } = quantityById(said.operand.id);
+  const n = Number(keyOf(place, 'ordinal'));
+  const { cohort, items } = cohortOf(scene);
+  const group = groupNamed(scene);
+  const isKnown = cohort.units !== undefined || scene.context.units.length === group?.n;
+  if (better === 'target' || !isKnown) {
+    refuse(findings, scene, 'order', 'the words do not say among which sets, or in what', [place]);
+    return true;
+  }
+  const others = othersThan(scene, splitVariant(said.operand.conditions.unit).unit ?? scene.context.own);
+  if (cohort.units && others) cohort.units = others;
+  const rank = n === 1 ? ({ type: 'best' } as const) : ({ type: 'position', n } as const);
+  const check = { kind: 'order' as const, key: said.operand, direction: better, rank, cohort };
+  propose(findings, scene, 'order', check, [place, ...items]);
+  return true;
+}
+
 /** "Among the three it is second in peak luminance, first in native contrast and last in grey error." */
 export function readRankList(scene: Scene, findings: Findings): undefined {
-  if (readBehind(scene, findings)) return;
+  if (readBehind(scene, findings) || readPlaceOfAll(scene, findings)) return;
   if (!hasVerb(scene.items) && !scene.items.some((item) => isWord(item, ...comes))) return;
   const places = placesOf(scene).filter(({ item }) => !scene.used.has(item));
   if (places.length === 0) return;

@@ -1,3 +1,4 @@
+import type { OrderCheck } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { wholeField } from '../lexicon/claims.ts';
@@ -45,9 +46,18 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   if ('problem' in quantity) return false;
   const { cohort, items } = cohortOf(scene);
   const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest', 'narrowest') ? 'lower' : 'higher';
-  const check = orderCheck({ ...scene, items: sets }, quantity, direction, { type: 'best' }, cohort);
-  propose(findings, scene, 'order', check, [item, noun, ...items]);
+  const { rank, ordinal } = rankAt(scene, item);
+  const check = orderCheck({ ...scene, items: sets }, quantity, direction, rank, cohort);
+  propose(findings, scene, 'order', check, [ordinal, item, noun, ...items]);
   return true;
+}
+
+/** "The second lowest": its place, which is the first where no ordinal stands before. */
+function rankAt({ items }: Scene, item: Item): { rank: OrderCheck['rank']; ordinal?: Item } {
+  const before = items[items.indexOf(item) - 1];
+  const ordinal = isWord(before, '-') ? items[items.indexOf(item) - 2] : before;
+  const n = Number(keyOf(ordinal, 'ordinal') ?? 1);
+  return ordinal && n > 1 ? { rank: { type: 'position', n }, ordinal } : { rank: { type: 'best' } };
 }
 
 /** "The Hearth has the lowest average greyscale error": of sets, where no level, hue or place of the screen is named. */
@@ -150,8 +160,9 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
   if (isWord(item, 'worst') && quantity.better === 'target') return false;
   const direction = lower ? 'lower' : 'higher';
   const items = scene.items.filter((word) => word !== item);
-  const check = orderCheck({ ...scene, items }, quantity, direction, { type: 'best' }, members);
-  propose(findings, scene, 'order', check, words);
+  const { rank, ordinal } = rankAt(scene, item);
+  const check = orderCheck({ ...scene, items }, quantity, direction, rank, members);
+  propose(findings, scene, 'order', check, [ordinal, ...words]);
   for (const { number } of group.items) if (number) number.role = 'cohort';
   return true;
 }

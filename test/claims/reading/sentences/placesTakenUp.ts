@@ -119,4 +119,11 @@ export const placesTakenUp: readonly SentenceRow[] = [
     'value eotf.error average ≥5 ≤30 {signal HDR10} = -12 [-12.5, -11.5]',
     'value eotf.error at 10 {signal HDR10} = -20 [-20.5, -19.5]',
   ],
+  [
+    'Peak luminance is 742 nits, the second highest of the three sets we have measured.',
+    'value peak max = 742 [741.5, 742.5]',
+    'unproven',
+  ],
+  ['Pure red falls 7 per cent short on saturation.', 'value sweep.red.saturation at 100 = -7 [-7.5, -6.5]'],
+  ['No sweep contains an error above 3, so skin looks like skin.', 'unproven'],
 ];

@@ -76,4 +76,13 @@ export const promises: readonly SentenceRow[] = [
     'bound peak max < 1000',
   ],
   ['The promised lag of 10 ms is met.', 'fact lag = 10 by maker', 'bound lag <= 10'],
+  [
+    'Orrinvale promises 1,800 nits, and the set does not deliver them.',
+    'fact peak = 1800 by maker',
+    'bound peak max < 1800',
+  ],
+  [
+    'The average greyscale error is 3.4, a figure the engineer received like a man told that the bar has closed.',
+    'value grey.de2000 average = 3.4 [3.35, 3.45]',
+  ],
 ];
