@@ -217,7 +217,10 @@ export function axisPhrase(items: readonly Item[], at: number): AxisSpan | null 
   }
   const degreesWord = degrees && items[right] && isWord(items[right], 'off', 'away', 'to', 'from', 'either');
   const after = items[right];
-  const after2 = textAfter(items, right, 2);
+  // "Under 3 at 40 % and over it at 70 %": what follows is a limit of its own.
+  const isOwnLimit =
+    isWord(items[right + 2], 'it', 'that', 'this', 'them') || items[right + 2]?.number !== undefined;
+  const after2 = isOwnLimit ? '' : textAfter(items, right, 2);
   const kind = degrees ? 'angle' : 'stimulus';
   const used = (from: number, to: number) => items.slice(Math.max(0, from), to);
   const span = (more: Partial<AxisSpan>, from: number, to: number, doubtful = false): AxisSpan => ({

@@ -248,6 +248,12 @@ function attachNeighbours(items: Item[]): void {
       while (at >= 0 && items[at]!.type === 'word' && emphasis.has(items[at]!.text)) at -= 1;
       before = items[at];
     }
+    // "Does not quite reach 3,300:1"
+    const quite = keyOf(before, 'verb') === 'reach' ? items[at - 1] : undefined;
+    if (isWord(quite, 'not quite') && !number.hedge) {
+      number.hedge = 'almost';
+      number.hedgeText = quite!.text;
+    }
     const limited = limitedBy(items, item.index);
     const comparator = keyOf(before, 'comparator') ?? motionComparator(before) ?? limited;
     // "The average has crept up to 0.7": that is where it is.

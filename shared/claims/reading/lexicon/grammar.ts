@@ -139,6 +139,9 @@ export const multipleWords: Readonly<
     low: 3.5,
     high: 4.5,
   },
+  quintuple: { phrases: `fivefold; five fold; a factor of five; quintuples`, x: 5, low: 4.5, high: 5.5 },
+  sextuple: { phrases: `sixfold; six fold; a factor of six`, x: 6, low: 5.5, high: 6.5 },
+  tenfold: { phrases: `tenfold; ten fold; a factor of ten`, x: 10, low: 9.5, high: 10.5 },
 };
 
 /** Spelled-out numbers. */

@@ -102,7 +102,11 @@ function comparedFact(scene: Scene): string | undefined {
 
 /** A price, the light that is kept, what the clause names, or what was said just before it. */
 function quantityOfWords(scene: Scene): Quantity | { problem: string } {
-  if (scene.items.some((item) => keyOf(item, 'verb') === 'cost')) return quantityById('fact:price');
+  const cost = scene.items.find((item) => keyOf(item, 'verb') === 'cost');
+  // "Twice the contrast at half the price of the Umbra"
+  const isTwo = cost?.text === 'price of' && scene.items.some((item) => keyOf(item, 'concept') !== undefined);
+  if (isTwo) return { problem: 'the words do not say which quantity is meant' };
+  if (cost) return quantityById('fact:price');
   // "You can have it for 15 % less than the Kasulind"
   const paid = scene.items.some(
     (item, at) => item.number?.dimension === 'percent' && isWord(scene.items[at - 1], 'for'),
@@ -152,7 +156,11 @@ export function isOfLoss(scene: Scene, quantity: Quantity): boolean {
 
 /** The quantity of "twice the Kasulind's": the clause's own, else what was said just before. */
 export function subjectQuantity(scene: Scene): Quantity | { problem: string } {
-  if (scene.items.some((item) => keyOf(item, 'concept') === 'price')) return quantityById('fact:price');
+  if (scene.items.some((item) => keyOf(item, 'concept') === 'price')) {
+    // "60 % of the Umbra's contrast for 80 % of its price": of which the number is, two words may say.
+    const other = scene.items.some((item) => !['price', undefined].includes(keyOf(item, 'concept')));
+    return other ? { problem: 'the words do not say which quantity is meant' } : quantityById('fact:price');
+  }
   const fact = comparedFact(scene);
   return fact ? quantityById(fact) : quantityOfWords(scene);
 }

@@ -80,10 +80,11 @@ function awayAt(scene: Scene, item: Item): (ComparativeEntry & { item: Item }) |
 
 /** "The Plain tops out at 494, and yet the Hearth is only 7 nits ahead of it": the set that the clause before was about. */
 export function setOfIt(scene: Scene, away: Item): string | undefined {
-  const { items, previous, unit, unitNamed } = scene;
+  const { items, previous, unit, unitNamed, context } = scene;
   const next = items[items.indexOf(away) + 1];
-  const it = isWord(next, 'of') ? items[items.indexOf(away) + 2] : next;
-  const before = previous?.unit;
+  const it = isWord(next, 'of', 'on') ? items[items.indexOf(away) + 2] : next;
+  // "The Umbra is £200 up on it": on this review's own set, where no other was spoken of.
+  const before = previous?.unit ?? (previous === null && isWord(next, 'on') ? context.own : undefined);
   return it?.text === 'it' && unitNamed && before !== undefined && before !== unit ? before : undefined;
 }
 
