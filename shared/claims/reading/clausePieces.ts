@@ -10,14 +10,22 @@ export interface Piece {
 }
 
 export function namesSet(items: readonly Item[]): boolean {
-  return items.some((item) => keyOf(item, 'unit') !== undefined);
+  return items.some((_, at) => isSetName(items, at));
+}
+
+/** "The Umbra", "the Nocthale": a maker's name with an article stands for its set. */
+export function isSetName(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  return (
+    keyOf(item, 'unit') !== undefined || (keyOf(item, 'maker') !== undefined && isWord(items[at - 1], 'the'))
+  );
 }
 
 /** "and the Umbra" */
 export function isOnlySet({ items, joiner }: Piece): boolean {
   return (
     namesSet(items) &&
-    items.every((item) => item.text === joiner || isWord(item, 'the') || keyOf(item, 'unit') !== undefined)
+    items.every((item, at) => item.text === joiner || isWord(item, 'the') || isSetName(items, at))
   );
 }
 

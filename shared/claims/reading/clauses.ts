@@ -1,4 +1,4 @@
-import { isOnlySet, joinPieces, namesSet, type Piece } from './clausePieces.ts';
+import { isOnlySet, isSetName, joinPieces, namesSet, type Piece } from './clausePieces.ts';
 import { echoOf } from './echoWords.ts';
 import { isGapped } from './gapped.ts';
 import { coloursGrey } from './hueSaid.ts';
@@ -139,7 +139,7 @@ function opensSets(piece: Piece, following: Piece | undefined): boolean {
     isOnlySet(piece) &&
     following?.joiner === 'and' &&
     following.mark === '' &&
-    following.items.slice(1, 3).some((item) => keyOf(item, 'unit') !== undefined) &&
+    namesSet(following.items.slice(0, 3)) &&
     following.items.some(({ number }) => number !== undefined)
   );
 }
@@ -150,7 +150,8 @@ function isSecondOfPair(piece: Piece, before: readonly Item[] | undefined): bool
     piece.mark === '' &&
     piece.joiner === 'and' &&
     isOnlySet(piece) &&
-    keyOf(before?.at(-1), 'unit') !== undefined
+    before !== undefined &&
+    isSetName(before, before.length - 1)
   );
 }
 
@@ -160,7 +161,7 @@ function namesExtreme({ items, joiner, mark }: Piece): boolean {
   const [set, extreme] = words;
   return (
     (joiner === 'and' || joiner === 'while' || mark !== '') &&
-    keyOf(set, 'unit') !== undefined &&
+    (keyOf(set, 'unit') ?? keyOf(set, 'maker')) !== undefined &&
     isWord(
       extreme,
       'lowest',

@@ -12,6 +12,7 @@ import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
 import { takeUpLimit } from './limitSaid.ts';
+import { nameMakersSets } from './makersSets.ts';
 import { nameCrush } from './nearBlackCrush.ts';
 import { type Pair, pairedLists } from './pairedLists.ts';
 import { isIdle } from './plainProse.ts';
@@ -81,6 +82,7 @@ export function readSentence(
   const tokens = context.spoken ? spokenTokens(written) : written;
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
   if (carry.turn) items = [...withoutSpeaker(items)];
+  nameMakersSets(items, context);
   takeUpLimit(items, carry.limit);
   nameSockets(items, carry.ports);
   nameFormerAndLatter(items, carry.sets, context);
