@@ -179,6 +179,37 @@ function namesExtreme({ items, joiner, mark }: Piece): boolean {
   );
 }
 
+/** "…, and the Plain's greyscale error, for comparison, averages 5.3": what is said of another set begins. */
+function opensOwner({ items, mark, joiner }: Piece): boolean {
+  const owner = items.slice(0, 5).findIndex((item) => isWord(item, "'s", "'"));
+  return (
+    mark === ',' &&
+    (joiner === 'and' || joiner === 'but') &&
+    owner > 0 &&
+    isSetName(items, owner - 1) &&
+    items.slice(owner).some((item) => keyOf(item, 'concept') !== undefined)
+  );
+}
+
+function takesFormat(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) =>
+    isWord(
+      item,
+      'adds',
+      'takes',
+      'accepts',
+      'supports',
+      'lacks',
+      'has',
+      'handles',
+      'offers',
+      'reads',
+      'knows',
+    ),
+  );
+  return at > 0 && items.slice(at + 1).some((item) => keyOf(item, 'format') !== undefined);
+}
+
 /** "Red is on target, green and blue are 4 % under": the first of two that a statement is of. */
 function opensPair({ items, mark, joiner }: Piece, following: Piece | undefined): boolean {
   return (
@@ -290,6 +321,8 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (leaning > 1 && leans(piece.items)) ||
       leansOfOther ||
       saysPlace(piece.items) ||
+      // "It takes HDR10 and HLG, and the Plain adds HDR10+"
+      (piece.mark === ',' && namesSet(piece.items.slice(0, 4)) && takesFormat(piece.items)) ||
       (order > 0 && namesExtreme(piece)) ||
       leansAsBefore(piece.items) ||
       // "…, it leans red all the way up"
@@ -314,15 +347,19 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       // "Uniformity is poor; the bottom left loses 19 %"
       (isWord(piece.items[0], 'the') && isWord(piece.items[1], 'top', 'bottom', 'upper', 'lower')) ||
       (strong && piece.items.some((item) => keyOf(item, 'gamut')));
-    if (
-      piece.mark === ';' &&
-      opensAnew &&
-      (hasVerb(pending) || pending.some((item) => keyOf(item, 'format')))
-    ) {
+    const isParted =
+      piece.mark === ';' ||
+      // "None of this is alarming, and the Plain's greyscale error averages 5.3"
+      (piece.mark === ',' && (piece.joiner === 'and' || piece.joiner === 'but') && strong);
+    if (isParted && opensAnew && (hasVerb(pending) || pending.some((item) => keyOf(item, 'format')))) {
       clauses.push(pending);
       pending = [];
     }
     const last = clauses[clauses.length - 1];
+    if (!strong && opensOwner(piece) && pending.length > 0 && hasVerb(pending)) {
+      clauses.push(pending);
+      pending = [];
+    }
     if (!strong) {
       // "In the Calm mode, errors …" goes with what follows; "…, from 60 % upwards" with what came before.
       const following = pieces[order + 1];
@@ -367,7 +404,10 @@ export function clausesOf(items: readonly Item[]): Item[][] {
         piece.items.some((item) => isWord(item, 'could', "couldn't", 'can', "can't", 'cannot'));
       // "…, as is red, while green errs the other way and is undersaturated": the answer is complete.
       const afterEcho =
-        piece.joiner === 'while' && following !== undefined && last && echoOf(last) !== undefined;
+        (piece.joiner === 'while' || piece.joiner === 'whereas') &&
+        following !== undefined &&
+        last &&
+        echoOf(last) !== undefined;
       if ((leads && !isPassing) || pending.length > 0 || afterEcho) pending.push(...piece.items);
       else last.push(...piece.items);
       continue;

@@ -127,8 +127,10 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const format = keyOf(item, 'format');
     const signal =
       keyOf(item, 'signal') ??
-      (format === 'HLG' &&
-      (keyOf(scene.items[at + 1], 'concept') !== undefined || keyOf(scene.items[at + 1], 'verb') === 'reach')
+      ((format === 'HLG' || format === 'HDR10') &&
+      (keyOf(scene.items[at + 1], 'concept') !== undefined ||
+        keyOf(scene.items[at + 1], 'verb') === 'reach' ||
+        isWord(scene.items[at + 1], 'window', 'patch', 'highlights', 'tone', 'curve'))
         ? format
         : undefined);
     if (signal) {

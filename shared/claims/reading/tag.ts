@@ -68,6 +68,16 @@ function usable(
       tokens[at - 1]?.text === 'the'
     )
       return false;
+    // "Not below 3 at every level": some are, and none of them is said to be over it.
+    if (meaning.kind === 'comparator' && tokens[at]!.text === 'not') {
+      const ahead = tokens.slice(at + length, at + length + 6);
+      if (
+        ahead.some(
+          ({ text }, place) => text === 'every' || (text === 'all' && ahead[place - 1]?.text === 'at'),
+        )
+      )
+        return false;
+    }
     // "And more than half is gone": no end of a number phrase.
     if (meaning.kind === 'trailing' && tokens[at + length]?.text === 'than') return false;
     if (meaning.kind === 'gotThere' || meaning.kind === 'fellShort') {

@@ -369,4 +369,10 @@ export const denied: readonly SentenceRow[] = [
   ],
   ['The stand is not just over a metre wide.', 'not fact stand.width = 1000'],
   ['Fill the screen and it is not the Plain that hits back, about 40% brighter than the Hearth.', 'unproven'],
+  ['The error is not below 3 at every level.', 'bound grey.de2000 max >= 3'],
+  [
+    'The error is under 3 at 40 % and over it at 70 %.',
+    'bound grey.de2000 at 40 < 3',
+    'bound grey.de2000 at 70 > 3',
+  ],
 ];

@@ -298,4 +298,20 @@ export const owners: readonly SentenceRow[] = [
     'value grey.de2000 average {nocthale} = 3.3 [3.25, 3.35]',
   ],
   ['The Umbra wins on black level, the Hearth on everything else.', 'unproven'],
+  [
+    'It takes HDR10 and HLG, and the Plain adds HDR10+.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats includes HDR10+ {veltrane}',
+  ],
+  [
+    "None of this is alarming, and the Plain's greyscale error, for comparison, averages 5.3.",
+    'value grey.de2000 average {veltrane} = 5.3 [5.25, 5.35]',
+  ],
+  ['The HDR10 tone curve rolls off from 60%.', 'direction eotf.rolloff {signal HDR10} rolls-off from 60'],
+  [
+    'Blue is also oversaturated, as is red, whereas green errs the other way and is undersaturated.',
+    'direction sweep.blue.saturation average over',
+    'direction sweep.red.saturation average over',
+    'direction sweep.green.saturation average under',
+  ],
 ];
