@@ -303,10 +303,13 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     const contrasts =
       leansOfOther || otherActs || (piece.joiner === 'whereas' && (hasVerb(piece.items) || ends || ofOther));
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
-    const acts =
-      hasVerb(pending) ||
-      pending.some((item) => isWord(item, 'matches', 'equals')) ||
-      pending.some((item) => (keyOf(item, 'standing') ?? keyOf(item, 'equative')) !== undefined);
+    const compares = pending.some(
+      (item) =>
+        isWord(item, 'matches', 'equals') ||
+        keyOf(item, 'verb') === 'exceed' ||
+        (keyOf(item, 'standing') ?? keyOf(item, 'equative')) !== undefined,
+    );
+    const acts = hasVerb(pending) || compares;
     if (contrasts && pending.length > 0 && acts) {
       clauses.push(pending);
       pending = [];
@@ -357,6 +360,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     }
     const last = clauses[clauses.length - 1];
     if (!strong && opensOwner(piece) && pending.length > 0 && hasVerb(pending)) {
+      clauses.push(pending);
+      pending = [];
+    }
+    // "For contrast it trails the Nocthale, which is worth knowing": the remark is no part of the comparison.
+    if (!strong && piece.joiner === 'which' && piece.mark === ',' && compares) {
       clauses.push(pending);
       pending = [];
     }
