@@ -39,7 +39,10 @@ function readSides(scene: Scene, findings: Findings): undefined {
     }
     sides.push(item);
   }
-  if (sides[0] && (accessoryBefore(scene, sides[0]) || isOfMount(scene, sides.at(-1)!))) {
+  // "A remote of 20 buttons", but not "From the carton, the greyscale error averages 3.1"
+  const isMeasured =
+    sides.every(({ number }) => number!.dimension === '') && hasKey(scene, 'concept');
+  if (sides[0] && !isMeasured && (accessoryBefore(scene, sides[0]) || isOfMount(scene, sides.at(-1)!))) {
     for (const side of sides) side.number!.role = 'ignored';
     return;
   }
