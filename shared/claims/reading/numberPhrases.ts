@@ -31,7 +31,8 @@ function unitAt(
     const meaning = candidate.meanings.find((entry) => entry.kind === 'measure');
     if (!meaning) continue;
     const data = meaning.data as UnitData;
-    if (first.text === '"' && !first.glued) continue;
+    // "A 65in version", but not "8 in the dark"
+    if ((first.text === '"' || first.text === 'in') && !first.glued) continue;
     if (shortUnits.has(first.text) && candidate.length === 1) {
       if (first.text === 'k' && (x < 20 || !(first.capital || first.glued))) continue;
       if (

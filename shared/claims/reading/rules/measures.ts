@@ -263,6 +263,9 @@ export function readMeasures(scene: Scene, findings: Findings): undefined {
       refuse(findings, scene, 'fact', 'only the greatest depth is kept', [item]);
       continue;
     }
+    // "It measures 1,293 mm across"
+    if (!key && dimension === 'length' && isWord(scene.items[scene.items.indexOf(item) + 1], 'across'))
+      key = 'width';
     // "A foot 410 mm across, where the Plain's sprawls over 880 mm"
     if (!key && dimension === 'length') key = sideBefore(scene);
     if (!key && !speaksOfSets(scene.sentence)) {
