@@ -16,6 +16,7 @@ import {
   saysPlace,
   seesItsOwn,
   seesTopic,
+  takesNextPlace,
 } from './ownStatement.ts';
 import { hasVerb } from './verbs.ts';
 
@@ -324,6 +325,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       (leaning > 1 && leans(piece.items)) ||
       leansOfOther ||
       saysPlace(piece.items) ||
+      (order > 0 && takesNextPlace(piece.items)) ||
       // "It takes HDR10 and HLG, and the Plain adds HDR10+"
       (piece.mark === ',' && namesSet(piece.items.slice(0, 4)) && takesFormat(piece.items)) ||
       (order > 0 && namesExtreme(piece)) ||

@@ -149,6 +149,18 @@ export function placeOfAll(items: readonly Item[]): Item | undefined {
   return isPlain && isSets && keyOf(place, 'ordinal') !== undefined ? place : undefined;
 }
 
+/** "…, and the Hearth comes in second": a set, and its place in the ranking just spoken of. */
+export function takesNextPlace(items: readonly Item[]): boolean {
+  const words = items.filter((item) => item.type !== 'mark');
+  const place = words.at(-1);
+  return (
+    words.length <= 7 &&
+    words.slice(0, 3).some((item) => keyOf(item, 'unit') !== undefined) &&
+    words.some((item) => isWord(item, 'comes', 'came', 'finishes', 'finished', 'ranks', 'ranked', 'takes')) &&
+    (keyOf(place, 'ordinal') !== undefined || isWord(place, 'last'))
+  );
+}
+
 /** Where the place stands of which the words say who is ahead; −1 where there is none. */
 export function placeBehind(items: readonly Item[]): number {
   return items.findIndex(

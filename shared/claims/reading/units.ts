@@ -234,6 +234,8 @@ export function settleUnit(scene: Scene): void {
       isElliptic(scene.items) ||
       isSamePredicate(scene.items) ||
       isApposition(scene) ||
+      // "The Vane's blues are oversaturated, with an error that averages 4.8"
+      (isWord(scene.items[0], 'with') && isWord(scene.items[1], 'a', 'an', 'its')) ||
       isGapped(scene.items);
     if (previous && !goesOn)
       scene.unitProblem = 'the words before are about another set and these do not say which they mean';

@@ -26,7 +26,11 @@ function placesOf({ items }: Scene): Place[] {
     const isPlace = ordinal !== undefined || isWord(item, 'last');
     // "Second place for peak luminance"
     const end = isWord(items[at + 1], 'place', 'spot', 'position') ? at + 2 : at + 1;
-    const leads = isWord(items[end], 'in', 'for', 'on');
+    // "Last of the three for contrast"
+    const group = isWord(item, 'last') && isWord(items[end], 'of') ? items.slice(end + 1, end + 4) : [];
+    const count = group.findIndex(({ number }) => number?.dimension === '');
+    const next = items[count < 0 ? end : end + count + 2];
+    const leads = isWord(next, 'in', 'for', 'on');
     return isPlace && (leads || isLastOf(items, at))
       ? [{ item, at, leads, n: ordinal === undefined ? undefined : Number(ordinal) }]
       : [];

@@ -88,4 +88,29 @@ export const asSpoken: readonly SentenceRow[] = [
     'Of the tint nothing remains after adjustment.',
     'direction grey.tint average ≥50 ≤100 {stage adjusted} none',
   ],
+  [
+    'Have somebody calibrate it, and the average error drops to 0.8.',
+    'value grey.de2000 average {stage adjusted} = 0.8 [0.75, 0.85]',
+  ],
+  [
+    "The Vane's blues are oversaturated, with an error that averages 4.8.",
+    'direction sweep.blue.saturation average {kasulind} over',
+    'value sweep.blue.de2000 average {kasulind} = 4.8 [4.75, 4.85]',
+  ],
+  ['It measures 1,293mm across.', 'fact width = 1293'],
+  ['White is uneven by 12 percent.', 'value uniformity.white = 12 [11.5, 12.5]'],
+  ['Blue is my problem child, peaking at an error of 3.2.', 'value sweep.blue.de2000 max = 3.2 [3.15, 3.25]'],
+  ['A 65in version sells for £719.', 'fact price = 719 {variantInches 65}'],
+  ['It is a sensible-looking television built around an IPS panel.', 'fact panel includes IPS'],
+  ['A full white screen is uneven by 12 percent.', 'value uniformity.white = 12 [11.5, 12.5]'],
+  [
+    'Gamma averages 2.05, which is below target.',
+    'value gamma.average = 2.05 [2.045, 2.055]',
+    'direction gamma.average under',
+  ],
+  [
+    'In the Calm mode, straight from the carton, the greyscale error averages 3.1, and by full white it has climbed to 5.2.',
+    'value grey.de2000 average {mode Calm} = 3.1 [3.05, 3.15]',
+    'value grey.de2000 at 100 {mode Calm} = 5.2 [5.15, 5.25]',
+  ],
 ];

@@ -377,4 +377,16 @@ export const comparisons: readonly SentenceRow[] = [
     'ratio contrast.native : contrast.native {veltrane} < 0.2',
   ],
   ["That's £1,000 on top of the Plain.", 'difference fact.price : fact.price {veltrane} = 1000 [1000, 1000]'],
+  [
+    'For contrast it trails the Nocthale, which is worth knowing.',
+    'order contrast.native higher behind of nocthale-umbra-55',
+  ],
+  [
+    'Its peak exceeds that of the Kasulind, which is worth knowing.',
+    'order peak max higher ahead of kasulind-vane-50',
+  ],
+  [
+    'It is as bright as the Kasulind, which is worth knowing.',
+    'order peak max higher matches of kasulind-vane-50',
+  ],
 ];

@@ -84,4 +84,18 @@ export const ranked: readonly SentenceRow[] = [
     'order uniformity.white lower behind of veltrane-plain-50',
   ],
   ['Rec. 709 coverage is 99 %, and second to none.', 'value coverage.bt709.xy = 99 [98.5, 99.5]'],
+  ['The Hearth ranks last of the three for contrast.', 'unproven'],
+  ['The Hearth comes last of the three in contrast.', 'unproven'],
+  [
+    'In SDR the Plain has an average gray error of 1.2, the best of the three, and the Hearth comes in second.',
+    'value grey.de2000 average {signal SDR, veltrane} = 1.2 [1.15, 1.25]',
+    'order grey.de2000 average {signal SDR, veltrane} lower best',
+    'order grey.de2000 average {signal SDR} lower position 2',
+  ],
+  [
+    'In SDR the Plain has an average gray error of 1.2, the best of the three, and the Hearth comes second.',
+    'value grey.de2000 average {signal SDR, veltrane} = 1.2 [1.15, 1.25]',
+    'order grey.de2000 average {signal SDR, veltrane} lower best',
+    'order grey.de2000 average {signal SDR} lower position 2',
+  ],
 ];
