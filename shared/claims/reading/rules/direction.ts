@@ -45,9 +45,14 @@ export function readDirections(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
     const meaning = meaningOf(item, 'direction');
     if (!meaning || scene.used.has(item)) continue;
+    // "A warm 8 out of 10"
+    const at = scene.items.indexOf(item);
+    if (scene.items[at + 1]?.number?.outOf !== undefined) continue;
+    // "On a bench one gets used to cold whites"
+    if (isWord(scene.items[at - 1], 'to') && isWord(scene.items[at - 2], 'used', 'accustomed')) continue;
     const text = (meaning.data as string | undefined) ?? item.text;
     // "Its reds are a fifth too strong": how far, and no range is laid down for a share in words.
-    const share = scene.items[scene.items.indexOf(item) - 1];
+    const share = scene.items[at - 1];
     if (keyOf(share, 'multiple') !== undefined && ['over', 'under'].includes(meaning.key)) {
       refuse(findings, scene, 'direction', 'a share in words: give the number in percent', [
         ...scene.items.filter((entry) => keyOf(entry, 'hue') ?? keyOf(entry, 'tone')),

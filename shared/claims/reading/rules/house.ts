@@ -198,6 +198,11 @@ export function readHouseWords(scene: Scene, findings: Findings): undefined {
           (word) => isWord(word, 'but') && word.index > entry.index && word.index < item.index,
         ),
     );
+    // "It sits above 3, which is roughly where people begin to notice": what the number means, and no finding.
+    const isWhere = scene.items.some(
+      (entry) => isWord(entry, 'where') && entry.index < item.index && entry.index > item.index - 6,
+    );
+    if (isWeak && isWhere) continue;
     const inComparator = scene.items.find(
       (entry) => entry.index === item.index - 1 || entry.index === item.index - 2,
     );

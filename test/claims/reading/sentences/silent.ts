@@ -80,4 +80,9 @@ export const silent: readonly SentenceRow[] = [
   ['Ask for 100 nits at half stimulus and you get 108.'],
   ['Our meter cannot go below 0.005 nits.'],
   ['We took 21 steps and 24 patches.'],
+  ['On a bench one gets used to cold whites, but snow should not look like this.'],
+  [
+    'From 50 percent upwards it sits above 3, which is roughly where people begin to notice.',
+    'onset grey.de2000 over 3 from 50 included',
+  ],
 ];
