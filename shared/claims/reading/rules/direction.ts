@@ -342,7 +342,9 @@ function gammaBefore({ items, previous }: Scene, word: Item): Item | undefined {
   const isGamma =
     said?.kind === 'value' && said.operand.type === 'quantity' && said.operand.id === 'gamma.average';
   const isOther = items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'hue') ?? keyOf(item, 'tone'));
-  return isGamma && /\b(?:low|high)$|^(?:below|under|above|over) target$/.test(word.text) && !isOther ? word : undefined;
+  return isGamma && /\b(?:low|high)$|^(?:below|under|above|over) target$/.test(word.text) && !isOther
+    ? word
+    : undefined;
 }
 
 function readTemperature(scene: Scene, findings: Findings, { item, key, text }: Said): boolean {

@@ -40,8 +40,7 @@ function readSides(scene: Scene, findings: Findings): undefined {
     sides.push(item);
   }
   // "A remote of 20 buttons", but not "From the carton, the greyscale error averages 3.1"
-  const isMeasured =
-    sides.every(({ number }) => number!.dimension === '') && hasKey(scene, 'concept');
+  const isMeasured = sides.every(({ number }) => number!.dimension === '') && hasKey(scene, 'concept');
   if (sides[0] && !isMeasured && (accessoryBefore(scene, sides[0]) || isOfMount(scene, sides.at(-1)!))) {
     for (const side of sides) side.number!.role = 'ignored';
     return;

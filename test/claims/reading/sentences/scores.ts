@@ -34,4 +34,9 @@ export const scores: readonly SentenceRow[] = [
   ['The mark of 8.6 out of ten was not lightly given.', 'score total = 8.6 of 10'],
   ['The Plain earned our award in spring.', 'unproven'],
   ['It scores half a point more than the Plain.', 'unproven'],
+  [
+    'White is 5,900 K, a bit warm. We give the Hearth 55 a warm 8 out of 10.',
+    'value white.cct = 5900 [5850, 5950]',
+    'score total = 8 of 10',
+  ],
 ];
