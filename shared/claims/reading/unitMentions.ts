@@ -120,6 +120,17 @@ function isNumbered(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** Words behind a set's name with which no statement on it begins. */
+const notStating = ['at', 'with', 'on', 'in', 'by', 'for', 'of', 'to', 'from', 'against', 'but', 'than', 'as'];
+
+/** "When the sun is out, the Kasulind is brighter": what begins with the set's name is said of it. */
+function opensStatement(items: readonly Item[], at: number): boolean {
+  const next = items[at + 1];
+  if (isWord(next, "'s")) return hasVerb(items.slice(at + 2));
+  if (isWord(next, 'and', 'or')) return hasVerb(items.slice(at + 2, at + 6));
+  return next?.type === 'word' && !isWord(next, ...notStating);
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -183,7 +194,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     }
     // "Trouble comes late: the Hearth's errors are visible …": behind a mark a set is named anew.
     const opens = at > 1 && before(items, at) < 0 && mentions.length === 0;
-    if (opens && isWord(next, "'s") && hasVerb(items.slice(at + 2))) verbSeen = false;
+    // "When the sun is out, the Kasulind is brighter": the verb before the comma is of something else.
+    if (opens && opensStatement(items, at)) verbSeen = false;
     const left = items[before(items, at)];
     const possessive = isWord(next, "'s") || next?.text === "'";
     const twoBefore = items[before(items, at) - 1];
