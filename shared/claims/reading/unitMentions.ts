@@ -128,7 +128,7 @@ function opensStatement(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   if (isWord(next, "'s")) return hasVerb(items.slice(at + 2));
   if (isWord(next, 'and', 'or')) return hasVerb(items.slice(at + 2, at + 6));
-  return next?.type === 'word' && !isWord(next, ...notStating);
+  return next !== undefined && next.type !== 'mark' && !isWord(next, ...notStating);
 }
 
 /** Units that a clause names, each with its part in the statement. */
