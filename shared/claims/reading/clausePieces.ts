@@ -44,7 +44,18 @@ function joinSubjects(pieces: Piece[]): undefined {
   }
 }
 
-const subordinators = ['when', 'where', 'now', 'because', 'since', 'as', 'once', 'while', 'although', 'though'];
+const subordinators = [
+  'when',
+  'where',
+  'now',
+  'because',
+  'since',
+  'as',
+  'once',
+  'while',
+  'although',
+  'though',
+];
 /** Words of another time, of work on the set or of a person that does something: these may bear on what follows. */
 const bearing =
   /^(?:was|were|had|will|would|launch\w*|arriv\w*|came|comes?|new|i|we|you|they|one|people|adjust\w*|calibrat\w*|tun\w+|set|updat\w*|firmware|measur\w*|gam(?:e|es|ing)|play\w*|watch\w*|s[ia]t|seen|view\w*|look\w*|dim\w*|switch\w*|turn\w*|on|off|warm\w*)$/;

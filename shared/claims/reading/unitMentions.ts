@@ -121,7 +121,21 @@ function isNumbered(items: readonly Item[], at: number): boolean {
 }
 
 /** Words behind a set's name with which no statement on it begins. */
-const notStating = ['at', 'with', 'on', 'in', 'by', 'for', 'of', 'to', 'from', 'against', 'but', 'than', 'as'];
+const notStating = [
+  'at',
+  'with',
+  'on',
+  'in',
+  'by',
+  'for',
+  'of',
+  'to',
+  'from',
+  'against',
+  'but',
+  'than',
+  'as',
+];
 
 /** "When the sun is out, the Kasulind is brighter": what begins with the set's name is said of it. */
 function opensStatement(items: readonly Item[], at: number): boolean {
@@ -193,12 +207,15 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       continue;
     }
     // "Trouble comes late: the Hearth's errors are visible …": behind a mark a set is named anew.
-    const opens = at > 1 && before(items, at) < 0 && mentions.length === 0;
+    // "We looked again, and the Kasulind shows banding": so behind a conjunction after a comma.
+    const lead = before(items, at);
+    const joins = isWord(items[lead], 'and', 'but', 'so', 'yet') && isParted(items, lead);
+    const opens = at > 1 && (lead < 0 || joins) && mentions.length === 0;
     // "When the sun is out, the Kasulind is brighter": the verb before the comma is of something else.
     if (opens && opensStatement(items, at)) verbSeen = false;
-    const left = items[before(items, at)];
+    const left = items[lead];
     const possessive = isWord(next, "'s") || next?.text === "'";
-    const twoBefore = items[before(items, at) - 1];
+    const twoBefore = items[lead - 1];
     const hasSubject = mentions.some((mention) => mention.role === 'subject');
     let role: UnitMention['role'];
     // "Contrast is the Umbra's party trick, at 5,240:1": whose it is.
