@@ -38,10 +38,18 @@ function isUncertainty(items: readonly Item[], at: number): boolean {
   return isWord(items[at - 1], 'of', 'is') && isWord(items[at - 2], 'uncertainty');
 }
 
+/** "I wrote this down twice": of whoever did it. */
+function isOfPerson(items: readonly Item[], at: number): boolean {
+  return items.slice(Math.max(0, at - 6), at).some((item) => isWord(item, 'i', 'we'));
+}
+
 /** Passes over numbers that say how something was measured or what was wanted. */
 export function ignoreMethod(items: readonly Item[]): undefined {
   for (let at = 0; at < items.length; at += 1) {
     const { number } = items[at]!;
+    // "We measured it twice: …"
+    if (isWord(items[at], 'twice') && items[at + 1]?.type === 'mark' && isOfPerson(items, at))
+      items[at]!.meanings = [];
     if (!number) continue;
     if (isAskedFor(items, at) || isFloor(items, at) || isCounted(items, at) || isUncertainty(items, at))
       number.role = 'ignored';
