@@ -145,6 +145,16 @@ function opensStatement(items: readonly Item[], at: number): boolean {
   return next !== undefined && next.type !== 'mark' && !isWord(next, ...notStating);
 }
 
+/** "We looked again: the lag of the Plain is 13.5 ms": the part leads, and the mark stands before it. */
+function opensWithPart(items: readonly Item[], of: number): boolean {
+  if (!isWord(items[of], 'of')) return false;
+  let start = of - 1;
+  while (start > 0 && of - start < 5 && !isParted(items, start)) start -= 1;
+  return (
+    start > 0 && isParted(items, start) && isWord(items[start], 'the') && !hasVerb(items.slice(start, of))
+  );
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
@@ -210,7 +220,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     // "We looked again, and the Kasulind shows banding": so behind a conjunction after a comma.
     const lead = before(items, at);
     const joins = isWord(items[lead], 'and', 'but', 'so', 'yet') && isParted(items, lead);
-    const opens = at > 1 && (lead < 0 || joins) && mentions.length === 0;
+    const opens = at > 1 && (lead < 0 || joins || opensWithPart(items, lead)) && mentions.length === 0;
     // "When the sun is out, the Kasulind is brighter": the verb before the comma is of something else.
     if (opens && opensStatement(items, at)) verbSeen = false;
     const left = items[lead];
