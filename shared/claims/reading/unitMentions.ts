@@ -142,6 +142,10 @@ function opensStatement(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   if (isWord(next, "'s")) return hasVerb(items.slice(at + 2));
   if (isWord(next, 'and', 'or')) return hasVerb(items.slice(at + 2, at + 6));
+  // "…: the Kasulind, at 731 nits, is a shade dimmer"
+  const end = items.findIndex((_, place) => place > at + 1 && isParted(items, place));
+  if (isWord(next, 'at', 'with') && isParted(items, at + 1) && end > 0)
+    return hasVerb(items.slice(end, end + 2));
   return next !== undefined && next.type !== 'mark' && !isWord(next, ...notStating);
 }
 

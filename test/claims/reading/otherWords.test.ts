@@ -4,6 +4,11 @@ import { sentences } from './sentences.ts';
 
 const says = (markdown: string) => read(markdown).map(proposalText);
 
+/** The statement behind a phrase that says nothing. */
+function behind(phrase: string): (readonly [RegExp, string])[] {
+  return ['It', 'Its', 'The'].map((word) => [new RegExp(`^${word} `), `${phrase}, ${word.toLowerCase()} `]);
+}
+
 /** Another way to write the same: what is replaced, and by what. */
 const ways: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> = {
   'rivals by their makers’ names': [
@@ -23,6 +28,13 @@ const ways: Readonly<Record<string, readonly (readonly [RegExp, string])[]>> = {
   'a percent sign without a space': [[/(\d) ?%/g, '$1%']],
   'the degree sign': [[/(\d) degrees/g, '$1°']],
   'typographic apostrophes': [[/'/g, '’']],
+  'a lead-in': behind('As it happens'),
+  'a lead-in with a verb of its own': behind('When all is said and done'),
+  'a word that joins it to what came before': [
+    [/^It /, 'And it '],
+    [/^Its /, 'And its '],
+    [/^The /, 'And the '],
+  ],
   'spaces that do not break': [[/(\d) (nits|%|ms|W|mm|kg|Hz|degrees|cd)/g, '$1\u00a0$2']],
 };
 

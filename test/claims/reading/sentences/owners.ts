@@ -314,4 +314,40 @@ export const owners: readonly SentenceRow[] = [
     'direction sweep.red.saturation average over',
     'direction sweep.green.saturation average under',
   ],
+  [
+    'When the sun is out, the Kasulind is brighter.',
+    'order peak max {kasulind} higher ahead of orrinvale-hearth-55',
+  ],
+  [
+    'Where it counts, the Nocthale costs more.',
+    'order fact.price {nocthale} higher ahead of orrinvale-hearth-55',
+  ],
+  ['As it happens, the lag of the Plain is 13.5 ms.', 'value lag {veltrane} = 13.5 [13.45, 13.55]'],
+  [
+    'We looked again: the Kasulind, at 731 nits, is a shade dimmer.',
+    'value peak max {kasulind} = 731 [730.5, 731.5]',
+    'order peak max {kasulind} lower ahead of orrinvale-hearth-55',
+  ],
+  ['We looked again, and the Kasulind shows banding.', 'observed banding 1–4 {kasulind}'],
+  [
+    'Now that the dust has settled, the Plain clips as early as 60 %.',
+    'direction eotf.rolloff {veltrane} clips from 60',
+  ],
+  [
+    'We measured it twice: it is as bright as the Kasulind.',
+    'order peak max higher matches of kasulind-vane-50',
+  ],
+  [
+    'We looked again, and the Plain leans blue, and its average error is lower than the Hearth’s.',
+    'direction grey.tint average ≥50 ≤100 {veltrane} blue',
+    'order grey.de2000 average {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    'Once the house is asleep, the Kasulind makes less noise.',
+    'order noise {kasulind} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    'When all is said and done, the Veltrane has better contrast.',
+    'order contrast.native {veltrane} higher ahead of orrinvale-hearth-55',
+  ],
 ];
