@@ -2,7 +2,7 @@ import { isOnlySet, isSetName, joinPieces, namesSet, type Piece } from './clause
 import { echoOf } from './echoWords.ts';
 import { isGapped } from './gapped.ts';
 import { coloursGrey } from './hueSaid.ts';
-import { type Item, isWord, keyOf, meaningOf } from './items.ts';
+import { type Item, isWord, keyOf, type MeaningKind, meaningOf } from './items.ts';
 import {
   countsPart,
   deniesStatistic,
@@ -230,6 +230,15 @@ function opensWithMaker(items: readonly Item[]): boolean {
   return at >= 0 && keyOf(items[at + 1], 'saying') === undefined && !isWord(items[at + 1], "'s");
 }
 
+/** "…; it holds on to more light than the Nocthale": complete, whatever stands before the semicolon. */
+function isStatement(items: readonly Item[]): boolean {
+  const [first, second] = items;
+  if (keyOf(first, 'pronoun') === 'it' && /(?:s|ed)$/.test(second?.text ?? '')) return true;
+  const opens =
+    keyOf(first, 'pronoun') !== undefined || isWord(first, 'the', 'this', 'there', 'both', 'neither');
+  return opens && (hasVerb(items) || items.some((item) => keyOf(item, 'standing') !== undefined));
+}
+
 /**
  * Parts a sentence into clauses at marks and conjunctions, but only where both sides claim something of their
  * own; leading and trailing phrases stay with the clause they belong to.
@@ -356,7 +365,17 @@ export function clausesOf(items: readonly Item[]): Item[][] {
       piece.mark === ';' ||
       // "None of this is alarming, and the Plain's greyscale error averages 5.3"
       (piece.mark === ',' && (piece.joiner === 'and' || piece.joiner === 'but') && strong);
-    if (isParted && opensAnew && (hasVerb(pending) || pending.some((item) => keyOf(item, 'format')))) {
+    const isWhole = piece.mark === ';' && isStatement(piece.items);
+    if (
+      isParted &&
+      (opensAnew || isWhole) &&
+      (hasVerb(pending) ||
+        pending.some((item) =>
+          ['format', 'lean', 'standing', 'awardWord'].some(
+            (kind) => keyOf(item, kind as MeaningKind) !== undefined,
+          ),
+        ))
+    ) {
       clauses.push(pending);
       pending = [];
     }
