@@ -134,4 +134,29 @@ export const pairs: readonly SentenceRow[] = [
   ['It costs the same as the Plain.', 'order fact.price higher matches of veltrane-plain-50'],
   ['The Hearth is heavy, and I have placed all three along the same wall.'],
   ['Blooming is less visible than on the Plain.', 'unproven'],
+  [
+    'It is as bright as the Kasulind; it holds on to more light at 45 degrees than the Nocthale.',
+    'order peak max higher matches of kasulind-vane-50',
+    'order angle.luminance at 45 {angle 45} higher ahead of nocthale-umbra-55',
+  ],
+  [
+    'It is on a par with the Plain for contrast, and it uses 20 W less than the Tamarick.',
+    'order contrast.native higher matches of veltrane-plain-50',
+    'difference power.calm {tamarick} : power.calm = 20 [19.5, 20.5]',
+  ],
+  ['The Hearth receives our award; the set does not flicker.', 'score award = true', 'observed flicker 0–0'],
+  [
+    'It wins on price; the Umbra has the best contrast.',
+    'unproven',
+    'order contrast.native {nocthale} higher best',
+  ],
+  [
+    'The picture leans green; the Kasulind costs £949.',
+    'direction grey.tint average ≥50 ≤100 green',
+    'fact price = 949 {kasulind}',
+  ],
+  [
+    'One can live with that; less easily with the Plain, whose white comes out at 7,321 K.',
+    'value white.cct {veltrane} = 7321 [7320.5, 7321.5]',
+  ],
 ];
