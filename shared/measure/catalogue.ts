@@ -14,6 +14,7 @@ const catalogueRows: readonly CatalogueRow[] = [...greyRows, ...colourRows, ...l
 const wordsOf: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   gamut: { bt709: 'BT.709', p3: 'P3', bt2020: 'BT.2020' },
   diagram: { xy: 'CIE 1931 xy', uv: 'CIE 1976 u′v′' },
+  mode: { sdr: 'SDR', hdr: 'HDR', hlg: 'HLG' },
 };
 
 const partOf: Readonly<Record<string, string>> = {

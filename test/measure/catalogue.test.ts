@@ -29,6 +29,7 @@ test('ids with parts are found under their own row and read as words', () => {
   expect(catalogueEntry('coverage.p3.uv')?.label).toBe('Coverage of P3 in CIE 1976 u′v′');
   expect(catalogueEntry('sweep.red.saturation')?.label).toBe('Saturation error of red');
   expect(catalogueEntry('power.hdr-calm')?.label).toBe('Power drawn in hdr calm');
+  expect(catalogueEntry('power.sdr')?.label).toBe('Power drawn in SDR');
   expect(catalogueEntry('nothing.of.the.kind')).toBeUndefined();
 });
 
