@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
+import { dropLeadIn } from './leadIn.ts';
 import { isAnchor } from './ownStatement.ts';
 import { hasVerb } from './verbs.ts';
 
@@ -42,43 +43,6 @@ function joinSubjects(pieces: Piece[]): undefined {
     if (!isSet || !opensWithSet || piece.items.every((item) => keyOf(item, 'unit') === undefined)) continue;
     pieces.splice(at, 2, { ...piece, items: [...piece.items, ...next.items] });
   }
-}
-
-const subordinators = [
-  'when',
-  'where',
-  'now',
-  'because',
-  'since',
-  'as',
-  'once',
-  'while',
-  'although',
-  'though',
-];
-/** Words of another time, of work on the set or of a person that does something: these may bear on what follows. */
-const bearing =
-  /^(?:was|were|had|will|would|launch\w*|arriv\w*|came|comes?|new|i|we|you|they|one|people|adjust\w*|calibrat\w*|tun\w+|set|updat\w*|firmware|measur\w*|gam(?:e|es|ing)|play\w*|watch\w*|s[ia]t|seen|view\w*|look\w*|dim\w*|switch\w*|turn\w*|on|off|warm\w*)$/;
-
-/** "When the sun is out, the lag of the Plain is 13.5 ms": a clause before it that says nothing of a set. */
-function isIdleLeadIn({ items }: Piece): boolean {
-  return (
-    isWord(items[0], ...subordinators) &&
-    (hasVerb(items) || !isWord(items[0], 'now', 'since', 'as')) &&
-    items.every(
-      (item) =>
-        item.type !== 'number' &&
-        !bearing.test(item.text) &&
-        item.meanings.every(({ kind }) => kind === 'verb' || kind === 'idiom' || kind === 'pronoun') &&
-        keyOf(item, 'pronoun') !== 'own',
-    )
-  );
-}
-
-/** Leaves out a clause before the first comma that says nothing of a set, so that neither its verb nor its "it" is taken for the statement's. */
-function dropLeadIn(pieces: Piece[]): undefined {
-  const [first, next] = pieces;
-  if (first && next?.mark === ',' && next.joiner === '' && isIdleLeadIn(first)) pieces.shift();
 }
 
 /** Thrown in between a set and its verb: "with 979 cd/m²", "a fine set with a backlight behind it". */

@@ -1,3 +1,4 @@
+import { isExtreme } from './extreme.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 
 export const againstAnother = ['than', 'as', 'unlike', 'like', 'against', 'versus', 'vs', 'from', 'twice'];
@@ -85,24 +86,10 @@ function isHolder({ items, at, left, lead }: Place): boolean {
   if (!leads) return false;
   const before = items.slice(0, at);
   return (
-    before.some((item) => keyOf(item, 'superlative') !== undefined || extreme.has(item.text)) &&
+    before.some((item) => keyOf(item, 'superlative') !== undefined || isExtreme(item)) &&
     !before.some((item) => isWord(item, 'than') || keyOf(item, 'unit') !== undefined)
   );
 }
-
-const extreme = new Set([
-  'lowest',
-  'highest',
-  'smallest',
-  'largest',
-  'greatest',
-  'biggest',
-  'least',
-  'shortest',
-  'longest',
-  'best',
-  'worst',
-]);
 
 /** "Give the Brindle the same treatment", "calibrate the Linnet": what is done to it leads to what comes of it. */
 function isCommanded({ items, from, left }: Place): boolean {

@@ -1,4 +1,5 @@
 import type { OrderCheck } from '../../../contract/check.ts';
+import { isLeast } from '../extreme.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { wholeField } from '../lexicon/claims.ts';
@@ -45,7 +46,7 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
   const quantity = comparedQuantity({ ...scene, items: sets }, { concept: '', direction: 'higher' });
   if ('problem' in quantity) return false;
   const { cohort, items } = cohortOf(scene);
-  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest', 'narrowest') ? 'lower' : 'higher';
+  const direction = isLeast(item) ? 'lower' : 'higher';
   const { rank, ordinal } = rankAt(scene, item);
   const check = orderCheck({ ...scene, items: sets }, quantity, direction, rank, cohort);
   propose(findings, scene, 'order', check, [ordinal, item, noun, ...items]);
@@ -154,7 +155,7 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
     return true;
   }
-  const isLess = isWord(item, 'lowest', 'smallest', 'least', 'shortest', 'narrowest');
+  const isLess = isLeast(item);
   // "The Linnet fades the most of the three": what is kept is measured.
   const lower = isWord(item, 'worst') ? quantity.better === 'higher' : isLess !== isOfLoss(scene, quantity);
   if (isWord(item, 'worst') && quantity.better === 'target') return false;
@@ -185,7 +186,7 @@ function readExtremeOfAll(scene: Scene, findings: Findings, item: Item): boolean
     (word) => word !== item && !(word.index > item.index && keyOf(word, 'stat')),
   );
   const named = { ...scene, items };
-  const direction = isWord(item, 'lowest', 'smallest', 'least', 'shortest', 'narrowest') ? 'lower' : 'higher';
+  const direction = isLeast(item) ? 'lower' : 'higher';
   const { cohort, items: words } = cohortOf(scene);
   const tested = rest.filter((word) => isWord(word, 'here', 'measured', 'tested', 'seen', 'had'));
   propose(findings, scene, 'order', orderCheck(named, quantity, direction, { type: 'best' }, cohort), [
