@@ -1,5 +1,4 @@
 import { type Item, isWord, keyOf } from './items.ts';
-import { dropLeadIn } from './leadIn.ts';
 import { isAnchor } from './ownStatement.ts';
 import { hasVerb } from './verbs.ts';
 
@@ -84,7 +83,6 @@ function joinAsides(pieces: Piece[]): undefined {
 /** Puts together the pieces that marks part from their own subject or verb. */
 export function joinPieces(pieces: Piece[]): undefined {
   if (pieces.length < 2) return;
-  dropLeadIn(pieces);
   joinSubjects(pieces);
   joinAsides(pieces);
   joinAcross(pieces);

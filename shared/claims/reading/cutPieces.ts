@@ -1,5 +1,6 @@
 import { joinPieces, type Piece } from './clausePieces.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { dropLeadIn } from './leadIn.ts';
 
 /** Conjunctions and relative words at which a new piece begins. */
 const joiners = new Set([
@@ -98,6 +99,7 @@ export function piecesOf(items: readonly Item[]): Piece[] {
     current.push(item);
   }
   cut('', '');
+  dropLeadIn(pieces);
   joinPieces(pieces);
   return pieces;
 }

@@ -4,7 +4,7 @@ import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { orderCheck } from './cohort.ts';
-import type { ComparativeEntry } from './comparativeEntry.ts';
+import type { ComparativeEntry, ComparingWord } from './comparativeEntry.ts';
 import { otherMention } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
 import { betterDirection, concepts, negated } from './orderWords.ts';
@@ -80,13 +80,7 @@ function doesMore(verb: Item | undefined, item: Item): boolean {
 }
 
 /** "The Umbra is worse, with an average of 4.0": in what was just spoken of, and than this review's own set. */
-export function readWorse(
-  scene: Scene,
-  findings: Findings,
-  item: Item,
-  key: string,
-  entry: ComparativeEntry,
-): boolean {
+export function readWorse(scene: Scene, findings: Findings, { item, key, entry }: ComparingWord): boolean {
   const { items, unit, unitNamed, context, carry, previous } = scene;
   const at = items.indexOf(item);
   const next = items[at + 1];
@@ -109,7 +103,7 @@ export function readWorse(
   }
   if (!spoken) return false;
   const subjects = scene.units.filter(({ role }) => role === 'subject');
-  if (subjects.length > 1) return readBothAhead(scene, findings, item, key, entry, subjects);
+  if (subjects.length > 1) return readBothAhead(scene, findings, { item, key, entry }, subjects);
   const quantity = comparedQuantity(scene, entry);
   const direction = 'problem' in quantity ? undefined : betterDirection(entry, key, quantity);
   if ('problem' in quantity || !direction) return false;

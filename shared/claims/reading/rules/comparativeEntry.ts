@@ -8,6 +8,13 @@ export interface ComparativeEntry {
   direction: 'higher' | 'lower';
 }
 
+/** A comparing word in its clause: "brighter", with the key of its meaning and what it compares. */
+export interface ComparingWord {
+  item: Item;
+  key: string;
+  entry: ComparativeEntry;
+}
+
 /**
  * Said of blacks, "brighter", "darker" and "deep" compare the luminance of black: neither the peak nor how thick the
  * cabinet is.

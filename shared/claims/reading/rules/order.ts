@@ -140,6 +140,7 @@ function readComparative(
   const entry: ComparativeEntry = lost
     ? { ...given, direction: given.direction === 'higher' ? 'lower' : 'higher' }
     : given;
+  const comparing = { item, key, entry };
   const { sizeWord, item: sizeItem } = sizeWordOf(scene, item);
   const more = sizeWord ? { sizeWord } : {};
   // "no other set under £1,100 has been brighter this year"
@@ -227,10 +228,9 @@ function readComparative(
       [item, only.item, only.word, ...items],
     );
   }
-  if (!nobody && (!other || other.id === 'rival') && readAgainstRivals(scene, findings, item, key, entry))
-    return;
+  if (!nobody && (!other || other.id === 'rival') && readAgainstRivals(scene, findings, comparing)) return;
   if (than < 0 && !other && readCoversMore(scene, findings, item, entry)) return;
-  if (than < 0 && !other && readWorse(scene, findings, item, key, entry)) return;
+  if (than < 0 && !other && readWorse(scene, findings, comparing)) return;
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
     if (generic && !(carried && concepts(scene).length > 0) && ('problem' in quantity || !isOwned(scene))) {
@@ -264,8 +264,8 @@ function readComparative(
     }
     const subjects = scene.units.filter((mention) => mention.role === 'subject');
     if (subjects.length > 1 && scene.items.some((word) => isWord(word, 'neither')))
-      return readNeither(scene, findings, item, key, entry, subjects);
-    if (subjects.length > 1 && readBothAhead(scene, findings, item, key, entry, subjects)) return;
+      return readNeither(scene, findings, comparing, subjects);
+    if (subjects.length > 1 && readBothAhead(scene, findings, comparing, subjects)) return;
     if (subjects.length > 1)
       return refuse(findings, scene, 'order', 'two sets at once are no check: say it of each', [
         item,

@@ -7,7 +7,7 @@ import { type Quantity, quantityById } from '../quantity.ts';
 import { hasKey, type Scene, type UnitMention } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
-import type { ComparativeEntry } from './comparativeEntry.ts';
+import type { ComparingWord } from './comparativeEntry.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
 import { groupNamed, groupOf, rivalsAfter } from './group.ts';
 import { betterDirection } from './orderWords.ts';
@@ -214,9 +214,7 @@ function quantityBefore(scene: Scene): Quantity | undefined {
 export function readNeither(
   scene: Scene,
   findings: Findings,
-  item: Item,
-  key: string,
-  entry: ComparativeEntry,
+  { item, key, entry }: ComparingWord,
   subjects: readonly UnitMention[],
 ): undefined {
   const words = [item, ...subjects.map((mention) => mention.item)];
@@ -240,9 +238,7 @@ export function readNeither(
 export function readBothAhead(
   scene: Scene,
   findings: Findings,
-  item: Item,
-  key: string,
-  entry: ComparativeEntry,
+  { item, key, entry }: ComparingWord,
   subjects: readonly UnitMention[],
 ): boolean {
   const { context, items } = scene;
@@ -288,9 +284,7 @@ export function onlyOne(scene: Scene): { item: Item; word: Item; id?: string } |
 export function readAgainstRivals(
   scene: Scene,
   findings: Findings,
-  item: Item,
-  key: string,
-  entry: ComparativeEntry,
+  { item, key, entry }: ComparingWord,
 ): boolean {
   const than = scene.items.findIndex((other) => other.index > item.index && isWord(other, 'than'));
   const rivals = than < 0 ? undefined : rivalsAfter(scene, than);
