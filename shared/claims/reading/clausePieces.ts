@@ -29,17 +29,27 @@ export function isOnlySet({ items, joiner }: Piece): boolean {
   );
 }
 
+/** "and the Tamarick are dimmer": a verb of more sets than one. */
+function areMany(items: readonly Item[]): boolean {
+  const set = items.slice(0, 3).findIndex((_, at) => isSetName(items, at));
+  return set > 0 && isWord(items[set + 1], 'are', 'have', 'were', 'both', 'do', "aren't", "don't", "haven't");
+}
+
 /** "…, whereas the Plain and the Umbra both run at 144 Hz": two sets are one subject, whatever joins them. */
 function joinSubjects(pieces: Piece[]): undefined {
   for (let at = pieces.length - 2; at > 0; at -= 1) {
     const [piece, next] = [pieces[at]!, pieces[at + 1]!];
-    if (piece.joiner === '' || piece.joiner === 'and' || next.joiner !== 'and' || next.mark !== '') continue;
-    const opensWithSet = next.items.slice(1, 3).some((item) => keyOf(item, 'unit') !== undefined);
+    if (piece.joiner === '' || next.joiner !== 'and' || next.mark !== '') continue;
+    // "…, and the Kasulind and the Tamarick are dimmer"
+    if (piece.joiner === 'and' && !(piece.mark === ',' && areMany(next.items))) continue;
+    const opensWithSet = next.items.slice(1, 3).some((_, step) => isSetName(next.items, step + 1));
     const isSet = piece.items.every(
       (item) =>
-        item.text === piece.joiner || isWord(item, 'the', 'both') || keyOf(item, 'unit') !== undefined,
+        item.text === piece.joiner ||
+        isWord(item, 'the', 'both') ||
+        isSetName(piece.items, piece.items.indexOf(item)),
     );
-    if (!isSet || !opensWithSet || piece.items.every((item) => keyOf(item, 'unit') === undefined)) continue;
+    if (!isSet || !opensWithSet || !namesSet(piece.items)) continue;
     pieces.splice(at, 2, { ...piece, items: [...piece.items, ...next.items] });
   }
 }

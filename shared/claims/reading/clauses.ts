@@ -14,9 +14,11 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];
+  let beginsStatement = false;
   const close = () => {
     if (pending.length > 0) clauses.push(pending);
     pending = [];
+    beginsStatement = false;
   };
   for (const [order, piece] of pieces.entries()) {
     const following = pieces[order + 1];
@@ -24,12 +26,17 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
     if (contrasts && (hasVerb(pending) || compares(pending))) close();
     const isOwn = contrasts || statesOwn(piece, order === 0, leaning);
-    if (beginsAnew(piece, pending, isOwn)) close();
+    const isNew = beginsAnew(piece, pending.length > 0 ? pending : (clauses.at(-1) ?? []), isOwn);
+    if (isNew) {
+      close();
+      beginsStatement = true;
+    }
     const last = clauses.at(-1);
     if (!isOwn) {
       const isApart = endsBeforeRemark(piece, pending);
       if (isApart) close();
-      const goesOn = !last || pending.length > 0 || isApart || goesWithNext(piece, following, pending, last);
+      const goesOn =
+        isNew || !last || pending.length > 0 || isApart || goesWithNext(piece, following, pending, last);
       (goesOn ? pending : last).push(...piece.items);
       continue;
     }
@@ -47,7 +54,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
   }
   const last = clauses.at(-1);
   const isApart = pending.length > 0 && isWord(items[items.indexOf(pending[0]!) - 1], ';');
-  if (last && !hasVerb(pending) && !isApart) last.push(...pending);
+  if (last && !hasVerb(pending) && !isApart && !beginsStatement) last.push(...pending);
   else close();
   return clauses;
 }

@@ -1,4 +1,4 @@
-import { joinPieces, type Piece } from './clausePieces.ts';
+import { isSetName, joinPieces, type Piece } from './clausePieces.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { dropLeadIn } from './leadIn.ts';
 
@@ -61,6 +61,14 @@ function isSettling(items: readonly Item[], at: number): boolean {
   );
 }
 
+/** "The gap between the Plain and the Umbra is £250": the word that joins two sets as ends of a gap. */
+function joinsEnds(items: readonly Item[], at: number): boolean {
+  if (!isWord(items[at], 'and')) return false;
+  const from = items.slice(Math.max(0, at - 5), at).findLastIndex((item) => isWord(item, 'between'));
+  const inside = items.slice(Math.max(0, at - 5) + from + 1, at);
+  return from >= 0 && inside.every((item, step) => isWord(item, 'the', "'s") || isSetName(inside, step));
+}
+
 /** Cuts a sentence at its marks and conjunctions, and puts together again what these part from its own subject or verb. */
 export function piecesOf(items: readonly Item[]): Piece[] {
   const pieces: Piece[] = [];
@@ -88,6 +96,7 @@ export function piecesOf(items: readonly Item[]): Piece[] {
       !(item.text === 'which' && isWord(current.at(-1), 'of')) &&
       !isRunnerUp(items, at) &&
       !isPartOfVerb(items, at) &&
+      !joinsEnds(items, at) &&
       joiners.has(item.text) &&
       (item.type === 'word' || item.meanings.length === 0)
     ) {

@@ -298,7 +298,7 @@ export function settleObviousRoles(items: Item[]): void {
     else if (number.dimension === 'illuminance') number.role = 'lux';
     else if (number.dimension === 'duration') number.role = 'seconds';
     else if (number.dimension === 'inch') number.role = 'size';
-    else if (number.unit === 'GBP' && isWeight(items, item)) {
+    else if (number.unit === 'GBP' && isWeight(items, item) && !isPriceGap(after)) {
       number.dimension = 'mass';
       number.unit = 'kg';
       number.factor *= kilogramsPerPound;
@@ -328,17 +328,21 @@ function isWholeOf(items: readonly Item[], { index, number }: Item): boolean {
 /** International pound avoirdupois, exact (1959 agreement; from memory). */
 const kilogramsPerPound = 0.45359237;
 
+/** "200 pounds dearer" */
+function isPriceGap(after: Item | undefined): boolean {
+  return conceptCompared(after) === 'price';
+}
+
+function conceptCompared(item: Item | undefined): string | undefined {
+  const compared = item && (meaningOf(item, 'comparative') ?? meaningOf(item, 'superlative'))?.data;
+  return (compared as { concept: string } | undefined)?.concept;
+}
+
 /** "It weighs 49.4 pounds": no money where the sentence speaks of weight and no price. */
 function isWeight(items: readonly Item[], { text }: Item): boolean {
   return (
     /pounds?$/.test(text) &&
-    items.some((item) => {
-      const compared = (meaningOf(item, 'comparative') ?? meaningOf(item, 'superlative'))?.data;
-      return (
-        keyOf(item, 'fact') === 'weight' ||
-        (compared as { concept: string } | undefined)?.concept === 'fact:weight'
-      );
-    }) &&
+    items.some((item) => keyOf(item, 'fact') === 'weight' || conceptCompared(item) === 'fact:weight') &&
     !items.some((item) => keyOf(item, 'concept') === 'price' || keyOf(item, 'verb') === 'cost')
   );
 }

@@ -1,4 +1,5 @@
 import { type Item, isWord } from './items.ts';
+import { isStatement } from './pieceStarts.ts';
 
 /** The condition that such words name, and that no run answers to. */
 export const earlierTime = 'at the earlier time that the words name';
@@ -17,6 +18,16 @@ export function speaksOfUpdate(items: readonly Item[]): boolean {
       items.slice(at + 2, at + 5).some((word) => isWord(word, 'update', 'firmware', 'patch', 'fix'))
     );
   });
+}
+
+/** "…, but the error isn't below 3": whole, and of what the set does now, whatever it did before. */
+export function statesPresent(items: readonly Item[]): boolean {
+  const said = isWord(items[0], 'and', 'but', 'while', 'though', 'although', 'yet', ';')
+    ? items.slice(1)
+    : items;
+  return (
+    isStatement(said) && !said.some((item) => /^(?:was|were|had|cost|wasn't|weren't|hadn't)$/.test(item.text))
+  );
 }
 
 /** "The worst level used to be off by 8.1", "formerly": not what the set does now. */

@@ -4,6 +4,7 @@ import { type Item, isWord, keyOf, type MeaningKind, meaningOf } from './items.t
 import { isAnchor, isNoneOn, leans } from './ownStatement.ts';
 import {
   isSecondOfPair,
+  isSelfContained,
   isStatement,
   namesSetFirst,
   opensOwner,
@@ -18,7 +19,25 @@ const stating: readonly MeaningKind[] = ['format', 'lean', 'standing', 'awardWor
 
 /** Verbs, and words that state something as a verb does: "takes HDR10", "leans green", "wins on price". */
 function states(items: readonly Item[]): boolean {
-  return hasVerb(items) || items.some((item) => stating.some((kind) => keyOf(item, kind) !== undefined));
+  return (
+    isSelfContained(items) ||
+    hasVerb(items) ||
+    items.some((item) => stating.some((kind) => keyOf(item, kind) !== undefined))
+  );
+}
+
+function hasFormat(items: readonly Item[]): boolean {
+  return items.some((item) => keyOf(item, 'format') !== undefined);
+}
+
+/** Begins with a subject, as what is no request does: "fill the screen", "move to the side". */
+function isSaid(items: readonly Item[]): boolean {
+  const first = items.find((item) => keyOf(item, 'idiom') === undefined);
+  return (
+    first !== undefined &&
+    (['pronoun', 'unit', 'concept'].some((kind) => keyOf(first, kind as MeaningKind) !== undefined) ||
+      isWord(first, 'the', 'this', 'there', 'and', 'but', 'while'))
+  );
 }
 
 /**
@@ -27,8 +46,16 @@ function states(items: readonly Item[]): boolean {
  */
 export function beginsAnew(piece: Piece, pending: readonly Item[], isOwn: boolean): boolean {
   const { items, mark, joiner } = piece;
-  const isJoined = mark === ',' && (joiner === 'and' || joiner === 'but');
-  if (!(mark === ';' || isJoined) || !states(pending)) return false;
+  const isJoined =
+    mark === ',' && ['and', 'but', 'while', 'whereas', 'although', 'though', 'yet'].includes(joiner);
+  if (!states(pending)) return false;
+  // "It is not as bright as the Nocthale and it misses 7 % of P3"; "move to the side and it is distracting" is one.
+  // "It does HLG, it does HDR10+" is one list.
+  const isSpliced = mark === ',' && joiner === '' && !(hasFormat(items) && hasFormat(pending));
+  const isPlain = mark === '' && ['and', 'but', 'while'].includes(joiner);
+  if ((isPlain || isSpliced) && isSaid(pending) && isSelfContained(isPlain ? items.slice(1) : items))
+    return true;
+  if (!(mark === ';' || isJoined)) return false;
   // "It is as bright as the Kasulind; it holds on to more light than the Nocthale"
   if (isStatement(joiner === '' ? items : items.slice(1))) return true;
   if (isJoined && !isOwn) return false;

@@ -109,13 +109,59 @@ export function opensWithMaker(items: readonly Item[]): boolean {
   return at >= 0 && keyOf(items[at + 1], 'saying') === undefined && !isWord(items[at + 1], "'s");
 }
 
+/** "The Umbra outshines …", "the Plain leans …": a set's name, and a verb that can have no other subject. */
+function opensWithActingSet(items: readonly Item[]): boolean {
+  const article = isWord(items[0], 'the') ? 1 : 0;
+  const at = items[article]?.number?.role === 'size' ? article + 1 : article;
+  // "The Kasulind and the Tamarick are dimmer"
+  const other = isWord(items[at + 1], 'and') && isWord(items[at + 2], 'the') && isSetName(items, at + 3);
+  return (
+    isSetName(items, at) &&
+    (isVerbOfOne(items[at + 1]) || (other && isWord(items[at + 4], 'are', 'have', 'were', 'both')))
+  );
+}
+
+/** "Its black level is lower", "the Plain's cabinet is blue", "the input lag is shorter" */
+function opensWithFigure(items: readonly Item[]): boolean {
+  const owner = isWord(items[2], "'s") && isSetName(items, 1);
+  const start = owner ? 3 : 1;
+  if (!owner && !isWord(items[0], 'its', 'the')) return false;
+  const figure = items
+    .slice(start, start + 3)
+    .findIndex((item) => (keyOf(item, 'concept') ?? keyOf(item, 'fact')) !== undefined);
+  return figure >= 0 && (isVerbOfOne(items[start + figure + 1]) || isWord(items[start + figure + 1], 'are'));
+}
+
+function isVerbOfOne(item: Item | undefined): boolean {
+  return (
+    item !== undefined &&
+    item.type !== 'mark' &&
+    /^[a-z]+s(?: |$)/.test(item.text) &&
+    !/^(?:less|as|plus|versus|sets|nits|points|pounds|levels|errors|blacks|whites|greys)(?: |$)/.test(
+      item.text,
+    )
+  );
+}
+
 /** "…; it holds on to more light than the Nocthale": complete, whatever stands before the semicolon. */
 export function isStatement(items: readonly Item[]): boolean {
   const [first, second] = items;
   // "That still beats the Plain, and it leaves the Umbra, with 28.7 % on white, eating dust": one comparison.
   if (isWord(second, 'leaves', 'puts')) return false;
-  if (keyOf(first, 'pronoun') === 'it' && /(?:s|ed)$/.test(second?.text ?? '')) return true;
+  if (isSelfContained(items)) return true;
   const opens =
     keyOf(first, 'pronoun') !== undefined || isWord(first, 'the', 'this', 'there', 'both', 'neither');
   return opens && (hasVerb(items) || items.some((item) => keyOf(item, 'standing') !== undefined));
+}
+
+/** "… and it misses 7 % of P3", "… and the Umbra is cheaper": its own subject and a verb of one, with or without a comma before it. */
+export function isSelfContained(items: readonly Item[]): boolean {
+  const [first, second] = items;
+  return (
+    (keyOf(first, 'pronoun') === 'it' &&
+      !isWord(first, 'its') &&
+      /(?:s|ed|n't|^(?:cost|came|lost|fell|got|can|will))$/.test(second?.text ?? '')) ||
+    opensWithActingSet(items) ||
+    opensWithFigure(items)
+  );
 }

@@ -9,7 +9,7 @@ import { settleLeftOutDirections } from './leftOutDirection.ts';
 import { leansOn } from './mainClause.ts';
 import { issueAt, modeAt } from './modeName.ts';
 import { plays } from './parts.ts';
-import { earlierTime, speaksOfThePast, speaksOfUpdate } from './past.ts';
+import { earlierTime, speaksOfThePast, speaksOfUpdate, statesPresent } from './past.ts';
 import { sharesOf, takeShare } from './respectively.ts';
 import { opensOther } from './rules/than.ts';
 import type { Scene } from './scene.ts';
@@ -248,7 +248,8 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     named.stage = 'adjusted';
   }
   const isNow = scene.items.some((item) => plays(item, 'nowadays'));
-  const before = scene.previous?.conditions.unmatched === earlierTime && !isNow;
+  const before =
+    scene.previous?.conditions.unmatched === earlierTime && !isNow && !statesPresent(scene.items);
   const former = scene.items.some(({ number }) => number?.state === 'before');
   if (former || before || speaksOfThePast(scene.items, scene.sentence)) {
     scene.now = { ...conditions, origin: { ...origin } };

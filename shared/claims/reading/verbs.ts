@@ -35,6 +35,12 @@ const plainVerbs = new Set([
   'scores',
   'saturates',
   'beats',
+  'goes',
+  "isn't",
+  "aren't",
+  "doesn't",
+  "don't",
+  "hasn't",
 ]);
 
 /** Does the clause say what something is or does? */

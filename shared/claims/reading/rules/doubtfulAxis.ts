@@ -1,5 +1,6 @@
 import { carriedConcept } from '../carry.ts';
 import { placeNouns } from '../cell.ts';
+import { coloursGrey } from '../hueSaid.ts';
 import { isOneOf, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
 
@@ -9,15 +10,17 @@ export function resolveDoubtfulAxes(scene: Scene): undefined {
     if (!axis.doubtful) continue;
     const number = axis.items.find((item) => item.number?.role === 'axisOrValue');
     if (!number) continue;
-    const otherAnchor = scene.items.some(
-      (item) =>
-        item !== number &&
-        ((item.number !== undefined && (item.number.role === undefined || item.number.role === 'value')) ||
-          keyOf(item, 'house') ||
-          keyOf(item, 'direction') ||
-          keyOf(item, 'tint') ||
-          keyOf(item, 'lean')),
-    );
+    const otherAnchor =
+      coloursGrey(scene.items) ||
+      scene.items.some(
+        (item) =>
+          item !== number &&
+          ((item.number !== undefined && (item.number.role === undefined || item.number.role === 'value')) ||
+            keyOf(item, 'house') ||
+            keyOf(item, 'direction') ||
+            keyOf(item, 'tint') ||
+            keyOf(item, 'lean')),
+      );
     const percentConcept = scene.items.some(
       (item) =>
         [

@@ -3,7 +3,7 @@ import type { SentenceRow } from './row.ts';
 /** Scores, awards and what others gave. */
 export const scores: readonly SentenceRow[] = [
   ['It misses our award by a whisker.', 'score award = false'],
-  ['It not merely earns our award, it scores 8.1.', 'score award = true', 'unproven'],
+  ['It not merely earns our award, it scores 8.1.', 'score award = true', 'score total = 8.1'],
   ['It scored 8.1 out of 10 last month, and we stand by it.', 'score total = 8.1 of 10'],
   ['It scores 8.1, a tenth more than the Plain.', 'score total = 8.1', 'unproven'],
   ['Not only does it earn our award, it scores 8.1.', 'score award = true', 'score total = 8.1'],
