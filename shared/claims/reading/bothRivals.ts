@@ -12,7 +12,8 @@ export function nameBoth(items: readonly Item[]): undefined {
     const stands =
       !isWord(before, 'behind') ||
       isWord(items[item.index - 2], ',', 'and', 'but', 'is', "'s", 'was', 'comes', 'finishes', 'stays');
-    const isIn = isWord(of, 'in', 'on', 'for');
+    // "Faster than both is the Vane"
+    const isIn = isWord(of, 'in', 'on', 'for', 'is', 'are');
     const compared = isWord(before, 'than', 'ahead of', 'behind', 'above', 'below');
     if (!compared || !stands || !(ofThem || isIn || (of?.type ?? 'mark') === 'mark')) continue;
     item.meanings = [{ kind: 'pronoun', key: 'rival' }];

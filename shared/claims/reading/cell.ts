@@ -29,7 +29,7 @@ export function spreadOf(scene: Scene): Subject | undefined {
   const field = scene.items.find(
     (item, at) =>
       keyOf(item, 'level') !== undefined &&
-      (isWord(scene.items[at + 1], 'field') || / (?:field|screen)$/.test(item.text)),
+      (isWord(scene.items[at + 1], 'field', 'fields') || / (?:fields?|screens?)$/.test(item.text)),
   );
   const acrossField =
     field !== undefined &&
@@ -45,7 +45,8 @@ export function spreadOf(scene: Scene): Subject | undefined {
   const white = scene.items.find(
     (item, at) =>
       / white screen$|^full white$/.test(item.text) ||
-      (isWord(item, 'white', 'grey') && isWord(scene.items[at + 1], 'screen', 'picture', 'image', 'raster')),
+      (isWord(item, 'white', 'grey') &&
+        isWord(scene.items[at + 1], 'screen', 'screens', 'fields', 'picture', 'image', 'raster')),
   );
   // "White varies by 13 %"
   const isWhite = varies !== undefined && isWord(scene.items[scene.items.indexOf(varies) - 1], 'white');

@@ -90,10 +90,84 @@ function joinAsides(pieces: Piece[]): undefined {
   }
 }
 
+const closing: Readonly<Record<string, string>> = { ',': ',', '–': '–', '—': '—', '-': '-', '(': ')' };
+
+/** Something that a verb can follow: "and the dirty-screen effect", "though the stand", "the Plain's blooming". */
+function isBareSubject({ items, joiner }: Piece): boolean {
+  const said = items.filter(
+    (item, at) => item.text !== joiner && !(isWord(item, "'s") && isSetName(items, at - 1)),
+  );
+  return (
+    said.length <= 6 &&
+    !hasVerb(said) &&
+    !said.some(isAnchor) &&
+    said.some((item) => subjectKinds.some((kind) => keyOf(item, kind) !== undefined))
+  );
+}
+
+const subjectKinds = ['topic', 'concept', 'fact', 'hue', 'tint'] as const;
+const asideWords = [
+  'which',
+  'though',
+  'although',
+  'if',
+  'while',
+  'as',
+  'like',
+  'once',
+  'the',
+  'a',
+  'an',
+  'from',
+  'in',
+  'at',
+  'for',
+  'to',
+  'it',
+  'I',
+  'we',
+  'and',
+  'on',
+];
+
+/** "The stand – a sober affair, thank heaven – needs 464 mm": subject and verb are one statement across an aside. */
+function joinSubjectAndVerb(pieces: Piece[]): undefined {
+  for (let at = pieces.length - 3; at >= 0; at -= 1) {
+    const subject = pieces[at]!;
+    const opens = pieces[at + 1]!;
+    const end = closing[opens.mark];
+    if (end === undefined || !isBareSubject(subject)) continue;
+    if (opens.mark === ',' && !isWord(opens.items[0], ...asideWords)) continue;
+    const last = pieces.findIndex(
+      (piece, order) =>
+        order > at + 1 &&
+        order <= at + 4 &&
+        piece.mark === end &&
+        piece.joiner === '' &&
+        opensWithVerb(piece.items),
+    );
+    if (last < 0) continue;
+    const aside = pieces.slice(at + 1, last).flatMap(({ items }) => items);
+    if (aside.length > 14 || aside.some((item) => isAnchor(item) && keyOf(item, 'tint') === undefined))
+      continue;
+    // What is a statement of its own says nothing of the subject.
+    const kept = hasVerb(aside) ? [] : aside;
+    pieces.splice(at, last + 1 - at, {
+      ...subject,
+      items: [...subject.items, ...kept, ...pieces[last]!.items],
+    });
+  }
+}
+
+function opensWithVerb(items: readonly Item[]): boolean {
+  return hasVerb(items.slice(0, 2)) || isWord(items[0], 'needs', 'averages', 'stays', 'varies');
+}
+
 /** Puts together the pieces that marks part from their own subject or verb. */
 export function joinPieces(pieces: Piece[]): undefined {
   if (pieces.length < 2) return;
   joinSubjects(pieces);
   joinAsides(pieces);
   joinAcross(pieces);
+  joinSubjectAndVerb(pieces);
 }

@@ -36,6 +36,8 @@ const otherSenses: ReadonlyMap<string, Sense> = new Map<string, Sense>([
   ['measure', (items, at) => isWord(items[at - 1], 'same', 'that', 'this', 'any')],
   // "The same goes for the Plain": it holds there too, and costs nothing.
   ['goes for', (items, at) => isWord(items[at - 1], 'same')],
+  // "From straight ahead the Plain shows none"
+  ['ahead', (items, at) => isWord(items[at - 1], 'straight')],
   // "The bottom left loses 19 %": a place.
   ['left', (items, at) => isWord(items[at - 1], 'top', 'bottom', 'upper', 'lower')],
 ]);

@@ -1,5 +1,6 @@
 import { clausesOf } from './clauses.ts';
 import { countedAt, isAmount, isSet, takeUnit } from './counted.ts';
+import { furtherSetAt } from './furtherSet.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { labelList, type Part } from './labelList.ts';
 
@@ -128,6 +129,14 @@ export function partsOf(items: readonly Item[]): Part[] {
   let model: Model | undefined;
   for (let at = from; at < items.length; at += 1) {
     if (!isSet(items[at])) continue;
+    const further = furtherSetAt(items, at);
+    if (further) {
+      plain(from, further.start);
+      parts.push(further.part);
+      from = further.end;
+      at = further.end - 1;
+      continue;
+    }
     const short = shortClauseAt(items, at);
     if (!short) continue;
     if (model === undefined || short.start - from > 2) model = modelBefore(items, short.start);

@@ -1,4 +1,5 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
+import { invertedSubject } from './invertedSubject.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import type { UnitMention } from './scene.ts';
 import { againstAnother, before, isDoneBy, isParted, isSaidOn, opensAsSubject } from './subjectMention.ts';
@@ -35,19 +36,23 @@ export function narrowed(id: string, context: ReadingContext): string {
   return ids.includes(context.own) ? context.own : id;
 }
 
-/** "both rivals", "all its rivals", "the others": every set that the review compares with, when the number fits. */
+/** "both rivals", "all its rivals", "the others": every set that the review compares with what is spoken of, when the number fits. */
 function rivalsNamed(
   items: readonly Item[],
   at: number,
-  context: ReadingContext,
+  subject: string | undefined,
+  { own, against, units }: ReadingContext,
 ): readonly string[] | undefined {
   const item = items[at]!;
   if (!/(?:rivals|others|competitors)$|^both$/.test(item.text)) return undefined;
-  const rest = context.units.flatMap(({ id }) => (id === context.own ? [] : [id]));
+  // "The Umbra is faster than both": than the other two.
+  const of = subject ?? own;
+  const rest = units.flatMap(({ id }) => (id === of ? [] : [id]));
   const lead = items.slice(Math.max(0, at - 3), isWord(item, 'both') ? at + 1 : at);
   const word = lead.find((entry) => isWord(entry, 'both', 'two', 'three', 'four', 'all'));
   const n = word && { both: 2, two: 2, three: 3, four: 4 }[word.text];
-  const group = context.against && context.against.length > 0 ? context.against : undefined;
+  const compared = against && against.length > 0 ? [own, ...against] : undefined;
+  const group = compared?.includes(of) ? compared.filter((id) => id !== of) : undefined;
   if (n !== undefined) return group?.length === n ? group : rest.length === n ? rest : undefined;
   return group ?? (isWord(word, 'all') ? rest : undefined);
 }
@@ -159,9 +164,28 @@ function opensWithPart(items: readonly Item[], of: number): boolean {
   );
 }
 
+/** "A quarter of the glow that the Kasulind leaves", "half of what Orrinvale allows its Hearth": whose share is taken. */
+function isWholeOfShare(items: readonly Item[], at: number): boolean {
+  const share = items
+    .slice(0, at)
+    .findLastIndex((item) => keyOf(item, 'multiple') !== undefined || item.number?.dimension === 'times');
+  if (share < 0 || at - share > 8) return false;
+  const between = items.slice(share + 1, at);
+  const of = isWord(between[0], 'of') || / of$/.test(items[share]!.text);
+  return (
+    of &&
+    between.some((item) => isWord(item, 'what', 'that', 'which')) &&
+    between.every(
+      (item) => item.meanings.length === 0 || keyOf(item, 'maker') !== undefined || isWord(item, 'its'),
+    ) &&
+    !isParted(items, at)
+  );
+}
+
 /** Units that a clause names, each with its part in the statement. */
 export function unitMentions(items: readonly Item[], context: ReadingContext): UnitMention[] {
   const mentions: UnitMention[] = [];
+  const inverted = invertedSubject(items);
   let verbSeen = false;
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
@@ -185,6 +209,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     if (isWord(items[at - 1], 'from', 'by') && keyOf(items[at - 2], 'pronoun') === 'rival') continue;
     const maker = keyOf(isFrom ? items[at + 2] : item, 'maker');
     const rival = keyOf(item, 'pronoun') === 'rival';
+    // "The Plain's average is a third of ours"
+    if (isWord(item, 'ours') && /(?:^| )(?:of|than|over|as)$/.test(items[at - 1]?.text ?? ''))
+      mentions.push({ item, id: context.own, role: 'compared' });
     if (!unit && !maker && !rival) continue;
     // "Nocthale's Gloam 48" is one name.
     if (maker && isWord(items[at + 1], "'s", "'") && keyOf(items[at + 2], 'unit')) continue;
@@ -248,6 +275,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const asThere =
       isWord(left, 'on', 'with') && isWord(items[0], 'as') && items[1] === left && isParted(items, at + 1);
     if (isDoneTo || asThere) role = 'compared';
+    else if (at === inverted) role = 'subject';
+    else if (isWholeOfShare(items, at)) role = 'compared';
     else if (opensAsSubject(items, at, { verbSeen, maker, hasSubject })) role = 'subject';
     else if (
       left &&
@@ -314,7 +343,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       role = 'subject';
     else if (left && isWord(left, 'in', 'on', 'does', 'do', 'did')) role = 'compared';
     else role = verbSeen ? (possessive ? 'possessive' : 'compared') : 'compared';
-    const several = rival && !unit && !maker ? rivalsNamed(items, at, context) : undefined;
+    const subject =
+      mentions.find((mention) => mention.role === 'subject')?.id ?? keyOf(items[inverted], 'unit');
+    const several = rival && !unit && !maker ? rivalsNamed(items, at, subject, context) : undefined;
     if (several) for (const id of several) mentions.push({ item, id, role });
     else
       mentions.push({

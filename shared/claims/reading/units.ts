@@ -163,6 +163,8 @@ export function settleUnit(scene: Scene): void {
     (item, at) =>
       keyOf(item, 'pronoun') &&
       keyOf(item, 'pronoun') !== 'rival' &&
+      // "A third of ours"
+      !scene.units.some((mention) => mention.item === item) &&
       // "A white field falls off across the screen": a place, and no word for a set.
       !(
         /^the (?:screen|panel|picture|display|image)$/.test(item.text) &&

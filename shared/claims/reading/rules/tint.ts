@@ -146,7 +146,10 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       // "a green, clearly visible cast": the hue stands apart from its noun.
       if (keyOf(item, 'concept') !== 'tint') continue;
       // "What cast the Orrinvale has is a slight one towards magenta"
-      const far = isWord(scene.items[at - 1], 'what') ? 14 : 5;
+      // "The cast it leaves is a mild blue"
+      const next = scene.items[at + 1];
+      const isRelative = isWord(next, 'that', 'which') || keyOf(next, 'pronoun') === 'it';
+      const far = isWord(scene.items[at - 1], 'what') ? 14 : isRelative ? 8 : 5;
       const hue = scene.items.slice(Math.max(0, at - 4), at + far).find((entry) => keyOf(entry, 'hue'));
       if (!hue) {
         // "Of the tint nothing remains"

@@ -389,4 +389,36 @@ export const comparisons: readonly SentenceRow[] = [
     'It is as bright as the Kasulind, which is worth knowing.',
     'order peak max higher matches of kasulind-vane-50',
   ],
+  [
+    'The Kasulind undercuts the Hearth by £200 and the Plain by £90.',
+    'difference fact.price : fact.price {kasulind} = 200 [200, 200]',
+    'difference fact.price {veltrane} : fact.price {kasulind} = 90 [90, 90]',
+  ],
+  [
+    'The Hearth costs £839, which is to say that it undercuts the Kasulind by exactly £90 and the Umbra by £160, and so becomes the cheapest of the three.',
+    'fact price = 839',
+    'difference fact.price {kasulind} : fact.price = 90 [90, 90]',
+    'difference fact.price {nocthale} : fact.price = 160 [160, 160]',
+    'order fact.price lower best',
+  ],
+  [
+    'It beats the Kasulind by 100 nits and the Plain by 330.',
+    'difference peak max : peak max {kasulind} = 100 [97.5, 102.5]',
+    'difference peak max : peak max {veltrane} = 330 [325, 335]',
+  ],
+  [
+    'It outshines the Plain by a third and the Umbra by half.',
+    'ratio peak max : peak max {veltrane} = 1.33333 [1.3, 1.36667]',
+  ],
+  [
+    'It undercuts the Plain by £90, the Umbra by £160 and the Kasulind by £200.',
+    'difference fact.price {veltrane} : fact.price = 90 [90, 90]',
+    'difference fact.price {nocthale} : fact.price = 160 [160, 160]',
+    'difference fact.price {kasulind} : fact.price = 200 [200, 200]',
+  ],
+  [
+    'It trails the Umbra by 200 nits and the Vane by about 50 nits.',
+    'difference peak max {nocthale} : peak max = 200 [195, 205]',
+    'difference peak max {kasulind} : peak max = 50 [47.5, 52.5]',
+  ],
 ];

@@ -110,7 +110,7 @@ export const prices: readonly SentenceRow[] = [
   [
     'The price of the 65-inch model is £1,399, £360 above that of ours.',
     'fact price = 1399 {variantInches 65}',
-    'unproven',
+    'difference fact.price {variantInches 65} : fact.price = 360 [360, 360]',
   ],
   [
     'At half the price the Plain is brighter.',

@@ -340,4 +340,43 @@ export const takenUp: readonly SentenceRow[] = [
     'fact price = 2149 {variantInches 65}',
     'fact weight = 21.3 {variantInches 65}',
   ],
+  [
+    'The Plain is more accurate, with an average error that is less than a third of ours.',
+    'order grey.de2000 average {veltrane} lower ahead of orrinvale-hearth-55',
+    'ratio grey.de2000 average {veltrane} : grey.de2000 average < 0.333333',
+  ],
+  [
+    "The Plain's average error is less than a third of ours.",
+    'ratio grey.de2000 average {veltrane} : grey.de2000 average < 0.333333',
+  ],
+  [
+    'The Plain averages 1.5, a third of ours.',
+    'value grey.de2000 average {veltrane} = 1.5 [1.45, 1.55]',
+    'ratio grey.de2000 average {veltrane} : grey.de2000 average = 0.333333 [0.3, 0.366667]',
+  ],
+  [
+    'The warranty is 12 months, half of what Veltrane allows its Plain.',
+    'fact warranty = 12',
+    'ratio fact.warranty : fact.warranty {veltrane} = 0.5 [0.45, 0.55]',
+  ],
+  [
+    'The warranty is 12 months, half of what Veltrane gives.',
+    'fact warranty = 12',
+    'ratio fact.warranty : fact.warranty {veltrane} = 0.5 [0.45, 0.55]',
+  ],
+  [
+    'Black measures 0.047 nits, a quarter of the glow that the Kasulind leaves behind.',
+    'value black = 0.047 [0.0465, 0.0475]',
+    'unproven',
+  ],
+  [
+    'Black is 0.047 nits, a quarter of the light that the Kasulind lets through.',
+    'value black = 0.047 [0.0465, 0.0475]',
+    'unproven',
+  ],
+  [
+    'Its lag is 9.6 ms, half of what the Plain needs.',
+    'value lag = 9.6 [9.55, 9.65]',
+    'ratio lag : lag {veltrane} = 0.5 [0.45, 0.55]',
+  ],
 ];
