@@ -150,8 +150,9 @@ function joinSubjectAndVerb(pieces: Piece[]): undefined {
     const aside = pieces.slice(at + 1, last).flatMap(({ items }) => items);
     if (aside.length > 14 || aside.some((item) => isAnchor(item) && keyOf(item, 'tint') === undefined))
       continue;
-    // What is a statement of its own says nothing of the subject.
-    const kept = hasVerb(aside) ? [] : aside;
+    // What is a statement of its own says nothing of the subject; a denial may be meant for both.
+    const isApart = hasVerb(aside) && !aside.some((item) => keyOf(item, 'negation') !== undefined);
+    const kept = isApart ? [] : aside;
     pieces.splice(at, last + 1 - at, {
       ...subject,
       items: [...subject.items, ...kept, ...pieces[last]!.items],
