@@ -100,6 +100,14 @@ export function isWindow(items: readonly Item[], at: number): boolean {
     isWord(items[at - 1], 'its', 'the', 'their')
   )
     return true;
+  // "567 in a 10 % window, 434 in a 25 % one"
+  if (
+    isWord(after, 'one') &&
+    isWord(items[at - 1], 'a', 'the') &&
+    items[at]!.number?.dimension === 'percent' &&
+    items.slice(0, at).some((item) => isWord(item, 'window', 'patch', 'box'))
+  )
+    return true;
   // "742 in a 1 % window, 700 in one of 10 %"
   if (
     isWord(items[at - 1], 'of') &&

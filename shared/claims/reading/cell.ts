@@ -81,8 +81,8 @@ export function brightestSpot(items: readonly Item[]): Item | undefined {
       (isWord(items[at + 1], ...spots) ||
         // "Between its brightest and its darkest point"
         (isWord(items[at + 1], 'and') &&
-          items.slice(at + 2, at + 4).some((word) => /^(?:darkest|dimmest)$/.test(word.text)) &&
-          items.slice(at + 3, at + 6).some((word) => isWord(word, ...spots)))),
+          items.slice(at + 2, at + 5).some((word) => /^(?:darkest|dimmest)$/.test(word.text)) &&
+          items.slice(at + 3, at + 7).some((word) => isWord(word, ...spots)))),
   );
 }
 
@@ -99,6 +99,12 @@ const spots = [
   'parts',
   'areas',
 ];
+
+/** "From its brightest patch to its dimmest": the other end of what varies over the screen. */
+export function otherSpot(items: readonly Item[], item: Item): boolean {
+  const brightest = brightestSpot(items);
+  return brightest !== undefined && brightest.index < item.index && /^(?:darkest|dimmest)/.test(item.text);
+}
 
 /** "at its worst spot", "in the darkest corner" */
 export function worstSpot(items: readonly Item[]): boolean {

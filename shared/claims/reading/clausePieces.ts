@@ -160,6 +160,16 @@ function joinSubjectAndVerb(pieces: Piece[]): undefined {
   }
 }
 
+/** "Below 30 %, where most modern drama takes place, it never rises above 1.5": a place, an aside on it, and the statement. */
+function joinAcrossPlace(pieces: Piece[]): undefined {
+  const [place, aside, after] = pieces;
+  if (!place || !aside || !after || place.joiner !== '' || place.items.length > 6 || hasVerb(place.items)) return;
+  const isPlace = place.items.some((item) => keyOf(item, 'comparator') ?? isWord(item, 'at', 'from', 'in'));
+  if (!isPlace || aside.mark !== ',' || !['where', 'which'].includes(aside.joiner)) return;
+  if (after.mark !== ',' || after.joiner !== '' || aside.items.some(isAnchor)) return;
+  pieces.splice(0, 3, { ...place, items: [...place.items, ...after.items] });
+}
+
 function opensWithVerb(items: readonly Item[]): boolean {
   return hasVerb(items.slice(0, 2)) || isWord(items[0], 'needs', 'averages', 'stays', 'varies');
 }
@@ -171,4 +181,5 @@ export function joinPieces(pieces: Piece[]): undefined {
   joinAsides(pieces);
   joinAcross(pieces);
   joinSubjectAndVerb(pieces);
+  joinAcrossPlace(pieces);
 }

@@ -129,6 +129,14 @@ function isPassing(items: readonly Item[], at: number): boolean {
     isWord(items[at + 2], 'by', 'just')
   )
     return true;
+  // "Those with longer walls may have the 75-inch one for £1,449": they are free to.
+  if (
+    isWord(item, 'may') &&
+    isWord(next, 'have', 'buy', 'choose', 'take', 'pick', 'prefer', 'order') &&
+    items.slice(at).some((word) => isWord(word, 'for', 'at')) &&
+    items.slice(at).some(({ number }) => number?.role === 'money')
+  )
+    return true;
   // "What you may notice is a mild red tint": it is there.
   if (
     isWord(item, 'may', 'might') &&

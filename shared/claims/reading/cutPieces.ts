@@ -61,12 +61,12 @@ function isSettling(items: readonly Item[], at: number): boolean {
   );
 }
 
-/** "The gap between the Plain and the Umbra is £250": the word that joins two sets as ends of a gap. */
+/** "The gap between the Plain and the Umbra is £250", "between its brightest and its dimmest part": the word that joins the ends of a gap. */
 function joinsEnds(items: readonly Item[], at: number): boolean {
   if (!isWord(items[at], 'and')) return false;
   const from = items.slice(Math.max(0, at - 5), at).findLastIndex((item) => isWord(item, 'between'));
   const inside = items.slice(Math.max(0, at - 5) + from + 1, at);
-  return from >= 0 && inside.every((item, step) => isWord(item, 'the', "'s") || isSetName(inside, step));
+  return from >= 0 && inside.every((item, step) => isWord(item, 'the', 'its', "'s") || keyOf(item, 'superlative') || isSetName(inside, step));
 }
 
 /** Cuts a sentence at its marks and conjunctions, and puts together again what these part from its own subject or verb. */

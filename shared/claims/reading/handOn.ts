@@ -220,14 +220,21 @@ export function handOn(
   }
   if (last.stat) carry.stat = last.stat;
   else carry.stat = undefined;
+  const statements = scenes.flatMap((scene) => scene.said ?? []);
   const topics = new Set(
     scenes.flatMap(
       ({ said }) => said?.flatMap((check) => (check.kind === 'observed' ? check.topic : [])) ?? [],
     ),
   );
+  // "Blooming is the glow that leaks around white titles. You won't see it unless …"
+  if (statements.length === 0)
+    for (const { items } of scenes)
+      for (const item of items) if (keyOf(item, 'topic')) topics.add(keyOf(item, 'topic')!);
+  // "Film makers paint from a box of colours known as P3. Kasulind promises 96 % of it."
+  const gamuts = new Set(scenes.flatMap(({ items }) => items.flatMap((item) => keyOf(item, 'gamut') ?? [])));
+  if (statements.length === 0 && gamuts.size === 1) carry.gamut = [...gamuts][0]!;
   if (topics.size === 1) carry.topic = [...topics][0]!;
   else carry.topic = undefined;
-  const statements = scenes.flatMap((scene) => scene.said ?? []);
   if (statements.length === 1)
     carry.statement = {
       check: statements[0]!,

@@ -141,12 +141,14 @@ export function saysPlace(items: readonly Item[]): boolean {
 /** "…, second of the three": nothing but a place, of what was just stated. */
 export function placeOfAll(items: readonly Item[]): Item | undefined {
   const words = items.filter(
-    (item) => item.type !== 'mark' && !isWord(item, 'and', 'the', 'only', 'which', 'is'),
+    (item) =>
+      item.type !== 'mark' &&
+      !isWord(item, 'and', 'the', 'only', 'which', 'is', 'puts', 'makes', 'leaves', 'places', 'it', 'that'),
   );
   const [place, of, count, noun, more] = words;
   const isPlain = isWord(of, 'of') && count?.number?.dimension === '' && more === undefined;
   const isSets = noun === undefined || isWord(noun, 'sets', 'televisions', 'tvs', 'here');
-  return isPlain && isSets && keyOf(place, 'ordinal') !== undefined ? place : undefined;
+  return isPlain && isSets && (keyOf(place, 'ordinal') !== undefined || isWord(place, 'last')) ? place : undefined;
 }
 
 /** "…, and the Hearth comes in second": a set, and its place in the ranking just spoken of. */

@@ -210,6 +210,7 @@ function setSubject(scene: Scene, item: Item): Item | undefined {
   const ofPicture =
     scene.sentence.some((entry) => ['cct', 'whitePoint'].includes(keyOf(entry, 'concept') ?? '')) ||
     /side$|^leans/.test(item.text) ||
+    scene.sentence.some(({ number }) => number?.dimension === 'temperature') ||
     ['cct', 'whitePoint', 'tint', 'greyError'].includes(spoken ?? '');
   return ofPicture ? subject : undefined;
 }

@@ -41,6 +41,15 @@ function isWordItself({ items }: Scene, topic: Item): boolean {
       'name',
       'fear',
       'worry',
+      'glow',
+      'halo',
+      'effect',
+      'habit',
+      'tendency',
+      'phenomenon',
+      'stutter',
+      'band',
+      'bands',
     )
   );
 }

@@ -109,7 +109,6 @@ function readPlaceOfAll(scene: Scene, findings: Findings): boolean {
   if (!place || scene.used.has(place) || said?.kind !== 'value' || said.operand.type !== 'quantity')
     return false;
   const { better } = quantityById(said.operand.id);
-  const n = Number(keyOf(place, 'ordinal'));
   const { cohort, items } = cohortOf(scene);
   const group = groupNamed(scene);
   const isKnown = cohort.units !== undefined || scene.context.units.length === group?.n;
@@ -119,6 +118,9 @@ function readPlaceOfAll(scene: Scene, findings: Findings): boolean {
   }
   const others = othersThan(scene, splitVariant(said.operand.conditions.unit).unit ?? scene.context.own);
   if (cohort.units && others) cohort.units = others;
+  const last = others === undefined ? group?.n : others.length + 1;
+  const n = isWord(place, 'last') ? last : Number(keyOf(place, 'ordinal'));
+  if (n === undefined) return false;
   const rank = n === 1 ? ({ type: 'best' } as const) : ({ type: 'position', n } as const);
   const check = { kind: 'order' as const, key: said.operand, direction: better, rank, cohort };
   propose(findings, scene, 'order', check, [place, ...items]);

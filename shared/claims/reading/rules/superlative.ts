@@ -1,5 +1,5 @@
 import type { OrderCheck } from '../../../contract/check.ts';
-import { brightestSpot } from '../cell.ts';
+import { brightestSpot, otherSpot } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene } from '../scene.ts';
@@ -20,7 +20,7 @@ export function readSuperlative(
 ): undefined {
   if (entry.concept === '' && readBestFigure(scene, findings, item)) return;
   // "Between its brightest and its darkest point"
-  if (brightestSpot(scene.items) === item) return;
+  if (brightestSpot(scene.items) === item || otherSpot(scene.items, item)) return;
   const at = scene.items.indexOf(item);
   const quantity = comparedQuantity(scene, entry);
   const before = scene.items[at - 1];

@@ -106,7 +106,7 @@ export const pairs: readonly SentenceRow[] = [
   // No rivals are known here.
   ['Only the Umbra covers more than 95 % of P3.', 'unproven'],
   ['The dearest of the five is also the heaviest.', 'unproven', 'unproven'],
-  ['Between the cheapest and the dearest lie £500.', 'unproven', 'unproven', 'fact price = 500'],
+  ['Between the cheapest and the dearest lie £500.', 'unproven', 'unproven'],
   ['The Umbra has the best contrast, the Plain the worst.', 'order contrast.native {nocthale} higher best'],
   ['I make it a third brighter than last year’s Hearth.', 'unproven'],
   [

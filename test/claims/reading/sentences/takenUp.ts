@@ -367,7 +367,7 @@ export const takenUp: readonly SentenceRow[] = [
   [
     'Black measures 0.047 nits, a quarter of the glow that the Kasulind leaves behind.',
     'value black = 0.047 [0.0465, 0.0475]',
-    'unproven',
+    'ratio black : black {kasulind} = 0.25 [0.225, 0.275]',
   ],
   [
     'Black is 0.047 nits, a quarter of the light that the Kasulind lets through.',
