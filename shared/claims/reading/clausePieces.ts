@@ -151,7 +151,9 @@ function joinSubjectAndVerb(pieces: Piece[]): undefined {
     if (aside.length > 14 || aside.some((item) => isAnchor(item) && keyOf(item, 'tint') === undefined))
       continue;
     // What is a statement of its own says nothing of the subject; a denial may be meant for both.
-    const isApart = hasVerb(aside) && !aside.some((item) => keyOf(item, 'negation') !== undefined);
+    const isRelative = opens.joiner === 'which' && !aside.some(({ number }) => number !== undefined);
+    const isApart =
+      (hasVerb(aside) || isRelative) && !aside.some((item) => keyOf(item, 'negation') !== undefined);
     const kept = isApart ? [] : aside;
     pieces.splice(at, last + 1 - at, {
       ...subject,
@@ -163,7 +165,8 @@ function joinSubjectAndVerb(pieces: Piece[]): undefined {
 /** "Below 30 %, where most modern drama takes place, it never rises above 1.5": a place, an aside on it, and the statement. */
 function joinAcrossPlace(pieces: Piece[]): undefined {
   const [place, aside, after] = pieces;
-  if (!place || !aside || !after || place.joiner !== '' || place.items.length > 6 || hasVerb(place.items)) return;
+  if (!place || !aside || !after || place.joiner !== '' || place.items.length > 6 || hasVerb(place.items))
+    return;
   const isPlace = place.items.some((item) => keyOf(item, 'comparator') ?? isWord(item, 'at', 'from', 'in'));
   if (!isPlace || aside.mark !== ',' || !['where', 'which'].includes(aside.joiner)) return;
   if (after.mark !== ',' || after.joiner !== '' || aside.items.some(isAnchor)) return;
@@ -171,7 +174,10 @@ function joinAcrossPlace(pieces: Piece[]): undefined {
 }
 
 function opensWithVerb(items: readonly Item[]): boolean {
-  return hasVerb(items.slice(0, 2)) || isWord(items[0], 'needs', 'averages', 'stays', 'varies');
+  return (
+    hasVerb(items.slice(0, 2)) ||
+    isWord(items[0], 'needs', 'averages', 'stays', 'varies', 'show', 'prove', 'say')
+  );
 }
 
 /** Puts together the pieces that marks part from their own subject or verb. */

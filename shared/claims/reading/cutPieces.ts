@@ -1,6 +1,6 @@
 import { isSetName, joinPieces, type Piece } from './clausePieces.ts';
 import { type Item, isWord, keyOf } from './items.ts';
-import { dropLeadIn } from './leadIn.ts';
+import { dropGenerality, dropLeadIn } from './leadIn.ts';
 
 /** Conjunctions and relative words at which a new piece begins. */
 const joiners = new Set([
@@ -66,7 +66,13 @@ function joinsEnds(items: readonly Item[], at: number): boolean {
   if (!isWord(items[at], 'and')) return false;
   const from = items.slice(Math.max(0, at - 5), at).findLastIndex((item) => isWord(item, 'between'));
   const inside = items.slice(Math.max(0, at - 5) + from + 1, at);
-  return from >= 0 && inside.every((item, step) => isWord(item, 'the', 'its', "'s") || keyOf(item, 'superlative') || isSetName(inside, step));
+  return (
+    from >= 0 &&
+    inside.every(
+      (item, step) =>
+        isWord(item, 'the', 'its', "'s") || keyOf(item, 'superlative') || isSetName(inside, step),
+    )
+  );
 }
 
 /** Cuts a sentence at its marks and conjunctions, and puts together again what these part from its own subject or verb. */
@@ -109,6 +115,7 @@ export function piecesOf(items: readonly Item[]): Piece[] {
   }
   cut('', '');
   dropLeadIn(pieces);
+  dropGenerality(pieces);
   joinPieces(pieces);
   return pieces;
 }

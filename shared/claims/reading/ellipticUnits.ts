@@ -54,7 +54,20 @@ export function settleEllipsis(scene: Scene): void {
         keyOf(item, 'gamut') ||
         keyOf(item, 'fullScreen') ||
         item.number?.role === 'window' ||
-        isWord(item, 'measured', 'clocked', 'timed', 'recorded', 'found', 'saw', 'got', 'metre', 'ours', 'there', 'here'),
+        isWord(
+          item,
+          'measured',
+          'clocked',
+          'timed',
+          'recorded',
+          'found',
+          'saw',
+          'got',
+          'metre',
+          'ours',
+          'there',
+          'here',
+        ),
     );
   if (!cued) return;
   for (const item of scene.items) {

@@ -27,11 +27,22 @@ function isSubject(item: Item): boolean {
   return (keyOf(item, 'unit') ?? keyOf(item, 'maker') ?? keyOf(item, 'hue')) !== undefined;
 }
 
+/** "The Plain's from 60 %", "the Plain's does so from 60 %", "the Plain's is from 60 %": what only takes up the verb says no more. */
+function withoutEcho(items: readonly Item[]): readonly Item[] {
+  const owner = items.findIndex((item, at) => isWord(item, "'s") && isSubject(items[at - 1] ?? item));
+  if (owner < 0) return items;
+  const from = items.findIndex((item, at) => at > owner && isWord(item, 'from'));
+  const between = items.slice(owner + 1, Math.max(owner + 1, from));
+  const isEcho = from > owner && between.every((item) => isWord(item, 'does', 'is', 'so', 'did', 'was'));
+  return isEcho ? [...items.slice(0, owner), ...items.slice(from)] : items;
+}
+
 /**
  * The set or hue of a conjunct that leaves out what the one before it said (quantity, condition, verb): "…, on the
  * Kasulind from 70 % upwards", "… and the Veltrane 49 %", "… and blue by 9 %". Undefined where it says more.
  */
-export function subjectOfGapped(items: readonly Item[]): Item | undefined {
+export function subjectOfGapped(all: readonly Item[]): Item | undefined {
+  const items = withoutEcho(all);
   if (items.length > 14 || hasVerb(items) || !items.some(isSaying)) return undefined;
   const subjects = items.filter(isSubject);
   const [subject] = subjects;

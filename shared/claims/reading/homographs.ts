@@ -37,7 +37,13 @@ const otherSenses: ReadonlyMap<string, Sense> = new Map<string, Sense>([
   // "The same goes for the Plain": it holds there too, and costs nothing.
   ['goes for', (items, at) => isWord(items[at - 1], 'same')],
   // "Night scenes hang on the curve"
-  ['on the curve', (items, at) => /^(?:hang|depend|rest|rel|turn|focus|concentrat|work)(?:s|y|ies|ed|e|es|ing)?$/.test(items[at - 1]?.text ?? '')],
+  [
+    'on the curve',
+    (items, at) =>
+      /^(?:hang|depend|rest|rel|turn|focus|concentrat|work)(?:s|y|ies|ed|e|es|ing)?$/.test(
+        items[at - 1]?.text ?? '',
+      ),
+  ],
   // "From straight ahead the Plain shows none"
   ['ahead', (items, at) => isWord(items[at - 1], 'straight')],
   // "The bottom left loses 19 %": a place.

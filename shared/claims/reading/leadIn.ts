@@ -38,3 +38,19 @@ export function dropLeadIn(pieces: Piece[]): undefined {
   const [first, next] = pieces;
   if (first && next?.mark === ',' && next.joiner === '' && isIdleLeadIn(first)) pieces.shift();
 }
+
+const sets = ['television', 'tv', 'set', 'screen', 'panel', 'display'];
+
+/** Leaves out "…, because a television that cannot keep its greys neutral is unlikely to be kind to faces": said of any set. */
+export function dropGenerality(pieces: Piece[]): undefined {
+  for (let at = pieces.length - 1; at > 0; at -= 1) {
+    const { items, joiner } = pieces[at]!;
+    const [article, noun, that] = items.slice(1);
+    const isAny =
+      ['because', 'since', 'for', 'as'].includes(joiner) &&
+      isWord(article, 'a', 'any', 'no') &&
+      sets.includes(noun?.text ?? '') &&
+      isWord(that, 'that', 'which', 'whose');
+    if (isAny && items.every(({ number }) => number === undefined)) pieces.splice(at, 1);
+  }
+}

@@ -148,7 +148,9 @@ export function placeOfAll(items: readonly Item[]): Item | undefined {
   const [place, of, count, noun, more] = words;
   const isPlain = isWord(of, 'of') && count?.number?.dimension === '' && more === undefined;
   const isSets = noun === undefined || isWord(noun, 'sets', 'televisions', 'tvs', 'here');
-  return isPlain && isSets && (keyOf(place, 'ordinal') !== undefined || isWord(place, 'last')) ? place : undefined;
+  return isPlain && isSets && (keyOf(place, 'ordinal') !== undefined || isWord(place, 'last'))
+    ? place
+    : undefined;
 }
 
 /** "…, and the Hearth comes in second": a set, and its place in the ranking just spoken of. */

@@ -48,6 +48,9 @@ export function beginsAnew(piece: Piece, pending: readonly Item[], isOwn: boolea
   const { items, mark, joiner } = piece;
   const isJoined =
     mark === ',' && ['and', 'but', 'while', 'whereas', 'although', 'though', 'yet'].includes(joiner);
+  // "I saw no blooming, nor does any appear from 45 degrees"
+  if (mark === ',' && isWord(items[0], 'nor') && isWord(items[1], 'does', 'do', 'did', 'is', 'has', 'was'))
+    return true;
   if (!states(pending)) return false;
   // "It is not as bright as the Nocthale and it misses 7 % of P3"; "move to the side and it is distracting" is one.
   // "It does HLG, it does HDR10+" is one list.
@@ -167,6 +170,8 @@ export function endsBefore(piece: Piece, pending: readonly Item[]): boolean {
     if (isWord(pending[0], 'nor') || needsNone || leans(pending)) return true;
   }
   return (
+    // "The television cannot be blamed, since its lag is 9.1 ms": nor of what is given as the reason.
+    (acts && denies && mark === ',' && ['since', 'because'].includes(joiner)) ||
     // "I wouldn't live with the Plain, which is past 3 from 30 %": the denial is not of what the set does.
     (joiner === 'which' && keyOf(pending.at(-1), 'unit') !== undefined && denies) ||
     // "Neither covers all of it: the Kasulind gets to 94 %": behind the colon a set is named anew.

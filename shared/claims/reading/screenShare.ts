@@ -92,12 +92,15 @@ export function settleScreenShares(items: readonly Item[]): undefined {
 /** "Fill the Plain's screen with white and 817 nits remain": the whole of it. */
 function fillScreen(items: readonly Item[], at: number): undefined {
   const screen = items[at]!;
-  if (!isWord(screen, ...screenNouns) || !isWord(items[at + 1], 'with') || !isWord(items[at + 2], 'white'))
-    return;
+  const withWhite = isWord(items[at + 1], 'with') && isWord(items[at + 2], 'white');
+  // "Fill the screen and the peak is 398 nits"
+  const whole = items.slice(1, at).every((item) => isWord(item, 'the', 'its', "'s") || keyOf(item, 'unit'));
+  const isAll = whole && isWord(items[at + 1], 'and', ',') && isWord(items[0], 'fill', 'flood');
+  if (!isWord(screen, ...screenNouns) || !(withWhite || isAll)) return;
   const lead = items.slice(Math.max(0, at - 5), at);
   if (!lead.some((item) => isWord(item, 'fill', 'fills', 'filled', 'filling', 'cover', 'flood'))) return;
   screen.meanings = [{ kind: 'fullScreen', key: '100' }];
-  items[at + 2]!.meanings = [];
+  if (withWhite) items[at + 2]!.meanings = [];
 }
 
 /** The patch that a phrase names, in % of the screen. */

@@ -7,6 +7,8 @@ const onwards = ['on', 'onwards', 'onward', 'up', 'upwards', 'out', 'outwards', 
 /** "From 45 degrees it keeps 70 % of its light", "blooming is obvious from 45 degrees": where one sits, in degrees off axis, and no stretch of angles. */
 export function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): number | undefined {
   if (items.some((item) => keyOf(item, 'topic') !== undefined)) return from ?? seatTaken(items, words[0], to);
+  const taken = seatTaken(items, words[0], to);
+  if (taken !== undefined) return taken;
   const opens = items.indexOf(words[0]);
   const leads = opens >= 0 && opens <= 1 && isWord(words[0], 'from');
   const last = items.indexOf(words.at(-1)!);
@@ -15,7 +17,7 @@ export function seatOf({ items }: Scene, { from, to, items: words }: AxisSpan): 
   return leads && to === undefined && keeps && !goesOn ? from : undefined;
 }
 
-/** "Shuffle round to 45 degrees and it shows no blooming", "move out to 60 degrees": where one goes to sit, in degrees off axis. */
+/** "Shuffle round to 45 degrees and it shows no blooming", "walk to 45 degrees and half is left", "move out to 60 degrees": where one goes to sit, in degrees off axis. */
 function seatTaken(
   items: readonly Item[],
   first: Item | undefined,
@@ -26,7 +28,6 @@ function seatTaken(
   const goes = lead.some((item) =>
     isWord(item, 'shuffle', 'move', 'walk', 'step', 'shift', 'slide', 'go', 'sit', 'swing', 'wander'),
   );
-  return goes && at <= 4 && lead.some((item) => isWord(item, 'round', 'over', 'out', 'across'))
-    ? to
-    : undefined;
+  const moves = at <= 2 || lead.some((item) => isWord(item, 'round', 'over', 'out', 'across'));
+  return goes && at <= 4 && moves ? to : undefined;
 }

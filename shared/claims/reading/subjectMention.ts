@@ -64,7 +64,20 @@ export function isSaidOn(items: readonly Item[], at: number, left: Item | undefi
   );
 }
 
-const done = ['filled', 'covered', 'reached', 'spanned', 'delivered', 'offered', 'managed'];
+const done = [
+  'filled',
+  'covered',
+  'reached',
+  'spanned',
+  'delivered',
+  'offered',
+  'managed',
+  'kept',
+  'retained',
+  'preserved',
+  'drawn',
+  'needed',
+];
 
 /** "BT.709 is filled to 99 % by the Hearth": who does it stands behind "by". */
 export function isDoneBy(items: readonly Item[], at: number, left: Item | undefined): boolean {

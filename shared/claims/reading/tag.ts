@@ -39,7 +39,13 @@ function deniesNothing(tokens: readonly Token[], at: number): boolean {
   // "Without luminance the average is 2.4" names the definition.
   if (next === 'luminance' && leavingOut.has(text)) return true;
   // "Colour shift does the Hearth no favours", "it is no slouch"
-  if (text === 'no' && /^(?:favours?|slouch|prizes|pretence|angel|saint|bargain|beauty|stranger|exception|fool|novice|picnic)$/.test(next)) return true;
+  if (
+    text === 'no' &&
+    /^(?:favours?|slouch|prizes|pretence|angel|saint|bargain|beauty|stranger|exception|fool|novice|picnic)$/.test(
+      next,
+    )
+  )
+    return true;
   // "Not just over a metre wide" denies the measure, "not just bright but quick" nothing.
   if (next === 'just' && /^(?:over|under|above|below)$/.test(tokens[at + 2]?.text ?? '')) return false;
   return denying.has(text) && harmless.has(next);

@@ -164,6 +164,18 @@ function opensWithPart(items: readonly Item[], of: number): boolean {
   );
 }
 
+/** "Push the signal and …", "fill the screen and …": what the reader is asked to do first. */
+function isRequest(item: Item | undefined): boolean {
+  return /^(?:push|fill|feed|move|walk|step|sit|turn|raise|lower|show|play|give|put|take|go|slide|dim|switch|ask|drive|throw|look|stand|get|send|bring|drop|crank)$/.test(
+    item?.text ?? '',
+  );
+}
+
+/** "And the dearer Plain is no angel": a word on the set that follows it, and no verb. */
+function isAttributeOfSet(items: readonly Item[], at: number): boolean {
+  return isWord(items[at - 1], 'the') && keyOf(items[at + 1], 'unit') !== undefined;
+}
+
 /** "A quarter of the glow that the Kasulind leaves", "half of what Orrinvale allows its Hearth": whose share is taken. */
 function isWholeOfShare(items: readonly Item[], at: number): boolean {
   const share = items
@@ -193,7 +205,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     const leads = at === 0 && isWord(item, 'measured', 'seen', 'judged', 'compared', 'set', 'adjusted');
     if (
       (keyOf(item, 'verb') && !leads) ||
-      (keyOf(item, 'comparative') && !isOfMoney(items, at)) ||
+      (keyOf(item, 'comparative') && !isOfMoney(items, at) && !isAttributeOfSet(items, at)) ||
       isWord(item, 'is', 'are', 'was', 'were', 'has', 'beats', 'matches', 'trails', 'it')
     )
       verbSeen = true;
@@ -251,7 +263,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     // "We looked again, and the Kasulind shows banding": so behind a conjunction after a comma.
     const lead = before(items, at);
     const joins = isWord(items[lead], 'and', 'but', 'so', 'yet') && isParted(items, lead);
-    const opens = at > 1 && (lead < 0 || joins || opensWithPart(items, lead)) && mentions.length === 0;
+    const follows = isWord(items[lead], 'and') && isRequest(items[0]);
+    const opens =
+      at > 1 && (lead < 0 || joins || follows || opensWithPart(items, lead)) && mentions.length === 0;
     // "When the sun is out, the Kasulind is brighter": the verb before the comma is of something else.
     if (opens && opensStatement(items, at)) verbSeen = false;
     const left = items[lead];
@@ -274,7 +288,12 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     // "As on the Plain, blooming is faint": there too.
     const asThere =
       isWord(left, 'on', 'with') && isWord(items[0], 'as') && items[1] === left && isParted(items, at + 1);
+    // "With the Hearth you'll live with an average error of 2.6"
+    const isHad = isWord(left, 'with') && /^(?:you|one|we)(?:'|$)/.test(next?.text ?? '');
+    // "Fill the Hearth's screen and the peak is under 400 cd/m²"
+    const isFilled = possessive && isRequest(items[0]) && at <= 2 && isWord(items[at + 2], 'screen', 'panel');
     if (isDoneTo || asThere) role = 'compared';
+    else if (isHad || isFilled) role = 'subject';
     else if (at === inverted) role = 'subject';
     else if (isWholeOfShare(items, at)) role = 'compared';
     else if (opensAsSubject(items, at, { verbSeen, maker, hasSubject })) role = 'subject';

@@ -113,7 +113,9 @@ function quantityOfWords(scene: Scene): Quantity | { problem: string } {
   );
   if (paid && scene.items.some((item) => isWord(item, 'have', 'yours', 'buy', 'get', 'sells', 'goes')))
     return quantityById('fact:price');
-  const keeps = scene.items.findIndex((item) => ['keep', 'lose'].includes(keyOf(item, 'verb') ?? ''));
+  const keeps = scene.items.findIndex(
+    (item) => ['keep', 'lose'].includes(keyOf(item, 'verb') ?? '') || isWord(item, ...fading),
+  );
   const named = scene.items.find((item) => keyOf(item, 'concept'));
   if (keeps >= 0) {
     if (isOffAxis(scene) && (!named || ['luminance', 'angle', 'peak'].includes(keyOf(named, 'concept')!)))
@@ -135,6 +137,8 @@ function quantityOfWords(scene: Scene): Quantity | { problem: string } {
   return isSettled(subject) ? subject.quantity : { problem: subject.problem };
 }
 
+const fading = ['fades', 'fade', 'faded', 'dims', 'darkens'];
+
 function keptOffAxis(scene: Scene): Quantity {
   return quantityById(scene.conditions.plane === 'vertical' ? 'angle.vertical.luminance' : 'angle.luminance');
 }
@@ -142,7 +146,8 @@ function keptOffAxis(scene: Scene): Quantity {
 /** "Loses less light": what is kept is measured, so that less lost is more. */
 export function isOfLoss(scene: Scene, quantity: Quantity): boolean {
   if (!/^angle\..*luminance$|^peak\.hold$/.test(quantity.id)) return false;
-  if (hasKey(scene, 'verb', 'lose', 'fall')) return true;
+  if (hasKey(scene, 'verb', 'lose', 'fall') || scene.items.some((item) => isWord(item, ...fading)))
+    return true;
   // "It loses 44 % of its luminance at 45 degrees, more than the Plain": more is lost.
   const [first] = scene.items.filter(
     (item) => item.type !== 'mark' && !isWord(item, 'and', 'but', 'which', 'is'),

@@ -277,11 +277,12 @@ function readHues(scene: Scene, findings: Findings, { item, key, text }: Said): 
     refuse(findings, scene, 'direction', 'said of all hues but one: say it of each', [item, spared, hues[0]]);
     return true;
   }
-  const measure = hasKey(scene, 'concept', 'hueError')
-    ? 'hue'
-    : isLight(scene, text) && !isSaturation(scene, text)
-      ? 'luminance'
-      : 'saturation';
+  const measure =
+    hasKey(scene, 'concept', 'hueError') && !/satur/.test(text)
+      ? 'hue'
+      : isLight(scene, text) && !isSaturation(scene, text)
+        ? 'luminance'
+        : 'saturation';
   // "Neither red nor green": one denial serves every hue.
   const denied = negationBefore(scene, item);
   // "Reds, greens and blues are all undersaturated": all of the hues, each by its average.
@@ -364,6 +365,10 @@ function readCurve(scene: Scene, findings: Findings, { item, key, text }: Said):
     scene.items.find((entry) => keyOf(entry, 'tone')) ??
     (isLight(scene, text)
       ? scene.items.find((entry) => plays(entry, 'picture') && !isWord(entry, 'whites'))
+      : undefined) ??
+    // "In HDR the picture runs above target"
+    (/target/.test(text)
+      ? scene.items.find((entry) => isWord(entry, 'the picture', 'picture'))
       : undefined) ??
     (/curve|pq|1886|eotf|hlg|standard|2084|signal|asked/.test(text) ? item : undefined) ??
     (isOfLevel(scene, text) ? item : undefined);

@@ -15,6 +15,8 @@ function saysNothingSeen({ items }: Scene, topic: Item): boolean {
   const at = items.indexOf(topic);
   return (
     plays(items[at + 1], 'testing') ||
+    // "It rolls off rather than clipping"
+    isWord(items[at - 1], 'rather than', 'instead of') ||
     (isWord(items[at - 1], 'to') && plays(topic, 'acting')) ||
     items.some(
       (entry, place) =>

@@ -1,4 +1,4 @@
-import type { OrderCheck } from '../../../contract/check.ts';
+import type { Cohort, OrderCheck } from '../../../contract/check.ts';
 import { isLeast } from '../extreme.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
@@ -17,7 +17,10 @@ import { quantityOfCheck } from './saidBefore.ts';
 export function readExtreme(scene: Scene, findings: Findings, item: Item): boolean {
   const isLength = isWord(item, 'shortest', 'longest');
   if (isWord(item, 'most', 'fewest') && readMostOf(scene, findings, item)) return true;
-  const isMost = isWord(item, 'most') && isWord(scene.items[scene.items.indexOf(item) + 1], 'of', 'here');
+  const beyond = scene.items[scene.items.indexOf(item) + 1];
+  const ends = beyond === undefined || beyond.type === 'mark' || isWord(beyond, 'at', 'from');
+  const isMost =
+    isWord(item, 'most') && (isWord(beyond, 'of', 'here') || (ends && groupNamed(scene) !== undefined));
   if (
     !isLength &&
     !isMost &&
@@ -95,7 +98,10 @@ function isWorstOf({ items, previous }: Scene, item: Item): boolean {
   const at = items.indexOf(item);
   const leads = isWord(items[at + 1], 'of', 'here') || / of$/.test(item.text);
   const isSubject =
-    isWord(items[at - 2], 'is', 'was') && items.slice(0, at - 2).some((word) => keyOf(word, 'concept'));
+    (isWord(items[at - 2], 'is', 'was') ||
+      (isWord(items[at - 3], 'is', 'was') && isWord(items[at - 2], 'also'))) &&
+    // "That average is also the worst of the three"
+    items.slice(0, at - 2).some((word) => keyOf(word, 'concept') ?? keyOf(word, 'stat'));
   return isWord(item, 'worst') && leads && (isSubject || (previous?.said?.length ?? 0) > 0);
 }
 
@@ -144,13 +150,35 @@ function leadsToGroup(items: readonly Item[], from: number): boolean {
   return isWord(items[at], 'of', 'among') || (at > from && / of$/.test(items[at - 1]!.text));
 }
 
+/** "Its error is the lowest of the three, and its P3 coverage is the widest": the sets that the clause before ranked. */
+function rankedBefore({ previous, unit }: Scene): Cohort | undefined {
+  if (!previous || previous.unit !== unit) return undefined;
+  const order = previous.said?.find((check) => check.kind === 'order' && check.rank.type === 'best');
+  return order?.kind === 'order' && order.cohort.units ? order.cohort : undefined;
+}
+
+/** "Of the three, the Plain fades the most at 45 degrees": the sets are named before. */
+function endsRanking({ items }: Scene, item: Item, group: readonly Item[]): boolean {
+  const at = items.indexOf(item);
+  const next = items[at + 1];
+  return (
+    isWord(items[at - 1], 'the') &&
+    (next === undefined || next.type === 'mark' || isWord(next, 'at', 'in', 'from')) &&
+    group.every((word) => word.index < item.index) &&
+    !items.slice(at + 1).some((word) => isWord(word, 'of', 'among'))
+  );
+}
+
 /** "White gets to 214 cd/m², the lowest of the four": of the quantity that was just spoken of. */
 function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boolean {
   const group = groupNamed(scene);
-  if (!group || !leadsToGroup(scene.items, scene.items.indexOf(item) + 1)) return false;
-  const words = [item, ...group.items];
+  const ranked = group ? undefined : rankedBefore(scene);
+  const leads = group !== undefined && leadsToGroup(scene.items, scene.items.indexOf(item) + 1);
+  if (!(group ?? ranked) || !(leads || endsRanking(scene, item, group?.items ?? []))) return false;
+  const gamut = scene.items.filter((word) => keyOf(word, 'gamut') !== undefined);
+  const words = [item, ...(group?.items ?? []), ...gamut];
   const quantity = quantityBefore(scene);
-  const members = groupOf(scene, group.n);
+  const members = group ? groupOf(scene, group.n) : ranked;
   if (!quantity || !members) {
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);
     return true;
@@ -164,7 +192,7 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
   const { rank, ordinal } = rankAt(scene, item);
   const check = orderCheck({ ...scene, items }, quantity, direction, rank, members);
   propose(findings, scene, 'order', check, [ordinal, ...words]);
-  for (const { number } of group.items) if (number) number.role = 'cohort';
+  for (const { number } of group?.items ?? []) if (number) number.role = 'cohort';
   return true;
 }
 

@@ -282,13 +282,17 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
 
 /** "It is second of the three in peak luminance": the verb right before a place among so many. */
 function placeGiver({ items }: Scene): Item | undefined {
-  return items.find(
-    (item, at) =>
-      isWord(item, 'is', 'was') &&
-      keyOf(items[at + 1], 'ordinal') !== undefined &&
-      isWord(items[at + 2], 'of') &&
-      isWord(items[at + 3], 'the', 'our', 'all'),
-  );
+  return items.find((item, at) => {
+    if (!isWord(item, 'is', 'was')) return false;
+    let place = at + 1;
+    while (isWord(items[place], 'thus', 'therefore', 'only', 'so', 'now', 'still', 'then', 'the', 'hence'))
+      place += 1;
+    return (
+      keyOf(items[place], 'ordinal') !== undefined &&
+      isWord(items[place + 1], 'of') &&
+      isWord(items[place + 2], 'the', 'our', 'all')
+    );
+  });
 }
 
 /** "It loses that 10 % window to the Nocthale": behind it there. */

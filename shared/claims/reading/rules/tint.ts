@@ -9,6 +9,7 @@ import { plays } from '../parts.ts';
 import { saidOf } from '../retarget.ts';
 import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
+import { hasVerb } from '../verbs.ts';
 import { emit, negationBefore, region } from './directionCheck.ts';
 
 /** "The Sedge leans to red and the Mallow to blue": what was said of the greys of one set, of another. */
@@ -127,7 +128,8 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       // "A hint of red" may be said of anything: only of greys it is a tint.
       if (/\b(?:hint|trace|touch|suggestion|whisper|tinge|dash) of$/.test(item.text)) {
         const greys = scene.items.find((entry) => keyOf(entry, 'tone') || plays(entry, 'greys'));
-        if (!greys) continue;
+        // "Whites, greys and a dash of blue" heads what is to come.
+        if (!greys || (/^a dash/.test(item.text) && !hasVerb(scene.items))) continue;
         words.push(greys);
       }
       words.push(target);

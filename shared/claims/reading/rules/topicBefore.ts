@@ -113,6 +113,14 @@ function showsNone({ items }: Scene): Item[] | undefined {
     denial
   )
     return [denial, words[any - 1]!, words[any]!];
+  // "…, nor does any appear from 45 degrees"
+  if (
+    isWord(words[0], 'nor') &&
+    any > 0 &&
+    any <= 2 &&
+    isWord(words[any + 1], 'appear', 'show', 'turn', 'creep')
+  )
+    return [words[0]!, words[any]!, words[any + 1]!];
   const at = words.findIndex((item) => isWord(item, 'none'));
   // "On the Nocthale none was seen"
   if (

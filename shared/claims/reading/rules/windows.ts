@@ -37,7 +37,12 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
     return;
   // "A 10 % window holds 98 % of its peak": so too.
   const keeps = scene.items.some((item) => keyOf(item, 'verb') === 'keep');
-  if (keeps && own !== 100 && !scene.items.some((item, at) => item.number?.role === 'window' && isWord(scene.items[at - 1], 'of'))) return;
+  if (
+    keeps &&
+    own !== 100 &&
+    !scene.items.some((item, at) => item.number?.role === 'window' && isWord(scene.items[at - 1], 'of'))
+  )
+    return;
   // "Leave the patch alone and it hangs on to 92 % of its peak": what is left in time, and no ratio of patches.
   if (
     scene.items.some((item) => keyOf(item, 'verb') === 'keep') &&

@@ -379,4 +379,92 @@ export const takenUp: readonly SentenceRow[] = [
     'value lag = 9.6 [9.55, 9.65]',
     'ratio lag : lag {veltrane} = 0.5 [0.45, 0.55]',
   ],
+  [
+    'The Plain is brighter. Push the signal and the Hearth clips from 80 per cent stimulus.',
+    'order peak max {veltrane} higher ahead of orrinvale-hearth-55',
+    'direction eotf.rolloff clips from 80',
+  ],
+  [
+    "The Plain is brighter. Fill the Hearth's screen and the peak is under 400 cd/m².",
+    'order peak max {veltrane} higher ahead of orrinvale-hearth-55',
+    'bound peak at 100 {window 100} < 400',
+  ],
+  [
+    "The Plain is brighter. Just know that with the Hearth you'll live with an average error of 2.6 until somebody tunes it.",
+    'order peak max {veltrane} higher ahead of orrinvale-hearth-55',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+  ],
+  [
+    'The Plain is brighter. With the Hearth you get an average error of 2.6.',
+    'order peak max {veltrane} higher ahead of orrinvale-hearth-55',
+    'value grey.de2000 average = 2.6 [2.55, 2.65]',
+  ],
+  [
+    "The error passes 3 from 70 percent gray on up, and the Plain's does so from 60 percent.",
+    'onset grey.de2000 over 3 from 70 included',
+    'onset grey.de2000 {veltrane} over 3 from 60 included',
+  ],
+  [
+    "The error passes 3 from 70 percent, and the Plain's does from 60 percent.",
+    'onset grey.de2000 over 3 from 70 included',
+    'onset grey.de2000 {veltrane} over 3 from 60 included',
+  ],
+  [
+    "The error is visible from 60 percent, and the Plain's is from 50 percent.",
+    'onset grey.de2000 over 3 from 60 included',
+    'onset grey.de2000 {veltrane} over 3 from 50 included',
+  ],
+  [
+    'The Hearth keeps 61 per cent of its luminance at 45 degrees, where the Plain keeps 46 per cent; at 60 degrees the Hearth loses half.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 46 [45.5, 46.5]',
+    'value angle.luminance at 60 {angle 60} = 50 [45, 55]',
+  ],
+  [
+    "Walk to 45 degrees and 61 per cent of the Hearth's luminance is left, where the Plain keeps 46 per cent.",
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 46 [45.5, 46.5]',
+  ],
+  ['In the thrifty corner is the Plain, and the Hearth costs about twice as much as that.', 'unproven'],
+  [
+    'The Plain costs £629, and the Hearth costs about twice as much as that.',
+    'fact price = 629 {veltrane}',
+    'ratio fact.price : fact.price {veltrane} = 2 [1.8, 2.2]',
+  ],
+  ['Gone is the buttery half-light of an old melodrama.'],
+  [
+    'The greys miss by 5.3 on average and by 8.0 at full white.',
+    'value grey.de2000 average = 5.3 [5.25, 5.35]',
+    'unproven',
+  ],
+  [
+    'The greys miss by 5.3 on average and 8.0 at full white.',
+    'value grey.de2000 average = 5.3 [5.25, 5.35]',
+    'unproven',
+  ],
+  [
+    'In HDR the average error is 1.4, though the picture runs above target.',
+    'value grey.de2000 average {signal HDR} = 1.4 [1.35, 1.45]',
+    'direction eotf.error average {signal HDR} over',
+  ],
+  [
+    'I saw no blooming round white text, nor does any appear from 45 degrees to the side.',
+    'observed blooming 0–0',
+    'observed blooming 0–0 {angle 45}',
+  ],
+  [
+    'Walk to 45 degrees and 61 per cent of its luminance is left.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+  ],
+  [
+    'Move to 45 degrees and it keeps 61 per cent, where the Plain keeps 46 per cent.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 46 [45.5, 46.5]',
+  ],
+  [
+    'Walk out to 45 degrees and the Hearth keeps 61 per cent of its light; the Plain keeps 71.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 71 [70.5, 71.5]',
+  ],
+  ['The colour shift stays under 3 to 45 degrees.', 'unproven'],
 ];

@@ -309,4 +309,86 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'ratio peak at 100 {window 100} : peak at 100 {veltrane, window 100} = 2 [1.8, 2.2]',
   ],
   ['The chequer figure is 1,900:1.', 'value contrast.chequer = 1900 [1852.5, 1947.5]'],
+  [
+    'White settles at 7,460 K, which is cooler than it ought to be.',
+    'value white.cct = 7460 [7455, 7465]',
+    'direction white.cct cool',
+  ],
+  ['White is warmer than it should be.', 'direction white.cct warm'],
+  ['Whites are cooler than they should be.', 'direction white.cct cool'],
+  [
+    'A 10 per cent window holds 98 per cent of its peak.',
+    'value peak.hold at 10 {window 10} = 98 [97.5, 98.5]',
+  ],
+  [
+    'From 70 percent up the picture falls short of the PQ curve.',
+    'direction eotf.error average ≥70 {signal HDR10} under',
+  ],
+  ['The picture runs above target in HDR.', 'direction eotf.error average {signal HDR} over'],
+  [
+    'The greys miss by 5.3 on average and by 8.0 at full white.',
+    'value grey.de2000 average = 5.3 [5.25, 5.35]',
+    'unproven',
+  ],
+  [
+    'The contrast is 3,283:1, which puts it second of the three.',
+    'value contrast.native = 3283 [3282.5, 3283.5]',
+    'unproven',
+  ],
+  [
+    'It covers 86.2 % of P3, which leaves it the last of the three.',
+    'value coverage.p3.xy = 86.2 [86.15, 86.25]',
+    'unproven',
+  ],
+  [
+    'The Hearth leaves the factory warm, at roughly 5,900 K.',
+    'direction white.cct {stage as-delivered} warm',
+    'value white.cct {stage as-delivered} = 5900 [5782, 6018]',
+  ],
+  [
+    'Tamarick promises 650 nits, and it sails straight past that.',
+    'fact peak = 650 by maker {tamarick}',
+    'bound peak max {tamarick} >= 650',
+  ],
+  ['Uniformity is stated as the spread between the brightest and the dimmest part of a field.'],
+  [
+    'A white field varies by 19 percent from its brightest patch to its dimmest.',
+    'value uniformity.white {level white} = 19 [18.5, 19.5]',
+  ],
+  [
+    'Blooming is the glow that leaks around white titles. Sitting straight on in a dark room, you won’t see it unless you go looking for it.',
+    'observed blooming 0–1 {angle 0, room dark}',
+  ],
+  ['Blooming is the glow that leaks around white titles on a dark screen.'],
+  [
+    'The dearer Plain is no angel either, because its greys lean towards green.',
+    'order fact.price {veltrane} higher ahead of orrinvale-hearth-55',
+    'direction grey.tint average ≥50 ≤100 {veltrane} green',
+  ],
+  ['Half of its light is gone at 58 degrees.', 'value angle.luminance at 58 {angle 58} = 50 [45, 55]'],
+  ['Nor does any blooming appear from 45 degrees to the side.', 'observed blooming 0–0 {angle 45}'],
+  ['Those with longer walls may have the 65-inch Hearth for £1,299.', 'fact price = 1299 {variantInches 65}'],
+  ['We clocked 9.6 ms of lag.', 'value lag = 9.6 [9.55, 9.65]'],
+  [
+    'The maker quotes 16 ms of input lag; we clocked 18.5, the slowest of the three.',
+    'fact lag = 16 by maker',
+    'value lag = 18.5 [18.45, 18.55]',
+    'order lag higher best',
+  ],
+  [
+    'The Hearth gave me 567 cd/m² in a 10 % window, 434 in a 25 % one and, over the whole screen, 346.',
+    'value peak at 10 {window 10} = 567 [566.5, 567.5]',
+    'value peak at 25 {window 25} = 434 [433.5, 434.5]',
+    'value peak at 100 {window 100} = 346 [345.5, 346.5]',
+  ],
+  [
+    'At 45 degrees 61 per cent of its luminance is left, where the Plain keeps 46 per cent.',
+    'value angle.luminance at 45 {angle 45} = 61 [60.5, 61.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 46 [45.5, 46.5]',
+  ],
+  [
+    "Brightness varies by 12% across the white screen, a tidier result than either rival's.",
+    'value uniformity.white {level white} = 12 [11.5, 12.5]',
+    'unproven',
+  ],
 ];
