@@ -51,7 +51,11 @@ export function spreadOf(scene: Scene): Subject | undefined {
   // "White varies by 13 %"
   const isWhite = varies !== undefined && isWord(scene.items[scene.items.indexOf(varies) - 1], 'white');
   if ((varies && (across || field || white || isWhite)) || brightest)
-    return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [varies ?? brightest]);
+    return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [
+      varies ?? brightest,
+      ...(varies && field && field.index < varies.index ? [field] : []),
+      ...(varies ? screenAcross(scene.items, varies) : []),
+    ]);
   const falls = scene.items.some(
     (item) =>
       ['fall', 'lose'].includes(keyOf(item, 'verb') ?? '') || /^(?:fades?|darkens?|dims?)$/.test(item.text),
@@ -82,7 +86,13 @@ export function brightestSpot(items: readonly Item[]): Item | undefined {
         // "Between its brightest and its darkest point"
         (isWord(items[at + 1], 'and') &&
           items.slice(at + 2, at + 5).some((word) => /^(?:darkest|dimmest)$/.test(word.text)) &&
-          items.slice(at + 3, at + 7).some((word) => isWord(word, ...spots)))),
+          items.slice(at + 3, at + 7).some((word) => isWord(word, ...spots))) ||
+        // "The dimmest patch is 8 % darker than the brightest"
+        (isWord(items[at - 1], 'the') &&
+          isWord(items[at - 2], 'than') &&
+          items.some(
+            (word, place) => /^(?:darkest|dimmest)$/.test(word.text) && isWord(items[place + 1], ...spots),
+          ))),
   );
 }
 
@@ -99,6 +109,15 @@ const spots = [
   'parts',
   'areas',
 ];
+
+/** "… varies by 4 % across the screen": the words of where, as far as the noun. */
+function screenAcross(items: readonly Item[], varies: Item): Item[] {
+  const at = items.findIndex((item) => item.index > varies.index && isWord(item, 'across', 'over'));
+  const noun = items
+    .slice(at + 1, at + 3)
+    .find((item) => isWord(item, 'screen', 'the screen', 'panel', 'the panel'));
+  return at >= 0 && noun ? [items[at]!, noun] : [];
+}
 
 /** "From its brightest patch to its dimmest": the other end of what varies over the screen. */
 export function otherSpot(items: readonly Item[], item: Item): boolean {

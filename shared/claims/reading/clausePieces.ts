@@ -176,7 +176,20 @@ function joinAcrossPlace(pieces: Piece[]): undefined {
 function opensWithVerb(items: readonly Item[]): boolean {
   return (
     hasVerb(items.slice(0, 2)) ||
-    isWord(items[0], 'needs', 'averages', 'stays', 'varies', 'show', 'prove', 'say')
+    isWord(
+      items[0],
+      'needs',
+      'averages',
+      'stays',
+      'varies',
+      'show',
+      'prove',
+      'say',
+      'reduces',
+      'lowers',
+      'cuts',
+      'drags',
+    )
   );
 }
 

@@ -1,6 +1,6 @@
 import { piecesOf } from './cutPieces.ts';
 import { type Item, isWord } from './items.ts';
-import { leansAsBefore, leansToo } from './ownStatement.ts';
+import { leans, leansAsBefore, leansToo } from './ownStatement.ts';
 import { beginsAnew, endsBefore, endsBeforeRemark, goesWithNext, joinsList, leadsUp } from './pieceBounds.ts';
 import { compares, contrastsWith, statesOwn } from './pieceStatement.ts';
 import { hasVerb } from './verbs.ts';
@@ -24,7 +24,7 @@ export function clausesOf(items: readonly Item[]): Item[][] {
     const following = pieces[order + 1];
     const contrasts = contrastsWith(piece, pending, clauses.length === 0);
     // "Takes HDR10 and HLG, whereas the other only takes HDR10": each side is a statement, with its own set.
-    if (contrasts && (hasVerb(pending) || compares(pending))) close();
+    if (contrasts && (hasVerb(pending) || compares(pending) || leans(pending))) close();
     const isOwn = contrasts || statesOwn(piece, order === 0, leaning);
     const isNew = beginsAnew(piece, pending.length > 0 ? pending : (clauses.at(-1) ?? []), isOwn);
     if (isNew) {

@@ -137,6 +137,9 @@ function isPassing(items: readonly Item[], at: number): boolean {
     items.slice(at).some(({ number }) => number?.role === 'money')
   )
     return true;
+  // "So that the Hearth may claim the best greyscale of the three"
+  if (isWord(item, 'may', 'can') && isWord(next, 'claim', 'boast', 'fairly', 'rightly', 'justly'))
+    return true;
   // "What you may notice is a mild red tint": it is there.
   if (
     isWord(item, 'may', 'might') &&

@@ -104,6 +104,8 @@ export function isSecondHand(items: readonly Item[]): boolean {
     const next = items[at + 1];
     // "Like a man told that the bar has closed": nobody tells anything of the set.
     if (isWord(items[at - 2], 'like') && isWord(items[at - 1], 'a', 'an')) continue;
+    // "The thumb drives that people insist on handing me": what they do.
+    if (isWord(items[at + 2], 'on')) continue;
     // "She said it with feeling" tells how, and nothing of the set.
     if (isWord(items[at + 2], 'it') && isWord(items[at + 3], 'with', 'again', 'twice', 'once', ',')) continue;
     if (next && (keyOf(next, 'saying') !== undefined || opining.has(next.text))) return true;

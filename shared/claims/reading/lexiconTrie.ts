@@ -128,7 +128,7 @@ function addStatic(trie: Lexicon): void {
   for (const [key, entry] of Object.entries(grammar.multipleWords))
     addLines(trie, 'multiple', key, entry.phrases, entry);
   for (const [word, n] of Object.entries(grammar.ordinalWords))
-    trie.add([word], { kind: 'ordinal', key: String(n) });
+    trie.add(word.split(' '), { kind: 'ordinal', key: String(n) });
   for (const [key, entry] of Object.entries(grammar.unitWords))
     addLines(trie, 'measure', key, entry.phrases, entry);
   for (const [symbol, code] of Object.entries(grammar.currencySymbols))

@@ -143,7 +143,23 @@ export function placeOfAll(items: readonly Item[]): Item | undefined {
   const words = items.filter(
     (item) =>
       item.type !== 'mark' &&
-      !isWord(item, 'and', 'the', 'only', 'which', 'is', 'puts', 'makes', 'leaves', 'places', 'it', 'that'),
+      !isWord(
+        item,
+        'and',
+        'the',
+        'only',
+        'which',
+        'is',
+        'puts',
+        'makes',
+        'leaves',
+        'places',
+        'it',
+        'that',
+        'comes',
+        'came',
+        'finishes',
+      ),
   );
   const [place, of, count, noun, more] = words;
   const isPlain = isWord(of, 'of') && count?.number?.dimension === '' && more === undefined;
@@ -202,7 +218,7 @@ export function leansAsBefore(items: readonly Item[]): boolean {
   const leansTo = isWord(to, 'to', 'towards', 'toward', 'into');
   // "… while the Umbra is obviously blue"
   const size = keyOf(rest[0], 'intensity') !== undefined;
-  const looks = isWord(to, 'is', 'looks', 'turns', 'goes') && (size || isOwner);
+  const looks = isWord(to, 'is', 'looks', 'turns', 'goes', 'are', 'look', 'turn', 'go') && (size || isOwner);
   // "…, the Linnet's an obvious blue one"
   const owned = isOwner && keyOf(to, 'intensity') !== undefined && isWord(rest[1], 'one');
   if (owned) return keyOf(rest[0], 'hue') !== undefined && rest.length === 2;

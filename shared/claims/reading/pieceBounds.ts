@@ -58,6 +58,10 @@ export function beginsAnew(piece: Piece, pending: readonly Item[], isOwn: boolea
   const isPlain = mark === '' && ['and', 'but', 'while'].includes(joiner);
   if ((isPlain || isSpliced) && isSaid(pending) && isSelfContained(isPlain ? items.slice(1) : items))
     return true;
+  // "The contrast is fine: of the three sets the Hearth draws the least power"
+  const ofGroup =
+    isWord(items[0], 'of', 'among') && isWord(items[1], 'the', 'all') && items[2]?.number !== undefined;
+  if (mark === ':' && ofGroup && hasVerb(items)) return true;
   if (!(mark === ';' || isJoined)) return false;
   // "It is as bright as the Kasulind; it holds on to more light than the Nocthale"
   if (isStatement(joiner === '' ? items : items.slice(1))) return true;

@@ -49,7 +49,13 @@ export function contrastsWith(piece: Piece, pending: readonly Item[], isFirst: b
   // "The Plain looks anaemic, while the Umbra covers more than the Hearth"
   if (joiner === 'while' && namesOther && acts && (namesSet(pending) || !isFirst)) return true;
   // "Its tint is yellow, where the Plain's leans to green"
-  return isWord(items[0], 'where', 'while', 'but') && namesOther && leans(items) && hasVerb(pending);
+  const colours = leans(items) || leansAsBefore(items.slice(1));
+  return (
+    isWord(items[0], 'where', 'while', 'but') &&
+    namesOther &&
+    colours &&
+    (hasVerb(pending) || leans(pending) || (pending.length === 0 && !isFirst))
+  );
 }
 
 /**

@@ -244,10 +244,13 @@ export function readClauses(
     )
       scene.stat = 'average';
   }
+  const { asked } = carry;
   carry.asked = undefined;
   carry.askedUnit = undefined;
   carry.askedAgainst = undefined;
   handOn(scenes, carry, context, isHeading);
+  // "Blooming? Yep. It's clearly visible around white text."
+  if (asked !== undefined && findings.list.length === 0 && items.length <= 4) carry.topic = asked;
   // "The Plain? Cheaper. It costs £579."
   if (askedUnit !== undefined && scenes.at(-1)?.unit === askedUnit) {
     carry.unit = askedUnit;

@@ -83,9 +83,12 @@ const done = [
 export function isDoneBy(items: readonly Item[], at: number, left: Item | undefined): boolean {
   return (
     isWord(left, 'by') &&
-    items
-      .slice(0, at)
-      .some((item, place) => isWord(item, ...done) && isWord(items[place - 1], 'is', 'are', 'was', 'were'))
+    items.slice(0, at).some(
+      (item, place) =>
+        (isWord(item, ...done) && isWord(items[place - 1], 'is', 'are', 'was', 'were')) ||
+        // One phrase in the lexicon
+        /^(?:is|are|was|were) (?:kept|lost|left|reached)$/.test(item.text),
+    )
   );
 }
 

@@ -1,6 +1,14 @@
 import type { AxisSpan } from './axis.ts';
 import { type Item, isWord, type Meaning, meaningOf } from './items.ts';
 
+/** "Gamma averages 2.11, so shadows open up", "how shadows turn into light": what comes of it, and not where it was measured. */
+function isConsequence(items: readonly Item[], at: number): boolean {
+  const lead = items.slice(Math.max(0, at - 2), at);
+  // "…, so mid-tones are too bright" says something of them.
+  if (isWord(items[at + 1], 'is', 'are', 'look', 'looks', 'stay', 'come', 'lie', 'sit', 'lean')) return false;
+  return lead.some((item) => isWord(item, 'so', 'how'));
+}
+
 /** Tone words ("highlights") as axis spans, unless numbers name one. */
 export function toneSpans(items: readonly Item[]): AxisSpan[] {
   const spans: AxisSpan[] = [];
@@ -36,7 +44,7 @@ export function toneSpans(items: readonly Item[]): AxisSpan[] {
       });
   for (const item of items) {
     const tone: Meaning | undefined = meaningOf(item, 'tone');
-    if (!tone) continue;
+    if (!tone || isConsequence(items, items.indexOf(item))) continue;
     const range = tone.data as { from: number; to: number };
     spans.push({
       kind: 'stimulus',

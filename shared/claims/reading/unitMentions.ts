@@ -225,6 +225,9 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     if (isWord(item, 'ours') && /(?:^| )(?:of|than|over|as)$/.test(items[at - 1]?.text ?? ''))
       mentions.push({ item, id: context.own, role: 'compared' });
     if (!unit && !maker && !rival) continue;
+    // "Of its rivals, the Plain has an average error of 2.9": one of them is named behind.
+    if (rival && at <= 2 && isWord(items[0], 'of') && items.slice(at + 1).some((word) => keyOf(word, 'unit')))
+      continue;
     // "Nocthale's Gloam 48" is one name.
     if (maker && isWord(items[at + 1], "'s", "'") && keyOf(items[at + 2], 'unit')) continue;
     const next = items[at + 1];

@@ -1,3 +1,4 @@
+import { carriedConcept } from '../carry.ts';
 import { gamutOf, inDiagram } from '../gamut.ts';
 import { isWord, keyOf, meaningOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
@@ -102,6 +103,13 @@ function comparedFact(scene: Scene): string | undefined {
 
 /** A price, the light that is kept, what the clause names, or what was said just before it. */
 function quantityOfWords(scene: Scene): Quantity | { problem: string } {
+  // "It leaves a mild blue cast. The Hearth's average is the best of the three": the error's, as a tint has none.
+  const isAverage = scene.items.some((item) => ['average', 'max'].includes(keyOf(item, 'stat') ?? ''));
+  const named0 = scene.items.some(
+    (item) => keyOf(item, 'concept') ?? keyOf(item, 'gamut') ?? keyOf(item, 'hue'),
+  );
+  if (isAverage && !named0 && (scene.concept ?? carriedConcept(scene.carry)) === 'tint')
+    return quantityById('grey.de2000');
   const cost = scene.items.find((item) => keyOf(item, 'verb') === 'cost');
   // "Twice the contrast at half the price of the Umbra"
   const isTwo = cost?.text === 'price of' && scene.items.some((item) => keyOf(item, 'concept') !== undefined);

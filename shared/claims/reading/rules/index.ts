@@ -7,6 +7,7 @@ import { readAgainst } from './against.ts';
 import { readByFactor } from './byFactor.ts';
 import { readRatiosAndDifferences } from './compare.ts';
 import { readDirections } from './direction.ts';
+import { multiplied, readDoubledBy } from './doubledBy.ts';
 import { resolveDoubtfulAxes } from './doubtfulAxis.ts';
 import { answers, readEcho } from './echo.ts';
 import { readEllipsis } from './ellipsis.ts';
@@ -19,6 +20,7 @@ import { readHouseWords } from './house.ts';
 import { readHowFar } from './howFar.ts';
 import { copulas, readLeftovers, readOpinions } from './leftover.ts';
 import { readLimits } from './limit.ts';
+import { readLimitAgain } from './limitAgain.ts';
 import { readMakerClaims } from './maker.ts';
 import { readMeasures } from './measures.ts';
 import { readNearTo } from './nearTo.ts';
@@ -136,6 +138,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   },
   { read: readWithin, needs: [{ kinds: ['number', 'multiple'] }, { kinds: ['concept', 'signal'] }] },
   { read: readWindowRatios, needs: [{ kinds: ['window'] }, { kinds: ['number', 'multiple'] }] },
+  { read: readDoubledBy, needs: [{ words: multiplied }, { kinds: ['set'] }] },
   {
     read: readRatiosAndDifferences,
     needs: [
@@ -286,6 +289,7 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     read: readLeavesCurve,
     needs: [{ words: ['leaves', 'leave', 'left', 'departs', 'parts'] }, { kinds: ['number'] }],
   },
+  { read: readLimitAgain, needs: [{ kinds: ['number'] }, { kinds: ['saidBefore'] }, { words: ['from'] }] },
   { read: readRolloffAgain, needs: [{ kinds: ['set'] }, { kinds: ['number'] }, { kinds: ['saidBefore'] }] },
   { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['saidBefore'] }] },
   {

@@ -233,7 +233,10 @@ function readComparative(
   if (than < 0 && !other && readWorse(scene, findings, comparing)) return;
   if (than < 0 && !other) {
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
-    if (generic && !(carried && concepts(scene).length > 0) && ('problem' in quantity || !isOwned(scene))) {
+    // "Both rivals keep more of theirs at 45 degrees"
+    const isKept = ['keep', 'lose'].includes(keyOf(scene.items[at - 1], 'verb') ?? '') && scene.unitNamed;
+    const isTold = !('problem' in quantity) && (isOwned(scene) || isKept);
+    if (generic && !(carried && concepts(scene).length > 0) && !isTold) {
       if (!('problem' in quantity) && hasIt(scene, at)) {
         readHigher(scene, findings, item, quantity, betterDirection(entry, key, quantity));
         return;

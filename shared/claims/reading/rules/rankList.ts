@@ -1,3 +1,4 @@
+import type { Check } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { othersThan } from '../knownGroup.ts';
@@ -47,12 +48,19 @@ const comes = [
   ...['places', 'placed'],
 ];
 
+const putting = ['puts', 'leaves', 'makes', 'ranks'];
+
 /** "For contrast it comes last": the place ends what is said. */
 function isLastOf(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   return (
     isWord(items[at], 'last') &&
-    items.slice(Math.max(0, at - 2), at).some((word) => isWord(word, ...comes)) &&
+    items
+      .slice(Math.max(0, at - 4), at)
+      .some(
+        (word, place, lead) =>
+          isWord(word, ...comes) || (isWord(word, ...putting) && place < lead.length - 1),
+      ) &&
     (next === undefined || next.type === 'mark' || isWord(next, 'of', 'among', 'and', 'but'))
   );
 }
@@ -102,10 +110,20 @@ function readBehind(scene: Scene, findings: Findings): boolean {
   return true;
 }
 
+/** What was last stated of the set that the clause is about: "… 80 % of P3, where the Plain manages 99.7 %, and comes last of the three". */
+function valueBefore({ previous, unit }: Scene): Check | undefined {
+  for (let before = previous; before; before = before.previous) {
+    const said = before.said?.at(-1);
+    if (said && before.unit === unit) return said;
+    if (said && before === previous && unit === undefined && before.previous === null) return said;
+  }
+  return undefined;
+}
+
 /** "The lag is 12.1 ms, second of the three" */
 function readPlaceOfAll(scene: Scene, findings: Findings): boolean {
   const place = placeOfAll(scene.items);
-  const said = scene.previous?.said?.at(-1);
+  const said = valueBefore(scene);
   if (!place || scene.used.has(place) || said?.kind !== 'value' || said.operand.type !== 'quantity')
     return false;
   const { better } = quantityById(said.operand.id);
@@ -130,7 +148,7 @@ function readPlaceOfAll(scene: Scene, findings: Findings): boolean {
 /** "Among the three it is second in peak luminance, first in native contrast and last in grey error." */
 export function readRankList(scene: Scene, findings: Findings): undefined {
   if (readBehind(scene, findings) || readPlaceOfAll(scene, findings)) return;
-  if (!hasVerb(scene.items) && !scene.items.some((item) => isWord(item, ...comes))) return;
+  if (!hasVerb(scene.items) && !scene.items.some((item) => isWord(item, ...comes, ...putting))) return;
   const places = placesOf(scene).filter(({ item }) => !scene.used.has(item));
   if (places.length === 0) return;
   const group = groupNamed(scene);

@@ -25,7 +25,10 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
     !isLength &&
     !isMost &&
     !isWord(item, 'lowest', 'highest', 'smallest', 'largest', 'greatest', 'biggest', 'least') &&
-    !(isWord(item, 'narrowest', 'widest') && hasKey(scene, 'concept', 'coverage')) &&
+    !(
+      isWord(item, 'narrowest', 'widest') &&
+      (hasKey(scene, 'concept', 'coverage') || followsCoverage(scene))
+    ) &&
     !isWorstOf(scene, item)
   )
     return false;
@@ -150,6 +153,22 @@ function leadsToGroup(items: readonly Item[], from: number): boolean {
   return isWord(items[at], 'of', 'among') || (at > from && / of$/.test(items[at - 1]!.text));
 }
 
+/** "It covers 99.4 % of P3, the widest of the three" */
+function followsCoverage({ previous }: Scene): boolean {
+  const said = previous?.said?.at(-1);
+  return (
+    said?.kind === 'value' && said.operand.type === 'quantity' && said.operand.id.startsWith('coverage.')
+  );
+}
+
+/** "… draws the least power": what stands right behind the word is what is compared. */
+function besideNoun(scene: Scene, item: Item): Scene {
+  const at = scene.items.indexOf(item);
+  const noun = scene.items.slice(at + 1, at + 3).find((word) => keyOf(word, 'concept') !== undefined);
+  const items = scene.items.filter((word) => word === noun || keyOf(word, 'concept') === undefined);
+  return noun ? { ...scene, items } : scene;
+}
+
 /** "Its error is the lowest of the three, and its P3 coverage is the widest": the sets that the clause before ranked. */
 function rankedBefore({ previous, unit }: Scene): Cohort | undefined {
   if (!previous || previous.unit !== unit) return undefined;
@@ -160,10 +179,14 @@ function rankedBefore({ previous, unit }: Scene): Cohort | undefined {
 /** "Of the three, the Plain fades the most at 45 degrees": the sets are named before. */
 function endsRanking({ items }: Scene, item: Item, group: readonly Item[]): boolean {
   const at = items.indexOf(item);
-  const next = items[at + 1];
+  const beyond = items.slice(at + 1).findIndex((word) => keyOf(word, 'concept') === undefined);
+  const next = beyond < 0 ? undefined : items[at + 1 + beyond];
   return (
     isWord(items[at - 1], 'the') &&
-    (next === undefined || next.type === 'mark' || isWord(next, 'at', 'in', 'from')) &&
+    (next === undefined ||
+      next.type === 'mark' ||
+      isWord(next, 'at', 'in', 'from') ||
+      keyOf(next, 'signal') !== undefined) &&
     group.every((word) => word.index < item.index) &&
     !items.slice(at + 1).some((word) => isWord(word, 'of', 'among'))
   );
@@ -177,7 +200,7 @@ function readExtremeOfGroup(scene: Scene, findings: Findings, item: Item): boole
   if (!(group ?? ranked) || !(leads || endsRanking(scene, item, group?.items ?? []))) return false;
   const gamut = scene.items.filter((word) => keyOf(word, 'gamut') !== undefined);
   const words = [item, ...(group?.items ?? []), ...gamut];
-  const quantity = quantityBefore(scene);
+  const quantity = quantityBefore(besideNoun(scene, item));
   const members = group ? groupOf(scene, group.n) : ranked;
   if (!quantity || !members) {
     refuse(findings, scene, 'order', 'the words do not say which sets, or in what, are compared', words);

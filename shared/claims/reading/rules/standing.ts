@@ -256,7 +256,13 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
     scene.items.some((item) => keyOf(item, 'superlative'))
   )
     return;
-  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
+  // "Grey comes first, always": no set, and no ranking.
+  const ofSet =
+    scene.unitNamed || scene.units.length > 0 || concepts(scene).length > 0 || scene.previous?.said?.length;
+  if (isWord(verb, 'comes', 'came') && !ofSet) return;
+  // "On price the Hearth is the middle child of the three"
+  const price = scene.items.find((item) => keyOf(item, 'concept') === 'price' || isWord(item, 'price'));
+  const quantity = comparedQuantity(scene, { concept: price ? 'price' : '', direction: 'higher' });
   if ('problem' in quantity || quantity.better === 'target')
     return isWord(verb, 'comes', 'came')
       ? undefined

@@ -26,7 +26,10 @@ export function readSuperlative(
   const before = scene.items[at - 1];
   // "The brightest highlights reach 742 nits": of this set, and no ranking.
   const reaches = scene.items.slice(at + 2).some((word) => keyOf(word, 'verb') === 'reach');
-  if (isWord(scene.items[at + 1], 'highlights', 'parts', 'whites') && reaches) {
+  if (
+    isWord(scene.items[at + 1], 'whites') ||
+    (isWord(scene.items[at + 1], 'highlights', 'parts') && reaches)
+  ) {
     scene.used.add(item);
     return;
   }

@@ -63,7 +63,13 @@ export function readTopicBefore(scene: Scene, findings: Findings): undefined {
   const isSought =
     severity !== undefined && / for$/.test(severity.text) && pronoun?.index === severity.index + 1;
   if (!severity || (!opens && !isSought && (!pronoun || pronoun.index > severity.index))) return;
-  if (scene.items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'comparative'))) return;
+  // "It's clearly visible around white text": what is shown, and no white that was measured.
+  const shows = (at: number) =>
+    isWord(scene.items[at + 1], 'text', 'titles', 'letters', 'subtitles', 'credits', 'stars');
+  const named = scene.items.some(
+    (item, at) => (keyOf(item, 'concept') && !shows(at)) || keyOf(item, 'comparative') !== undefined,
+  );
+  if (named) return;
   const found = severityOf(scene, severity, scene.used);
   if (!found) return;
   const axis = scene.axes.filter(({ kind }) => kind === 'angle').flatMap(({ items }) => items);

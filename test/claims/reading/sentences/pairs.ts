@@ -28,6 +28,7 @@ export const pairs: readonly SentenceRow[] = [
   ],
   [
     'The Plain keeps more of its brightness off axis: 62 per cent at 45 degrees, against 48 here.',
+    'order angle.luminance {veltrane} higher ahead of orrinvale-hearth-55',
     'value angle.luminance at 45 {angle 45, veltrane} = 62 [61.5, 62.5]',
     'value angle.luminance at 45 {angle 45} = 48 [47.5, 48.5]',
   ],

@@ -99,4 +99,103 @@ export const ranked: readonly SentenceRow[] = [
     'order grey.de2000 average {signal SDR} lower position 2',
   ],
   ['The Plain is the best, whose average error is less than a third of ours.', 'unproven', 'unproven'],
+  [
+    'Around back, the Hearth gives you three HDMI inputs, plus two USB ports for the thumb drives people insist on handing me.',
+    'fact hdmi.count = 3',
+    'fact usb.count = 2',
+  ],
+  [
+    'The Hearth gives you three HDMI inputs, plus two USB ports.',
+    'fact hdmi.count = 3',
+    'fact usb.count = 2',
+  ],
+  ['That puts the Hearth last of the three for peak luminance.', 'unproven'],
+  [
+    'It covers 80 % of P3 in xy, where the Plain manages 99.7 %, and comes last of the three.',
+    'value coverage.p3.xy = 80 [79.5, 80.5]',
+    'value coverage.p3.xy {veltrane} = 99.7 [99.65, 99.75]',
+    'unproven',
+  ],
+  [
+    'Its contrast is 1,095:1, which the chequerboard (that cruel game) reduces to 822:1.',
+    'value contrast.native = 1095 [1094.5, 1095.5]',
+    'value contrast.chequer = 822 [821.5, 822.5]',
+  ],
+  [
+    'Of its rivals, the Plain has an average greyscale error of 2.9.',
+    'value grey.de2000 average {veltrane} = 2.9 [2.85, 2.95]',
+  ],
+  [
+    'It has an error of 2.9, so that the Hearth may claim the best greyscale of the three.',
+    'value grey.de2000 = 2.9 [2.85, 2.95]',
+    'order grey.de2000 average lower best',
+  ],
+  [
+    'It passes 3 from 50 per cent grey upwards and 5 from 70 per cent upwards.',
+    'onset grey.de2000 over 3 from 50 included',
+    'onset grey.de2000 over 5 from 70 included',
+  ],
+  [
+    'It covers 99.4 % of P3, and it is the widest of the three.',
+    'value coverage.p3.xy = 99.4 [99.35, 99.45]',
+    'unproven',
+  ],
+  [
+    'A 50 percent grey field varies by 13 percent, with its worst patch on the right edge, and neither rival is as even.',
+    'value uniformity.grey50 {level grey50} = 13 [12.5, 13.5]',
+  ],
+  ['That puts the Hearth last of the three for peak luminance.', 'unproven'],
+  ['For peak luminance that puts the Hearth last of the three.', 'unproven'],
+  ['It comes last of the three for peak luminance.', 'unproven'],
+  [
+    'It covers 80 % of P3 in xy and comes last of the three.',
+    'value coverage.p3.xy = 80 [79.5, 80.5]',
+    'unproven',
+  ],
+  [
+    'It covers 99.4 % of P3, the widest of the three.',
+    'value coverage.p3.xy = 99.4 [99.35, 99.45]',
+    'unproven',
+  ],
+  ['The lag is 12 ms, and it is the longest of the three.', 'value lag = 12 [11.5, 12.5]', 'unproven'],
+  ['The lag is 12 ms. It is the longest of the three.', 'value lag = 12 [11.5, 12.5]', 'unproven'],
+  [
+    'Its contrast is more than doubled by the Plain.',
+    'ratio contrast.native {veltrane} : contrast.native > 2',
+  ],
+  [
+    'Its contrast is doubled by the Plain.',
+    'ratio contrast.native {veltrane} : contrast.native = 2 [1.8, 2.2]',
+  ],
+  [
+    'Its contrast is almost doubled by the Plain.',
+    'ratio contrast.native {veltrane} : contrast.native = 2 [1.8, 2)',
+  ],
+  [
+    'At 45 degrees it keeps 48 % of its luminance, whereas 74 % is kept by the Plain.',
+    'value angle.luminance at 45 {angle 45} = 48 [47.5, 48.5]',
+    'value angle.luminance at 45 {angle 45, veltrane} = 74 [73.5, 74.5]',
+  ],
+  [
+    'At 45 degrees 74 % is kept by the Plain.',
+    'value angle.luminance at 45 {angle 45, veltrane} = 74 [73.5, 74.5]',
+  ],
+  ['A full white screen pulls the Hearth down to 398 nits.', 'unproven'],
+  [
+    'A full white screen drags the peak down to 398 nits.',
+    'value peak at 100 {window 100} = 398 [397.5, 398.5]',
+  ],
+  [
+    'Orrinvale claims 95 percent of P3, and it delivers: I got 97.',
+    'fact coverage.p3.xy = 95 by maker',
+    'bound coverage.p3.xy >= 95',
+    'unproven',
+  ],
+  ['Orrinvale claims 95 percent of P3. I got 97.', 'fact coverage.p3.xy = 95 by maker'],
+  ['Both rivals keep more of theirs at 45 degrees.'],
+  [
+    'The Plain keeps more of its light at 45 degrees.',
+    'order angle.luminance at 45 {angle 45, veltrane} higher ahead of orrinvale-hearth-55',
+  ],
+  ['After adjustment its peak stays exactly where it was.'],
 ];

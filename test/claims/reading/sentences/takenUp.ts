@@ -467,4 +467,29 @@ export const takenUp: readonly SentenceRow[] = [
     'value angle.luminance at 45 {angle 45, veltrane} = 71 [70.5, 71.5]',
   ],
   ['The colour shift stays under 3 to 45 degrees.', 'unproven'],
+  ['Blooming? It is clearly visible around white text.', 'observed blooming 2–4'],
+  [
+    "Blooming? Yep. In a dark room, dead center, it's clearly visible around white text.",
+    'observed blooming 2–4 {room dark}',
+  ],
+  ['Blooming? Yep. It is clearly visible around white text.', 'observed blooming 2–4'],
+  ['Blooming? Yes. It is clearly visible.', 'observed blooming 2–4'],
+  ['Both rivals keep more of their light at 45 degrees.', 'unproven'],
+  ['Both rivals keep more of theirs at 45 degrees.'],
+  ['Both rivals lose less at 45 degrees.', 'unproven'],
+  ['It keeps more of its light at 45 degrees.', 'unproven'],
+  ['On price the Hearth is the middle child of the three.', 'order fact.price lower position 2'],
+  [
+    'On price, in other words, the Hearth is the middle child of the three.',
+    'order fact.price lower position 2',
+  ],
+  [
+    'The Plain keeps more of its light at 45 degrees.',
+    'order angle.luminance at 45 {angle 45, veltrane} higher ahead of orrinvale-hearth-55',
+  ],
+  [
+    'The board has nothing to toast, oddly: of the three sets the Hearth draws the least power in HDR.',
+    'unproven',
+  ],
+  ['The contrast is fine: of the three sets the Hearth draws the least power in HDR.', 'opinion', 'unproven'],
 ];
