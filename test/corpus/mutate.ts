@@ -108,6 +108,8 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
   const span = text.slice(holding.start, holding.end);
   for (const { name, kinds, pairs } of exchanges) {
     if (!kinds.has(kind)) continue;
+    // The second brightest of three is their second dimmest, too.
+    if (kind === 'order' && /\bsecond[- ]\w+est of (?:the|our) three\b/.test(span)) continue;
     if (eitherWay.test(span) && (name === 'hue' || kind === 'order')) continue;
     for (const [one, other] of pairs) {
       // Of brighter and of dimmer greys the same tint may be true.

@@ -1,5 +1,5 @@
 import { type Findings, propose, refuse } from '../finding.ts';
-import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
+import { type Item, isWord, keyOf, type MeaningKind, meaningOf } from '../items.ts';
 import { quantityById } from '../quantity.ts';
 import { saidOf } from '../retarget.ts';
 import type { Scene, UnitMention } from '../scene.ts';
@@ -257,9 +257,17 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
   )
     return;
   // "Grey comes first, always": no set, and no ranking.
-  const ofSet =
-    scene.unitNamed || scene.units.length > 0 || concepts(scene).length > 0 || scene.previous?.said?.length;
-  if (isWord(verb, 'comes', 'came') && !ofSet) return;
+  const lead = scene.items.filter((item) => item.index < verb.index && item.type !== 'mark');
+  const ofOther =
+    lead.length > 0 &&
+    lead.length <= 2 &&
+    lead.every((item) =>
+      ['unit', 'maker', 'pronoun', 'concept', 'fact', 'signal'].every(
+        (kind) => keyOf(item, kind as MeaningKind) === undefined,
+      ),
+    ) &&
+    !isWord(lead[0], 'and', 'but', 'that', 'which', 'this', 'so');
+  if (isWord(verb, 'comes', 'came') && ofOther) return;
   // "On price the Hearth is the middle child of the three"
   const price = scene.items.find((item) => keyOf(item, 'concept') === 'price' || isWord(item, 'price'));
   const quantity = comparedQuantity(scene, { concept: price ? 'price' : '', direction: 'higher' });
