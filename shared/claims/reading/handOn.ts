@@ -100,10 +100,18 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
   else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
     scene.concept ??= 'angle';
   // "It leans blue, and its average error …": the hue that a white leans to is no topic.
+  const ofTint = scene.said?.some(
+    (check) =>
+      check.kind === 'direction' &&
+      check.operand.type === 'quantity' &&
+      check.operand.id.startsWith('grey.tint'),
+  );
   const hue = scene.items.find(
     (item, at) =>
       keyOf(item, 'hue') &&
       !hueSaidOfGrey(scene.items, item) &&
+      // "The cast it leaves is a mild blue"
+      !(ofTint && keyOf(scene.items[at - 1], 'intensity') !== undefined) &&
       keyOf(scene.items[at - 1], 'lean') === undefined &&
       !isWord(scene.items[at - 1], 'towards', 'toward'),
   );

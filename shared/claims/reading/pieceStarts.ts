@@ -156,7 +156,11 @@ export function isStatement(items: readonly Item[]): boolean {
 
 /** "… and it misses 7 % of P3", "… and the Umbra is cheaper": its own subject and a verb of one, with or without a comma before it. */
 export function isSelfContained(items: readonly Item[]): boolean {
-  const [first, second] = items;
+  const [first, ...rest] = items;
+  // "… and it also comes as a 65-inch"
+  const second = isWord(rest[0], 'also', 'still', 'even', 'only', 'never', 'always', 'now', 'then')
+    ? rest[1]
+    : rest[0];
   return (
     (keyOf(first, 'pronoun') === 'it' &&
       !isWord(first, 'its') &&

@@ -100,6 +100,8 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     origin.window = 'named';
   }
   let afterThan = false;
+  const stageBefore = { said: conditions.stage, origin: origin.stage };
+  let isReference = false;
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
     if (opensOther(scene.items, at)) afterThan = true;
@@ -121,6 +123,9 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
     const stage = untouched ? 'as-delivered' : keyOf(item, 'stage');
     if (stage && !(origin.stage === 'named' && conditions.stage !== stage)) {
       set('stage', stage, item);
+      // "The average is a quarter of what it was before adjustment": of what it is compared with, and no longer.
+      if (isWord(scene.items[at - 1], 'was', 'were') && isWord(scene.items[at - 3], 'what', 'than'))
+        isReference = true;
       if (!localStage.test(item.text)) named.stage = stage;
     }
     // "HLG peak is …": a format before what is measured names the signal.
@@ -278,6 +283,15 @@ function settleConditions(scene: Scene): { named: Carry['paragraph'] } {
   ) {
     conditions.stage = 'adjusted';
     origin.stage = 'named';
+  }
+  if (isReference) {
+    const { stage: _stage, ...now } = conditions;
+    const { stage: _origin, ...rest } = origin;
+    scene.now ??= {
+      ...now,
+      ...(stageBefore.said && { stage: stageBefore.said }),
+      origin: { ...rest, ...(stageBefore.origin && { stage: stageBefore.origin }) },
+    };
   }
   if (origin.window === 'carried' && speaksOfAnyWindow(scene.items)) {
     delete conditions.window;

@@ -50,3 +50,36 @@ describe.each(Object.entries(ways))('with %s', (_, pairs) => {
     expect(changed).toBeGreaterThan(50);
   });
 });
+
+/** Statements that stand by themselves and can be the half of a sentence. */
+const halves = sentences
+  .map(([text]) => text)
+  .filter(
+    (text) =>
+      /^(?:It|Its|The|This) [^.!?;:]*[a-z0-9%]\.$/.test(text) &&
+      text.length < 90 &&
+      !/ if | may | might | would /.test(text),
+  );
+
+/** Two sentences made one by each of these, and the share of pairs in which that may bring a claim that neither had. */
+const joints: readonly (readonly [string, number])[] = [
+  ['; ', 0.05],
+  [', and ', 0.05],
+  [', while ', 0.06],
+  [' and ', 0.08],
+];
+
+test.each(joints)('two statements joined by “%s” say what each says alone', (joint, most) => {
+  let pairs = 0;
+  let strayed = 0;
+  for (const [at, one] of halves.entries()) {
+    const other = halves[(at * 7 + 53) % halves.length]!;
+    if (other === one) continue;
+    pairs++;
+    const apart = new Set(says(`${one} ${other}`));
+    const joined = says(one.slice(0, -1) + joint + other[0]!.toLowerCase() + other.slice(1));
+    if (joined.some((claim) => !apart.has(claim) && !claim.startsWith('unproven'))) strayed++;
+  }
+  expect(pairs).toBeGreaterThan(500);
+  expect(strayed / pairs).toBeLessThan(most);
+});

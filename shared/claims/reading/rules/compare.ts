@@ -1,5 +1,5 @@
 import type { Operand, StatedConditions } from '../../../contract/check.ts';
-import { cellOf } from '../cell.ts';
+import { brightestSpot, cellOf } from '../cell.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { isOffAxis } from '../offAxis.ts';
@@ -148,7 +148,8 @@ const priceOthers = new Set(['fact:price']);
 
 /** "half as bright as", "twice the Kasulind's", "30 % brighter", "£260 dearer", "1.9 times". */
 export function readRatiosAndDifferences(scene: Scene, findings: Findings): undefined {
-  if (isShareOfOwn(scene)) return;
+  // "The dimmest corner is 15 % darker than the brightest spot": of how evenly it is lit.
+  if (isShareOfOwn(scene) || brightestSpot(scene.items)) return;
   takeMoney(scene);
   const away = awayFrom(scene);
   const comparative =

@@ -1,5 +1,5 @@
 import type { OrderCheck } from '../../../contract/check.ts';
-import { cellOf } from '../cell.ts';
+import { brightestSpot, cellOf } from '../cell.ts';
 import { type Finding, type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { openComparatives } from '../needs.ts';
@@ -69,7 +69,8 @@ function readEachWindow(
 
 function readEachOrder(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
-    if (scene.used.has(item) || (keyOf(item, 'comparative') && cellOf(scene))) continue;
+    if (scene.used.has(item) || (keyOf(item, 'comparative') && (cellOf(scene) || brightestSpot(scene.items))))
+      continue;
     if (isWord(item, 'worst') && readBestFigure(scene, findings, item)) continue;
     if (readExtreme(scene, findings, item)) continue;
     const superlative = meaningOf(item, 'superlative');

@@ -169,7 +169,7 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     "On a white field the Hearth's dimmest corner falls 15 per cent short of the brightest spot.",
     'value uniformity.white {level white} = 15 [14.5, 15.5]',
   ],
-  ['The dimmest corner is 15 % darker than the brightest spot.', 'unproven'],
+  ['The dimmest corner is 15 % darker than the brightest spot.', 'value uniformity.white = 15 [14.5, 15.5]'],
   [
     'At mid grey the screen varies by 29 per cent between its brightest and its darkest point.',
     'value uniformity.grey50 {level grey50} = 29 [28.5, 29.5]',
