@@ -1,7 +1,8 @@
+import { beginsAnew } from './beginsAnew.ts';
 import { piecesOf } from './cutPieces.ts';
 import { type Item, isWord } from './items.ts';
 import { leans, leansAsBefore, leansToo } from './ownStatement.ts';
-import { beginsAnew, endsBefore, endsBeforeRemark, goesWithNext, joinsList, leadsUp } from './pieceBounds.ts';
+import { endsBefore, endsBeforeRemark, goesWithNext, joinsList, leadsUp } from './pieceBounds.ts';
 import { compares, contrastsWith, statesOwn } from './pieceStatement.ts';
 import { hasVerb } from './verbs.ts';
 

@@ -105,10 +105,10 @@ function comparedFact(scene: Scene): string | undefined {
 function quantityOfWords(scene: Scene): Quantity | { problem: string } {
   // "It leaves a mild blue cast. The Hearth's average is the best of the three": the error's, as a tint has none.
   const isAverage = scene.items.some((item) => ['average', 'max'].includes(keyOf(item, 'stat') ?? ''));
-  const named0 = scene.items.some(
+  const isNamed = scene.items.some(
     (item) => keyOf(item, 'concept') ?? keyOf(item, 'gamut') ?? keyOf(item, 'hue'),
   );
-  if (isAverage && !named0 && (scene.concept ?? carriedConcept(scene.carry)) === 'tint')
+  if (isAverage && !isNamed && (scene.concept ?? carriedConcept(scene.carry)) === 'tint')
     return quantityById('grey.de2000');
   const cost = scene.items.find((item) => keyOf(item, 'verb') === 'cost');
   // "Twice the contrast at half the price of the Umbra"
