@@ -35,6 +35,8 @@ export const topics: Record<string, string[]> = {
     'near-black detail loss',
     'near-black crush',
     'crush near black',
+    'crushed near-black detail',
+    'crushed near-black details',
     'near-black trouble',
     'trouble near black',
     'problems near black',

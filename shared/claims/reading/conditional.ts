@@ -50,7 +50,11 @@ function isSpeechAct(items: readonly Item[], at: number): boolean {
   const [who, ...rest] = said;
   if (!who || rest.length === 0 || said.some((item) => item.number !== undefined || isAnchor(item)))
     return false;
-  if (isWord(who, 'that', 'this', 'it')) return reactionWords.has(rest[0]!.text);
+  if (isWord(who, 'that', 'this', 'it')) {
+    // "If that's any comfort"
+    if (rest.some((item) => isWord(item, 'comfort', 'consolation', 'help'))) return true;
+    return reactionWords.has(rest[0]!.text);
+  }
   if (!isWord(who, 'you', 'one', 'i', 'we', "you're", "we're", "i'm")) return false;
   const manner = rest.findIndex((item) => !mannerFillers.has(item.text));
   if (manner >= 0 && mannerWords.has(rest[manner]!.text)) return true;
@@ -113,7 +117,11 @@ function isAboutRoom(items: readonly Item[], at: number, mark: number): boolean 
 
 /** "Should know that", "should bear in mind that": what is told stands behind. */
 function isNoted(items: readonly Item[], at: number): boolean {
-  return items.slice(at + 1, at + 4).some((item) => isWord(item, 'that'));
+  return (
+    items.slice(at + 1, at + 4).some((item) => isWord(item, 'that')) ||
+    // "Gamers should note a lag of 19.5 ms"
+    (isWord(items[at], 'note') && isWord(items[at + 1], 'a', 'an', 'the', 'its'))
+  );
 }
 
 /** "If you hunt for it", "if you ask me", "as you would expect": said in passing, no condition. */
@@ -136,6 +144,9 @@ function isPassing(items: readonly Item[], at: number): boolean {
     items.slice(at).some((word) => isWord(word, 'for', 'at')) &&
     items.slice(at).some(({ number }) => number?.role === 'money')
   )
+    return true;
+  // "Gamers may sniff at the lag of 16.9 ms"
+  if (isWord(item, 'may', 'might') && isWord(next, 'sniff', 'scoff', 'grumble', 'sneer', 'wince'))
     return true;
   // "So that the Hearth may claim the best greyscale of the three"
   if (isWord(item, 'may', 'can') && isWord(next, 'claim', 'boast', 'fairly', 'rightly', 'justly'))

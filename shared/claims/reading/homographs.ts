@@ -36,6 +36,12 @@ const otherSenses: ReadonlyMap<string, Sense> = new Map<string, Sense>([
   ['measure', (items, at) => isWord(items[at - 1], 'same', 'that', 'this', 'any')],
   // "The same goes for the Plain": it holds there too, and costs nothing.
   ['goes for', (items, at) => isWord(items[at - 1], 'same')],
+  // "People who draw the curtains"
+  [
+    'draw',
+    (items, at) =>
+      items.slice(at + 1, at + 3).some((item) => isWord(item, 'curtains', 'blinds', 'conclusions', 'line')),
+  ],
   // "Night scenes hang on the curve"
   [
     'on the curve',

@@ -46,6 +46,8 @@ function deniesNothing(tokens: readonly Token[], at: number): boolean {
     )
   )
     return true;
+  // "The cause isn't hard to find"
+  if (denying.has(text) && /^(?:hard|difficult)$/.test(next) && tokens[at + 2]?.text === 'to') return true;
   // "Not just over a metre wide" denies the measure, "not just bright but quick" nothing.
   if (next === 'just' && /^(?:over|under|above|below)$/.test(tokens[at + 2]?.text ?? '')) return false;
   return denying.has(text) && harmless.has(next);

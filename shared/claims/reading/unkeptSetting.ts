@@ -18,6 +18,8 @@ export function unkeptSettingAt(sentence: readonly Item[], at: number): Item | u
   if (place < 0) return undefined;
   const named = said.slice(0, place);
   // "With local dimming off", "with HDR on", "with the lights out": conditions that runs and observations are kept by.
+  // "With the abruptness of a bus running out of road"
+  if (named.some((word, step) => isWord(word, 'of') && isWord(named[step + 1], 'a', 'an'))) return undefined;
   const isKept = named.some((word) => word.meanings.length > 0 || harmlessSwitches.has(word.text));
   // "With everything on the Umbra": the word belongs to what follows.
   const goesOn =

@@ -36,6 +36,8 @@ export function comparativeProblem(
   if (entryIsOpen(given) && isOfTopic) return 'no set';
   // "One can live with that; less easily with the Plain": how it is borne, and nothing of the sets.
   if (entryIsOpen(given) && isWord(next, 'easily', 'readily', 'willingly', 'happily')) return 'no set';
+  // "The rest of us have slower thumbs"
+  if (/^(?:slower|faster|quicker)$/.test(item.text) && countsThings(next)) return 'no set';
   // "For smaller rooms the 65-inch costs …": what is smaller is no set.
   if (entryIsOpen(given) && countsThings(next) && !items.some((word) => isWord(word, 'than')))
     return 'no set';

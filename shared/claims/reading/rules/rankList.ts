@@ -28,7 +28,7 @@ function placesOf({ items }: Scene): Place[] {
     // "Second place for peak luminance"
     const end = isWord(items[at + 1], 'place', 'spot', 'position') ? at + 2 : at + 1;
     // "Last of the three for contrast"
-    const group = isWord(item, 'last') && isWord(items[end], 'of') ? items.slice(end + 1, end + 4) : [];
+    const group = isPlace && isWord(items[end], 'of') ? items.slice(end + 1, end + 4) : [];
     const count = group.findIndex(({ number }) => number?.dimension === '');
     const next = items[count < 0 ? end : end + count + 2];
     const leads = isWord(next, 'in', 'for', 'on');

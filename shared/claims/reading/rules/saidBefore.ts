@@ -107,7 +107,7 @@ function saidOf(scene: Scene): Said | undefined {
 }
 
 const plainNouns =
-  /^(?:figure|number|ratio|value|glow|light|same|other|others|set|sets|two|three|four|five|whole|full|screen|latter|former|way|one|rest|lot|even|only|just|very|most|test|end|result|maker|is|isn't|are|was|has|does|still|also|bit|far|and|but|or|so|yet|while|which|where|at|in|on|with|for|from|because|as)$/;
+  /^(?:figure|number|ratio|value|customers|buyers|owners|glow|light|same|other|others|set|sets|two|three|four|five|whole|full|screen|latter|former|way|one|rest|lot|even|only|just|very|most|test|end|result|maker|is|isn't|are|was|has|does|still|also|bit|far|and|but|or|so|yet|while|which|where|at|in|on|with|for|from|because|as)$/;
 
 /** "Its remote is smaller", "the Kasulind's stand": a noun that no list knows is what the clause speaks of. */
 export function namesOtherThing({ items }: Scene): boolean {
