@@ -1,0 +1,131 @@
+import { type Item, isWord, keyOf } from './items.ts';
+import { isAnchor } from './ownStatement.ts';
+
+/** A colon or semicolon before all that the clause claims ends the reach of a modal: "should lift it: it weighs …". */
+function isEndedByColon(sentence: readonly Item[], clause: readonly Item[], item: Item): boolean {
+  const mark = sentence.find(
+    (other) => other.index > item.index && other.type === 'mark' && isWord(other, ':', ';'),
+  );
+  return (
+    mark !== undefined &&
+    clause.some((other) => other.index > mark.index) &&
+    !clause.some((other) => other.index < mark.index && isAnchor(other) && other.number?.spelled !== true)
+  );
+}
+
+/** "No level is above 1, so even side by side you would not know": the guess follows from what is stated. */
+function followsStatement(clause: readonly Item[], guess: Item): boolean {
+  const joiner = clause.find(
+    (item) =>
+      item.index < guess.index && isWord(item, 'so', 'because', 'since') && item.meanings.length === 0,
+  );
+  return (
+    joiner !== undefined &&
+    clause.some((item) => item.index < joiner.index && isAnchor(item)) &&
+    !clause.some((item) => item.index > joiner.index && isAnchor(item))
+  );
+}
+
+/** "3,740:1, a loss most of us would take": the guess stands behind all that is claimed, parted by a comma. */
+function trailsStatement(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const mark = sentence.findLast(
+    ({ index, type, text }) => index < guess.index && type === 'mark' && (text === ',' || text === ';'),
+  );
+  const claims = (item: Item) =>
+    isAnchor(item) ||
+    item.number?.role === 'axisOrValue' ||
+    (mark!.text === ';' && keyOf(item, 'format') !== undefined);
+  return (
+    mark !== undefined &&
+    clause.some((item) => item.index < mark.index && claims(item)) &&
+    !clause.some((item) => item.index > mark.index && isAnchor(item))
+  );
+}
+
+/** "In the mode that we would recommend, the error is 2.7": the guess stands in a relative clause, and nothing claimed does. */
+function isInRelative(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  let start = guess.index - 1;
+  while (sentence[start] && !isWord(sentence[start], 'that', 'which', 'who', 'whom', 'whose')) {
+    if (sentence[start]!.type === 'mark' || isAnchor(sentence[start]!)) return false;
+    start -= 1;
+  }
+  const end = sentence.findIndex((item) => item.index > guess.index && item.type === 'mark');
+  // "Not that I would …", and a clause that goes on with "and" is under the guess still.
+  if (start <= 0 || end < 0 || isWord(sentence[end + 1], 'and', 'or', 'but', 'nor')) return false;
+  const inside = (item: Item) => item.index > start && item.index < end;
+  return (
+    isWord(sentence[end], ',') &&
+    !isWord(sentence[start - 1], 'not', 'so', 'say', 'think', 'hope', 'sure', 'believe', 'expect') &&
+    !sentence.some((item) => inside(item) && isAnchor(item)) &&
+    clause.some((item) => item.index > end && isAnchor(item))
+  );
+}
+
+/** "All those zones ought to make a fine sieve, yet …": behind "yet" and "but" the guess is over. */
+function isOverruled(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const joiner = sentence.find(
+    (item) =>
+      item.index > guess.index &&
+      isWord(item, 'yet', 'but') &&
+      (isWord(sentence[item.index - 1], ',', ';') || isWord(sentence[item.index + 1], 'the')),
+  );
+  return (
+    joiner !== undefined &&
+    clause.some((item) => item.index > joiner.index) &&
+    !clause.some((item) => item.index < joiner.index && claimsOfSet(item))
+  );
+}
+
+function claimsOfSet(item: Item): boolean {
+  return isAnchor(item) || (keyOf(item, 'topic') ?? keyOf(item, 'format')) !== undefined;
+}
+
+/** "Although its faults should not be overlooked, the Hearth is awarded 7.5": the guess stays in the clause that leads. */
+function isInLead(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  if (!isWord(sentence[0], 'although', 'though', 'while', 'since', 'because', 'as', 'whereas')) return false;
+  const comma = sentence.find((item) => item.index > guess.index && isWord(item, ','));
+  return (
+    comma !== undefined &&
+    clause.some((item) => item.index > comma.index && (claimsOfSet(item) || item.number !== undefined)) &&
+    !clause.some((item) => item.index < comma.index && claimsOfSet(item))
+  );
+}
+
+/** "£1,359, between two sets that could hardly be less alike": the guess is said of what stands in between, behind the claim. */
+function describesOther(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  let start = guess.index - 1;
+  while (sentence[start] && !isWord(sentence[start], 'that', 'which', 'who')) {
+    if (sentence[start]!.type === 'mark' || isAnchor(sentence[start]!)) return false;
+    start -= 1;
+  }
+  const noun = sentence[start - 1];
+  return (
+    start > 1 &&
+    noun !== undefined &&
+    isWord(noun, 'sets', 'televisions', 'screens', 'rivals', 'rooms', 'people', 'cables', 'walls') &&
+    clause.some((item) => item.index < start && isAnchor(item))
+  );
+}
+
+/** "… may prefer the Plain, which costs £650 less": what is claimed stands in a relative clause behind the guess. */
+function leadsToRelative(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const which = sentence.find(
+    (item) =>
+      item.index > guess.index && isWord(item, 'which', 'whose') && isWord(sentence[item.index - 1], ','),
+  );
+  return which !== undefined && !clause.some((item) => item.index < which.index && isAnchor(item));
+}
+
+/** Does the guess, a modal of the sentence, bear on what the clause claims? */
+export function bearsOn(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  return (
+    !isEndedByColon(sentence, clause, guess) &&
+    !followsStatement(clause, guess) &&
+    !isInRelative(sentence, clause, guess) &&
+    !isOverruled(sentence, clause, guess) &&
+    !isInLead(sentence, clause, guess) &&
+    !describesOther(sentence, clause, guess) &&
+    !trailsStatement(sentence, clause, guess) &&
+    !(isWord(guess, 'may', 'might', 'should', 'could') && leadsToRelative(sentence, clause, guess))
+  );
+}
