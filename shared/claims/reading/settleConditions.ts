@@ -1,0 +1,81 @@
+import { speaksOfAnyWindow } from './anyWindow.ts';
+import type { Carry } from './carry.ts';
+import { type ConditionsDraft, draftOf, name } from './conditionsDraft.ts';
+import { type Item, isWord } from './items.ts';
+import { takeNamed } from './namedConditions.ts';
+import { speaksOfUpdate } from './past.ts';
+import type { Scene } from './scene.ts';
+import { windowOfList } from './screenShare.ts';
+import { seatOf } from './seat.ts';
+import { settleStage } from './settleStage.ts';
+import { unkeptSettingAt } from './unkeptSetting.ts';
+import { splitVariant } from './variant.ts';
+
+/** "The Plain manages 412 nits in the same window": the one of the sentence before. */
+function namesSameWindow(items: readonly Item[]): boolean {
+  return items.some((item, at) => isWord(item, 'same') && isWord(items[at + 1], 'window', 'patch', 'box'));
+}
+
+/** The window that a question or the sentence before left to this one, in % of the screen. */
+function takeWindowBefore({ scene, conditions, origin }: ConditionsDraft): undefined {
+  if (scene.index > 0) return;
+  const same = namesSameWindow(scene.items) ? scene.carry.said?.window : undefined;
+  const window = same ?? scene.carry.window;
+  if (window === undefined) return;
+  conditions.window = window;
+  origin.window = 'named';
+}
+
+/** The setting that the clause names, or that its sentence begins with: "With eco mode on, the lag is 84 ms". */
+function settingOf({ sentence, items }: Scene): Item | undefined {
+  for (const item of items) {
+    const setting = unkeptSettingAt(sentence, item.index);
+    if (setting) return setting;
+  }
+  return unkeptSettingAt(sentence, 0);
+}
+
+/** The set, or its other size, that the clause is about, and what of the conditions is only this review's own set's. */
+function takeUnit({ scene, conditions, origin }: ConditionsDraft): undefined {
+  const { unit, inches } = splitVariant(scene.unit);
+  if (inches !== undefined) {
+    conditions.variantInches = inches;
+    origin.variantInches = 'named';
+  }
+  if (unit === undefined || unit === scene.context.own) return;
+  conditions.unit = unit;
+  origin.unit = scene.units.some((mention) => mention.role === 'subject') ? 'named' : 'carried';
+  if (origin.firmware === 'carried') delete conditions.firmware;
+  if (conditions.before === 'update' && !speaksOfUpdate(scene.items)) delete conditions.before;
+}
+
+/**
+ * Reads the conditions that a clause names, over those that are carried.
+ * @returns what lasts to the paragraph's end
+ */
+export function settleConditions(scene: Scene): Carry['paragraph'] {
+  const draft = draftOf(scene);
+  const { conditions, origin, named } = draft;
+  // A mode that no run knows lasts to the sentence's end.
+  scene.unknownMode = scene.previous?.unknownMode;
+  takeWindowBefore(draft);
+  takeNamed(draft);
+  const setting = settingOf(scene);
+  if (setting) conditions.unmatched ??= `with its ${setting.text} so set`;
+  if (scene.unknownMode !== undefined) conditions.unmatched ??= `in a mode called “${scene.unknownMode}”`;
+  for (const axis of scene.axes) {
+    if (axis.kind !== 'angle') continue;
+    const angle = axis.at ?? seatOf(scene, axis);
+    if (angle !== undefined) name(draft, 'angle', angle, axis.items[0]!);
+  }
+  const window = windowOfList(scene);
+  if (window) name(draft, 'window', window.number!.x, window);
+  settleStage(draft);
+  if (origin.window === 'carried' && speaksOfAnyWindow(scene.items)) {
+    delete conditions.window;
+    delete origin.window;
+  }
+  takeUnit(draft);
+  scene.conditions = conditions;
+  return named;
+}
