@@ -1,7 +1,9 @@
+import type { Check } from '../../contract/check.ts';
 import { carriedConcept } from './carry.ts';
 import { type Item, isWord, keyOf, meaningOf, type NumberPhrase } from './items.ts';
 import type { unitWords } from './lexicon/grammar.ts';
 import { countsThings } from './plainTalk.ts';
+import { quantityById } from './quantity.ts';
 import type { Scene } from './scene.ts';
 
 type UnitWord = (typeof unitWords)[string];
@@ -100,30 +102,29 @@ function isLightAgain({ items, previous, sentence }: Scene, item: Item): boolean
   );
 }
 
-/** "Orrinvale quotes 16 ms of lag; our box said 19.3": measured in the unit of the maker's number. */
-function takeUnitClaimed({ items, previous, sentence }: Scene, item: Item): undefined {
-  const claimed = previous?.said?.some((check) => check.kind === 'fact' && check.by === 'maker');
+const finding = [
+  ...['measured', 'recorded', 'said', 'says', 'reads', 'read', 'shows', 'showed', 'found', 'got', 'clocked'],
+];
+
+/** Was a maker's number quoted in the sentence before the clause, or in the sentence before it and nothing else? */
+function isClaimedBefore({ previous, carry }: Scene): boolean {
+  const isQuoted = (check: Check | undefined) => check?.kind === 'fact' && check.by === 'maker';
+  for (let before = previous; before; before = before.previous) if (before.said?.some(isQuoted)) return true;
+  return previous === null && isQuoted(carry.statement?.check);
+}
+
+/** "Orrinvale quotes 16 ms of lag; our box said 19.3", "It claims 95 % of P3. I got 97.": in the unit of the maker's number. */
+function takeUnitClaimed(scene: Scene, item: Item): undefined {
+  const { items, sentence } = scene;
+  const { claimed } = scene.carry;
   const isLast = (sentence[item.index + 1]?.type ?? 'mark') === 'mark';
   const hedged = keyOf(sentence[item.index - 1], 'hedge') !== undefined;
-  const says = isWord(
-    sentence[hedged ? item.index - 2 : item.index - 1],
-    'measured',
-    'recorded',
-    'said',
-    'says',
-    'reads',
-    'read',
-    'shows',
-    'showed',
-    'found',
-    'got',
-  );
-  const promised = previous?.items.find(({ number }) =>
-    ['time', 'power', 'noise', 'luminance', 'temperature', 'ratio'].includes(number?.dimension ?? ''),
-  )?.number;
-  if (!claimed || !isLast || !says || !promised || items.some((word) => keyOf(word, 'concept'))) return;
-  const { dimension, unit, factor } = promised;
-  Object.assign(item.number!, { dimension, unit, factor });
+  const says = isWord(sentence[hedged ? item.index - 2 : item.index - 1], ...finding);
+  if (!claimed || claimed.key.startsWith('fact:') || !isLast || !says || !isClaimedBefore(scene)) return;
+  if (items.some((word) => keyOf(word, 'concept'))) return;
+  const { dimension, unit } = quantityById(claimed.key);
+  if (['time', 'power', 'noise', 'luminance', 'temperature', 'ratio', 'percent'].includes(dimension))
+    Object.assign(item.number!, { dimension, unit, factor: 1 });
 }
 
 /** "A warranty of just 12 months, when both rivals give you 24": months again. */

@@ -59,7 +59,7 @@ export function countsThings(noun: Item | undefined): boolean {
     noun?.type === 'word' &&
     noun.meanings.length === 0 &&
     (/[a-z]{3}s$/.test(noun.text) || isWord(noun, 'people', 'children', 'foot', 'halves', 'men', 'women')) &&
-    !/^(?:ports?|inputs?|sockets?|outputs?|connectors?|levels?|steps?|patches|zones?|speakers?|tuners?|watts?|fifths|tenths|sixths|eighths|ninths|modes?|presets?|stops?|times)$/.test(
+    !/^(?:theirs|hers|ours|yours|ports?|inputs?|sockets?|outputs?|connectors?|levels?|steps?|patches|zones?|speakers?|tuners?|watts?|fifths|tenths|sixths|eighths|ninths|modes?|presets?|stops?|times)$/.test(
       noun.text,
     )
   );

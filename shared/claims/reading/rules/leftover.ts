@@ -57,6 +57,14 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
       );
       continue;
     }
+    const unchanged = isUnchanged(scene, item) ? firstWith(scene, 'concept') : undefined;
+    if (unchanged) {
+      refuse(findings, scene, 'leftover', 'the words say that nothing has changed, and give no number', [
+        unchanged,
+        item,
+      ]);
+      continue;
+    }
     if (isLimitOfOther(scene, item)) {
       const rest = scene.items.filter(({ index, type }) => index > item.index && type !== 'mark');
       refuse(findings, scene, 'leftover', 'the words do not say at which levels', [item, ...rest]);
@@ -116,6 +124,16 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     )
       refuse(findings, scene, 'leftover', 'no rule reads this comparison', [item]);
   }
+}
+
+/** "After adjustment its peak stays exactly where it was": that nothing has changed, and no number says how much of it. */
+function isUnchanged({ items }: Scene, item: Item): boolean {
+  const at = items.indexOf(item);
+  const isWhere =
+    isWord(item, 'where', 'as') &&
+    isWord(items[at + 1], 'it', 'they') &&
+    isWord(items[at + 2], 'was', 'were');
+  return isWhere && (items[at + 3]?.type ?? 'mark') === 'mark' && at > 0;
 }
 
 /** "The Hearth has its largest error at 80 %": where no rule has made anything of the clause. */
