@@ -23,6 +23,9 @@ export function usableMeanings(
   const fits = (meaning: Meaning): boolean => {
     // "It is to be recommended" names no award.
     if (meaning.kind === 'concept' && meaning.data === 'name' && !capital) return false;
+    // "Neither rival is as even" compares; "even so" does not.
+    if (meaning.kind === 'equative' && tokens[at]!.text === 'even' && tokens[at - 1]?.text !== 'as')
+      return false;
     // "Its pale cyan": which cyan, and not that it is pale.
     if (meaning.kind === 'direction' && length === 1 && describesHue(tokens, at)) return false;
     if (meaning.kind === 'measure') return unitsOfLabel(tokens, at, length);

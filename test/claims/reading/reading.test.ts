@@ -2,6 +2,7 @@ import { describe, expect, it, test } from 'vitest';
 import { plainTextOfMarkdown } from '../../../shared/article/plainText.ts';
 import { createReadingMemo, readArticle } from '../../../shared/claims/reading/index.ts';
 import { context, proposalText, read } from './context.ts';
+import { amongThree } from './sentences/amongThree.ts';
 import { sentences } from './sentences.ts';
 
 const says = (markdown: string) => read(markdown).map(proposalText);
@@ -69,6 +70,13 @@ describe('the twelve sentences of the design', () => {
   it('offers the other diagram of a coverage that names none', () => {
     const [claim] = read('It covers 98% of P3.');
     expect(claim?.check).toMatchObject({ kind: 'value', operand: { others: ['coverage.p3.uv'] } });
+  });
+});
+
+describe('a review that compares three sets', () => {
+  const against = ['veltrane-plain-50', 'nocthale-umbra-55'];
+  test.each(amongThree.map((row) => [...row] as [string, ...string[]]))('%s', (sentence, ...expected) => {
+    expect(read(sentence, { against }).map(proposalText)).toEqual(expected);
   });
 });
 

@@ -1,6 +1,8 @@
+import { acrossAsides } from './sentences/acrossAsides.ts';
 import { asides } from './sentences/asides.ts';
 import { asSpoken } from './sentences/asSpoken.ts';
 import { changes } from './sentences/changes.ts';
+import { comparedByNumber } from './sentences/comparedByNumber.ts';
 import { comparedWithBefore } from './sentences/comparedWithBefore.ts';
 import { comparisons } from './sentences/comparisons.ts';
 import { conversation } from './sentences/conversation.ts';
@@ -11,6 +13,7 @@ import { distances } from './sentences/distances.ts';
 import { echoes } from './sentences/echoes.ts';
 import { facts } from './sentences/facts.ts';
 import { groups } from './sentences/groups.ts';
+import { joined } from './sentences/joined.ts';
 import { labReport } from './sentences/labReport.ts';
 import { leftOut } from './sentences/leftOut.ts';
 import { leftToGuess } from './sentences/leftToGuess.ts';
@@ -28,17 +31,21 @@ import { ports } from './sentences/ports.ts';
 import { prices } from './sentences/prices.ts';
 import { promises } from './sentences/promises.ts';
 import { ranked } from './sentences/ranked.ts';
+import { requests } from './sentences/requests.ts';
 import type { SentenceRow } from './sentences/row.ts';
 import { scores } from './sentences/scores.ts';
 import { settings } from './sentences/settings.ts';
 import { silent } from './sentences/silent.ts';
 import { states } from './sentences/states.ts';
 import { takenUp } from './sentences/takenUp.ts';
+import { tints } from './sentences/tints.ts';
 import { unproven } from './sentences/unproven.ts';
 import { valuesOfColour } from './sentences/valuesOfColour.ts';
 import { valuesOfLight } from './sentences/valuesOfLight.ts';
 import { valuesOverScreen } from './sentences/valuesOverScreen.ts';
 import { valuesOverTime } from './sentences/valuesOverTime.ts';
+import { verbFirst } from './sentences/verbFirst.ts';
+import { whoseShare } from './sentences/whoseShare.ts';
 
 /**
  * Sentences of reviews in many phrasings → what each says, by what the first of its claims is (`sentences/`). A sentence
@@ -46,13 +53,20 @@ import { valuesOverTime } from './sentences/valuesOverTime.ts';
  */
 export const sentences: readonly SentenceRow[] = [
   ...comparisons,
+  ...comparedByNumber,
   ...asSpoken,
   ...asides,
+  ...whoseShare,
+  ...verbFirst,
+  ...requests,
+  ...joined,
+  ...acrossAsides,
   ...changes,
   ...comparedWithBefore,
   ...conversation,
   ...denied,
   ...directions,
+  ...tints,
   ...disowned,
   ...distances,
   ...promises,

@@ -249,7 +249,7 @@ export const equativeWords: Readonly<
   tall: { phrases: `tall`, concept: 'fact:height', direction: 'higher' },
   heavy: { phrases: `heavy`, concept: 'fact:weight', direction: 'higher' },
   many: { phrases: `many`, concept: '', direction: 'higher' },
-  even: { phrases: `evenly lit; uniform`, concept: 'uniformity', direction: 'lower' },
+  even: { phrases: `evenly lit; uniform; even`, concept: 'uniformity', direction: 'lower' },
 };
 
 /** One set before or behind another, without a number: by what is better of the quantity. */

@@ -1,6 +1,6 @@
 import type { SentenceRow } from './row.ts';
 
-/** Sentences that compare sets, modes or states. */
+/** Sentences that compare sets, modes or states, and give no number for how far they are apart. */
 export const comparisons: readonly SentenceRow[] = [
   ['It is the brightest set we have tested this year.', 'order peak max higher best in 2026'],
   ['It is the second-cheapest set we have measured.', 'order fact.price lower position 2'],
@@ -21,37 +21,8 @@ export const comparisons: readonly SentenceRow[] = [
     'order peak max higher ahead of tamarick-crest-55',
   ],
   ['The Kasulind is brighter.', 'order peak max {kasulind} higher ahead of orrinvale-hearth-55'],
-  ['The Veltrane costs £260 less.', 'difference fact.price : fact.price {veltrane} = 260 [260, 260]'],
-  ['It is £260 dearer than the Tamarick.', 'difference fact.price : fact.price {tamarick} = 260 [260, 260]'],
-  ['It is 30 % brighter than the Tamarick.', 'ratio peak max : peak max {tamarick} = 1.3 [1.295, 1.305]'],
-  ['Its peak is 1.3 times that of the Tamarick.', 'ratio peak max : peak max {tamarick} = 1.3 [1.25, 1.35]'],
-  ['It is twice as bright as the Veltrane.', 'ratio peak max : peak max {veltrane} = 2 [1.8, 2.2]'],
-  [
-    'Contrast is half that of the Kasulind.',
-    'ratio contrast.native : contrast.native {kasulind} = 0.5 [0.45, 0.55]',
-  ],
   ["Its contrast matches the Kasulind's.", 'order contrast.native higher matches of kasulind-vane-50'],
   ['It is as bright as the Kasulind.', 'order peak max higher matches of kasulind-vane-50'],
-  [
-    'It covers 5 points more of P3 than the Tamarick.',
-    'difference coverage.p3.xy : coverage.p3.xy {tamarick} = 5 [4.5, 5.5]',
-  ],
-  [
-    'Compared with the Tamarick, it is a third dearer.',
-    'ratio fact.price : fact.price {tamarick} = 1.33333 [1.3, 1.36667]',
-  ],
-  ['It is nearly twice as bright as the Veltrane.', 'ratio peak max : peak max {veltrane} = 2 [1.8, 2)'],
-  [
-    'It offers almost double the contrast of the Kasulind.',
-    'ratio contrast.native : contrast.native {kasulind} = 2 [1.8, 2)',
-  ],
-  ['Its black level is half that of the Tamarick.', 'ratio black : black {tamarick} = 0.5 [0.45, 0.55]'],
-  [
-    "Peak luminance is 171 nits higher than the Tamarick's.",
-    'difference peak max : peak max {tamarick} = 171 [170.5, 171.5]',
-  ],
-  ['It uses 20 W less than the Tamarick.', 'difference power.calm {tamarick} : power.calm = 20 [19.5, 20.5]'],
-  ["Input lag is 5 ms lower than the Kasulind's.", 'difference lag {kasulind} : lag = 5 [4.5, 5.5]'],
   [
     'The Kasulind is cheaper, but dimmer.',
     'order fact.price {kasulind} lower ahead of orrinvale-hearth-55',
@@ -82,7 +53,6 @@ export const comparisons: readonly SentenceRow[] = [
   ['It has a lower black level than the Tamarick.', 'order black lower ahead of tamarick-crest-55'],
   ['It is less expensive than the Nocthale.', 'order fact.price lower ahead of nocthale-umbra-55'],
   ['The Nocthale costs more.', 'order fact.price {nocthale} higher ahead of orrinvale-hearth-55'],
-  ['The Nocthale is 10 % brighter.', 'ratio peak max {nocthale} : peak max = 1.1 [1.095, 1.105]'],
   [
     'The Hearth is brighter than both the Kasulind and the Tamarick.',
     'order peak max higher ahead of kasulind-vane-50 tamarick-crest-55',
@@ -90,47 +60,15 @@ export const comparisons: readonly SentenceRow[] = [
   ['It is not the brightest set we have tested.', 'not order peak max higher best'],
   ['No set has been brighter this year.', 'order peak max higher best in 2026'],
   ["The input lag is shorter than the Veltrane's.", 'order lag lower ahead of veltrane-plain-50'],
-  ['It is quicker than the Veltrane by 5 ms.', 'difference lag {veltrane} : lag = 5 [4.5, 5.5]'],
-  [
-    "Its peak is 80 % higher than the Veltrane's.",
-    'ratio peak max : peak max {veltrane} = 1.8 [1.795, 1.805]',
-  ],
-  [
-    "It reaches 1.8 times the Veltrane's peak luminance.",
-    'ratio peak max : peak max {veltrane} = 1.8 [1.75, 1.85]',
-  ],
-  ['It is half as dear as the Nocthale.', 'ratio fact.price : fact.price {nocthale} = 0.5 [0.45, 0.55]'],
-  [
-    'It costs a quarter more than the Tamarick.',
-    'ratio fact.price : fact.price {tamarick} = 1.25 [1.225, 1.275]',
-  ],
-  [
-    'It is 12 mm thinner than the Kasulind.',
-    'difference fact.depth {kasulind} : fact.depth = 12 [11.5, 12.5]',
-  ],
-  [
-    'Contrast is almost twice that of the Kasulind.',
-    'ratio contrast.native : contrast.native {kasulind} = 2 [1.8, 2)',
-  ],
   ["It isn't brighter than the Kasulind.", 'not order peak max higher ahead of kasulind-vane-50'],
   ['It is not quite as bright as the Kasulind.', 'order peak max higher behind of kasulind-vane-50'],
   ["It can't match the Nocthale's peak.", 'order peak max higher behind of nocthale-umbra-55'],
   ['It is barely brighter than the Kasulind.', 'order peak max higher ahead of kasulind-vane-50'],
   ['It is slightly brighter than the Kasulind.', 'order peak max higher ahead of kasulind-vane-50'],
-  ["It's more than twice as bright as the Veltrane.", 'ratio peak max : peak max {veltrane} > 2'],
-  ['It is less than half the price of the Nocthale.', 'ratio fact.price : fact.price {nocthale} < 0.5'],
   ['It covers more of P3 than the Tamarick.', 'order coverage.p3.xy higher ahead of tamarick-crest-55'],
   [
     "Its P3 coverage is higher than the Tamarick's.",
     'order coverage.p3.xy higher ahead of tamarick-crest-55',
-  ],
-  [
-    "P3 coverage is 3 points lower than the Tamarick's.",
-    'difference coverage.p3.xy {tamarick} : coverage.p3.xy = 3 [2.5, 3.5]',
-  ],
-  [
-    'The 65-inch Hearth costs £260 more.',
-    'difference fact.price {variantInches 65} : fact.price = 260 [260, 260]',
   ],
   ['The second lowest price in the test.', 'order fact.price lower position 2'],
   ['Its blacks are deeper than those of the Veltrane.', 'order black lower ahead of veltrane-plain-50'],
@@ -150,25 +88,8 @@ export const comparisons: readonly SentenceRow[] = [
   ['It wins on price.', 'unproven'],
   ['Its peak exceeds that of the Kasulind.', 'order peak max higher ahead of kasulind-vane-50'],
   ["Its blacks are less deep than the Kasulind's.", 'order black higher ahead of kasulind-vane-50'],
-  ["Its blacks are twice as deep as the Kasulind's.", 'ratio black {kasulind} : black = 2 [1.8, 2.2]'],
-  ['It is twice as fast as the Kasulind.', 'ratio lag {kasulind} : lag = 2 [1.8, 2.2]'],
   ["The Kasulind's blacks are brighter.", 'order black {kasulind} higher ahead of orrinvale-hearth-55'],
   ['It is taller than the Kasulind.', 'order fact.height higher ahead of kasulind-vane-50'],
-  [
-    'The chequerboard contrast is a third of the native contrast.',
-    'ratio contrast.chequer : contrast.native = 0.333333 [0.3, 0.366667]',
-  ],
-  [
-    'Its native contrast is 3.2 times the chequerboard contrast.',
-    'ratio contrast.native : contrast.chequer = 3.2 [3.15, 3.25]',
-  ],
-  ['HDR needs twice the power of SDR.', 'ratio power.hdr-calm : power.calm = 2 [1.8, 2.2]'],
-  ['In HDR it draws 50% more power than in SDR.', 'ratio power.hdr-calm : power.calm = 1.5 [1.495, 1.505]'],
-  ['It uses twice as much power in HDR as in SDR.', 'ratio power.hdr-calm : power.calm = 2 [1.8, 2.2]'],
-  ['HDR highlights reach three times the luminance of SDR white.', 'ratio peak max : white = 3 [2.5, 3.5]'],
-  ['In HDR it is three times as bright as in SDR.', 'ratio peak max : white = 3 [2.5, 3.5]'],
-  ['Sustained luminance is half of the peak.', 'ratio peak.sustained max : peak max = 0.5 [0.45, 0.55]'],
-  ['SDR takes a third less power than HDR.', 'ratio power.calm : power.hdr-calm = 0.666667 [0.633333, 0.7]'],
   [
     'The Kasulind is slower still at 24.6 ms.',
     'order lag {kasulind} higher ahead of orrinvale-hearth-55',
@@ -181,7 +102,6 @@ export const comparisons: readonly SentenceRow[] = [
     'From 30 degrees above, 55% of the luminance is left.',
     'value angle.vertical.luminance at 30 {angle 30, plane vertical} = 55 [54.5, 55.5]',
   ],
-  ['The Kasulind beats it by 30 nits.', 'difference peak max {kasulind} : peak max = 30 [29.25, 30.75]'],
   ['Neither the average nor the maximum exceeds 3.', 'bound grey.de2000 max <= 3'],
   ['Adjusting costs 26 nits of white.', 'unproven'],
   ['Its remote looks as though it came with a cheaper set.', 'unproven'],
@@ -205,27 +125,9 @@ export const comparisons: readonly SentenceRow[] = [
     'value peak at 10 {nocthale, stage as-delivered, window 10} = 905 [904.5, 905.5]',
   ],
   [
-    "Its contrast is little more than a third of the Kasulind's.",
-    'ratio contrast.native : contrast.native {kasulind} = 0.333333 (0.333333, 0.35]',
-  ],
-  [
-    'It is 12 % brighter than the Plain in a 10 % window but 8 % dimmer full screen.',
-    'ratio peak at 10 {window 10} : peak at 10 {veltrane, window 10} = 1.12 [1.115, 1.125]',
-    'ratio peak at 100 {window 100} : peak at 100 {veltrane, window 100} = 0.92 [0.915, 0.925]',
-  ],
-  [
     'The Hearth is not as bright as the Umbra, but brighter than the Plain.',
     'order peak max higher behind of nocthale-umbra-55',
     'order peak max higher ahead of veltrane-plain-50',
-  ],
-  [
-    'The Umbra is slimmer by 14 mm, while the Plain is thicker by 12.',
-    'difference fact.depth : fact.depth {nocthale} = 14 [13.5, 14.5]',
-    'difference fact.depth {veltrane} : fact.depth = 12 [11.5, 12.5]',
-  ],
-  [
-    'Peak luminance is more than a third above what the Umbra gives.',
-    'ratio peak max : peak max {nocthale} > 1.33333',
   ],
   [
     'The Plain has deeper blacks but less light: 0.02 against 0.044 nits, 571 against 742.',
@@ -236,14 +138,6 @@ export const comparisons: readonly SentenceRow[] = [
     'unproven',
   ],
   ['The Hearth has the most accurate grey of the three, too.', 'order grey.de2000 average lower best'],
-  [
-    'The Plain is twice as bright at its peak, but the Hearth keeps its light up better over time.',
-    'ratio peak max {veltrane} : peak max = 2 [1.8, 2.2]',
-  ],
-  [
-    'In SDR the Plain drinks 12W more than the Hearth.',
-    'difference power.sdr {signal SDR, veltrane} : power.sdr {signal SDR} = 12 [11.5, 12.5]',
-  ],
   [
     'It also holds on to its peak better than the Plain in a 10% window, so the long desert scene never felt dull.',
     'order peak.hold at 10 {window 10} higher ahead of veltrane-plain-50',
@@ -287,11 +181,6 @@ export const comparisons: readonly SentenceRow[] = [
     'order coverage.p3.xy lower ahead of veltrane-plain-50',
   ],
   [
-    'Against the Plain, though, the Hearth is about 50 % brighter for 25 % more money.',
-    'ratio peak max : peak max {veltrane} = 1.5 [1.475, 1.525]',
-    'ratio fact.price : fact.price {veltrane} = 1.25 [1.245, 1.255]',
-  ],
-  [
     'White varies by 4.2 %, which I could not see, and at 19 dB(A) it is the quietest of the three.',
     'value uniformity.white = 4.2 [4.15, 4.25]',
     'value noise = 19 [18.5, 19.5]',
@@ -302,10 +191,6 @@ export const comparisons: readonly SentenceRow[] = [
   [
     'The Hearth has the best contrast of the three, the Plain the worst.',
     'order contrast.native higher best',
-  ],
-  [
-    "Its pixels answer a millisecond sooner than the Plain's.",
-    'difference response {veltrane} : response = 1 [0.5, 1.5]',
   ],
   ['On a chequerboard it is ahead of both of them.', 'unproven'],
   [
@@ -361,11 +246,6 @@ export const comparisons: readonly SentenceRow[] = [
     'value contrast.native = 2358 [2357.5, 2358.5]',
     'ratio contrast.native : contrast.native {veltrane} = 2 [1.8, 2)',
   ],
-  [
-    'In lag the Plain beats the Hearth by 4 ms, and the Umbra takes about two and a half times as long as the Plain.',
-    'difference lag : lag {veltrane} = 4 [3.5, 4.5]',
-    'ratio lag {nocthale} : lag {veltrane} = 2.5 [2.25, 2.75]',
-  ],
   ['The Vane tracks PQ better than the Hearth.', 'unproven'],
   [
     'In SDR the Vane tracks gray better than the Hearth.',
@@ -376,7 +256,6 @@ export const comparisons: readonly SentenceRow[] = [
     'value contrast.native = 800 [780, 820]',
     'ratio contrast.native : contrast.native {veltrane} < 0.2',
   ],
-  ["That's £1,000 on top of the Plain.", 'difference fact.price : fact.price {veltrane} = 1000 [1000, 1000]'],
   [
     'For contrast it trails the Nocthale, which is worth knowing.',
     'order contrast.native higher behind of nocthale-umbra-55',
@@ -388,37 +267,5 @@ export const comparisons: readonly SentenceRow[] = [
   [
     'It is as bright as the Kasulind, which is worth knowing.',
     'order peak max higher matches of kasulind-vane-50',
-  ],
-  [
-    'The Kasulind undercuts the Hearth by £200 and the Plain by £90.',
-    'difference fact.price : fact.price {kasulind} = 200 [200, 200]',
-    'difference fact.price {veltrane} : fact.price {kasulind} = 90 [90, 90]',
-  ],
-  [
-    'The Hearth costs £839, which is to say that it undercuts the Kasulind by exactly £90 and the Umbra by £160, and so becomes the cheapest of the three.',
-    'fact price = 839',
-    'difference fact.price {kasulind} : fact.price = 90 [90, 90]',
-    'difference fact.price {nocthale} : fact.price = 160 [160, 160]',
-    'order fact.price lower best',
-  ],
-  [
-    'It beats the Kasulind by 100 nits and the Plain by 330.',
-    'difference peak max : peak max {kasulind} = 100 [97.5, 102.5]',
-    'difference peak max : peak max {veltrane} = 330 [325, 335]',
-  ],
-  [
-    'It outshines the Plain by a third and the Umbra by half.',
-    'ratio peak max : peak max {veltrane} = 1.33333 [1.3, 1.36667]',
-  ],
-  [
-    'It undercuts the Plain by £90, the Umbra by £160 and the Kasulind by £200.',
-    'difference fact.price {veltrane} : fact.price = 90 [90, 90]',
-    'difference fact.price {nocthale} : fact.price = 160 [160, 160]',
-    'difference fact.price {kasulind} : fact.price = 200 [200, 200]',
-  ],
-  [
-    'It trails the Umbra by 200 nits and the Vane by about 50 nits.',
-    'difference peak max {nocthale} : peak max = 200 [195, 205]',
-    'difference peak max {kasulind} : peak max = 50 [47.5, 52.5]',
   ],
 ];

@@ -35,25 +35,9 @@ export const conversation: readonly SentenceRow[] = [
     'fact price = 579 {veltrane}',
   ],
   ['Who needs the Plain? It weighs 15 kg.', 'fact weight = 15'],
-  ['That makes the Hearth second of the three for peak brightness.', 'unproven'],
   [
     'Gamers may sniff at the lag of the Hearth, 9.6 ms, although the rest of us have slower thumbs.',
     'value lag = 9.6 [9.55, 9.65]',
-  ],
-  [
-    'Orrinvale promises 650 nits, and the TV blows right past that.',
-    'fact peak = 650 by maker',
-    'bound peak max >= 650',
-  ],
-  ['In a night scene you get clearly crushed near-black detail.', 'observed near-black 2–4'],
-  [
-    'It follows PQ and clips from 80 per cent stimulus, with the abruptness of a bus running out of road.',
-    'direction eotf.error average {signal HDR10} on-target',
-    'direction eotf.rolloff clips from 80',
-  ],
-  [
-    'The cause isn’t hard to find, for the upper half of the scale wears an obvious blue tint.',
-    'direction grey.tint average ≥50 ≤100 blue obvious',
   ],
   [
     'Gamers should note a lag of 19.5ms, although Orrinvale quotes 16.',
@@ -64,14 +48,6 @@ export const conversation: readonly SentenceRow[] = [
     'Its white uniformity beats the Plain’s, if that’s any comfort.',
     'order uniformity.white {level white} lower ahead of veltrane-plain-50',
   ],
-  [
-    'Its gamma averages 2.20, and the Plain’s, at 2.38, is written for people who draw the curtains.',
-    'value gamma.average = 2.2 [2.195, 2.205]',
-    'value gamma.average {veltrane} = 2.38 [2.375, 2.385]',
-  ],
-  [
-    'Its warranty runs to 12 months, a third of what Veltrane gives its customers.',
-    'fact warranty = 12',
-    'ratio fact.warranty : fact.warranty {veltrane} = 0.333333 [0.3, 0.366667]',
-  ],
+  ['Those with longer walls may have the 65-inch Hearth for £1,299.', 'fact price = 1299 {variantInches 65}'],
+  ['The television cannot be blamed, since its lag is 9.1 ms.', 'value lag = 9.1 [9.05, 9.15]'],
 ];

@@ -258,4 +258,18 @@ export const levels: readonly SentenceRow[] = [
   ['Only the brightest step is past 3.', 'unproven'],
   ['Somewhere between 60 and 70 % errors become visible.', 'unproven'],
   ['From the bottom of the scale to the top the error stays under 3.', 'bound grey.de2000 max < 3'],
+  [
+    'The greys miss by 5.3 on average and by 8.0 at full white.',
+    'value grey.de2000 average = 5.3 [5.25, 5.35]',
+    'unproven',
+  ],
+  [
+    'The greys miss by 5.3 on average and 8.0 at full white.',
+    'value grey.de2000 average = 5.3 [5.25, 5.35]',
+    'unproven',
+  ],
+  [
+    'The saturation sweeps, which step each hue from pastel to pure, show that its blues are undersaturated.',
+    'direction sweep.blue.saturation average under',
+  ],
 ];

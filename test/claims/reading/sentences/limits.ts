@@ -279,4 +279,24 @@ export const limits: readonly SentenceRow[] = [
   ['Gamma stays within 0.05 of 2.2.', 'bound gamma.average >= 2.15 and gamma.average <= 2.25'],
   ['HDR highlights above 800 nits are clipped.', 'unproven', 'direction eotf.rolloff clips'],
   ['The window dims by a fifth within two minutes.', 'value peak.hold max = 80 [78, 82]'],
+  [
+    'It passes 3 from 50 per cent grey upwards and 5 from 70 per cent upwards.',
+    'onset grey.de2000 over 3 from 50 included',
+    'onset grey.de2000 over 5 from 70 included',
+  ],
+  [
+    "The error passes 3 from 70 percent gray on up, and the Plain's does so from 60 percent.",
+    'onset grey.de2000 over 3 from 70 included',
+    'onset grey.de2000 {veltrane} over 3 from 60 included',
+  ],
+  [
+    "The error passes 3 from 70 percent, and the Plain's does from 60 percent.",
+    'onset grey.de2000 over 3 from 70 included',
+    'onset grey.de2000 {veltrane} over 3 from 60 included',
+  ],
+  [
+    "The error is visible from 60 percent, and the Plain's is from 50 percent.",
+    'onset grey.de2000 over 3 from 60 included',
+    'onset grey.de2000 {veltrane} over 3 from 50 included',
+  ],
 ];

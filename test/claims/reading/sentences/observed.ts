@@ -202,4 +202,27 @@ export const observed: readonly SentenceRow[] = [
     'observed blooming 3–4 {unmatched}',
   ],
   ['You see blooming only from an angle.', 'observed blooming 1–4 {unmatched}'],
+  [
+    'From straight ahead the Plain shows none, while blooming on the Umbra is distracting.',
+    'observed blooming 3–4 {angle 0, nocthale}',
+  ],
+  ['In a night scene you get clearly crushed near-black detail.', 'observed near-black 2–4'],
+  [
+    'I saw no blooming round white text, nor does any appear from 45 degrees to the side.',
+    'observed blooming 0–0',
+    'observed blooming 0–0 {angle 45}',
+  ],
+  ['Blooming? It is clearly visible around white text.', 'observed blooming 2–4'],
+  [
+    "Blooming? Yep. In a dark room, dead center, it's clearly visible around white text.",
+    'observed blooming 2–4 {room dark}',
+  ],
+  ['Blooming? Yep. It is clearly visible around white text.', 'observed blooming 2–4'],
+  ['Blooming? Yes. It is clearly visible.', 'observed blooming 2–4'],
+  [
+    'Blooming is the glow that leaks around white titles. Sitting straight on in a dark room, you won’t see it unless you go looking for it.',
+    'observed blooming 0–1 {angle 0, room dark}',
+  ],
+  ['Blooming is the glow that leaks around white titles on a dark screen.'],
+  ['Nor does any blooming appear from 45 degrees to the side.', 'observed blooming 0–0 {angle 45}'],
 ];

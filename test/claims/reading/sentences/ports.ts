@@ -114,4 +114,14 @@ export const ports: readonly SentenceRow[] = [
   ['Only two of its four HDMI ports handle 144 Hz.', 'fact hdmi.count = 4', 'unproven'],
   ['HDMI 2.1 is on all four inputs.', 'fact hdmi.count.2.1 = 4'],
   ['It offers HDMI 2.1 on two of its four inputs.', 'fact hdmi.count.2.1 = 2'],
+  [
+    'Around back, the Hearth gives you three HDMI inputs, plus two USB ports for the thumb drives people insist on handing me.',
+    'fact hdmi.count = 3',
+    'fact usb.count = 2',
+  ],
+  [
+    'The Hearth gives you three HDMI inputs, plus two USB ports.',
+    'fact hdmi.count = 3',
+    'fact usb.count = 2',
+  ],
 ];

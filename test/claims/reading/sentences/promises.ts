@@ -85,4 +85,25 @@ export const promises: readonly SentenceRow[] = [
     'The average greyscale error is 3.4, a figure the engineer received like a man told that the bar has closed.',
     'value grey.de2000 average = 3.4 [3.35, 3.45]',
   ],
+  [
+    'Orrinvale promises 650 nits, and the TV blows right past that.',
+    'fact peak = 650 by maker',
+    'bound peak max >= 650',
+  ],
+  [
+    'Orrinvale claims 95 percent of P3, and it delivers: I got 97.',
+    'fact coverage.p3.xy = 95 by maker',
+    'bound coverage.p3.xy >= 95',
+    'value coverage.p3.xy = 97 [96.5, 97.5]',
+  ],
+  [
+    'Orrinvale claims 95 percent of P3. I got 97.',
+    'fact coverage.p3.xy = 95 by maker',
+    'value coverage.p3.xy = 97 [96.5, 97.5]',
+  ],
+  [
+    'Tamarick promises 650 nits, and it sails straight past that.',
+    'fact peak = 650 by maker {tamarick}',
+    'bound peak max {tamarick} >= 650',
+  ],
 ];

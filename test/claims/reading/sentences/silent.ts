@@ -85,4 +85,10 @@ export const silent: readonly SentenceRow[] = [
     'From 50 percent upwards it sits above 3, which is roughly where people begin to notice.',
     'onset grey.de2000 over 3 from 50 included',
   ],
+  ['Gone is the buttery half-light of an old melodrama.'],
+  ['Uniformity is stated as the spread between the brightest and the dimmest part of a field.'],
+  [
+    'Begin with the greys, because a television that cannot keep its greys neutral is unlikely to be kind to faces.',
+  ],
+  ['Grey comes first, always, because every colour decision sits on top of it.'],
 ];

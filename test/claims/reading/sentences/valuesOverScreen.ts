@@ -191,4 +191,14 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'value angle.luminance at 45 {angle 45} = 56 [55.5, 56.5]',
     'order angle.luminance at 45 {angle 45} lower ahead of veltrane-plain-50',
   ],
+  [
+    'White fields vary by 8 per cent, which is no worse than the Plain.',
+    'value uniformity.white = 8 [7.5, 8.5]',
+    'not order uniformity.white higher ahead of veltrane-plain-50',
+  ],
+  [
+    'A white field varies by 19 percent from its brightest patch to its dimmest.',
+    'value uniformity.white {level white} = 19 [18.5, 19.5]',
+  ],
+  ['The dimmest patch is 8 per cent darker than the brightest.', 'value uniformity.white = 8 [7.5, 8.5]'],
 ];

@@ -197,4 +197,19 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'Over minutes the Plain holds on to 97% of its 10% peak.',
     'value peak.hold at 10 {veltrane, window 10} = 97 [96.5, 97.5]',
   ],
+  ['A full white screen pulls the Hearth down to 398 nits.', 'unproven'],
+  [
+    'A full white screen drags the peak down to 398 nits.',
+    'value peak at 100 {window 100} = 398 [397.5, 398.5]',
+  ],
+  [
+    'A 10 per cent window holds 98 per cent of its peak.',
+    'value peak.hold at 10 {window 10} = 98 [97.5, 98.5]',
+  ],
+  [
+    'The Hearth gave me 567 cd/m² in a 10 % window, 434 in a 25 % one and, over the whole screen, 346.',
+    'value peak at 10 {window 10} = 567 [566.5, 567.5]',
+    'value peak at 25 {window 25} = 434 [433.5, 434.5]',
+    'value peak at 100 {window 100} = 346 [345.5, 346.5]',
+  ],
 ];
