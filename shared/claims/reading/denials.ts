@@ -62,7 +62,7 @@ export function denialProblem(
     return deniesNearerNumber(scene, own) ? 'the words leave open which number is denied' : undefined;
   const unheard = scene.items.find(
     (item) =>
-      item.index > from &&
+      (item.index > from || deniesPlace(scene, check, item, from)) &&
       item.index < to &&
       denies(item) &&
       !own.includes(item) &&
@@ -70,6 +70,17 @@ export function denialProblem(
       !affirmsDenial(scene, item, own),
   );
   return unheard && `the check does not hear “${unheard.text}”`;
+}
+
+/** "It isn't the widest of the three", "that does not put it last of the three": a place among sets, denied right before its words. */
+function deniesPlace(scene: Scene, check: Check, denial: Item, from: number): boolean {
+  if (check.kind !== 'order' || !['best', 'position'].includes(check.rank.type)) return false;
+  const between = scene.sentence.slice(denial.index + 1, from);
+  return (
+    denial.index < from &&
+    between.length <= 4 &&
+    between.every((item) => item.type !== 'mark' && item.number === undefined)
+  );
 }
 
 /** "Its lag, for reasons that were not explained to us, increases to 9.5 ms" */

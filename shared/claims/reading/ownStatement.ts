@@ -138,29 +138,28 @@ export function saysPlace(items: readonly Item[]): boolean {
   return placeBehind(items) >= 0 || placeOfAll(items) !== undefined;
 }
 
-/** "…, second of the three": nothing but a place, of what was just stated. */
+/** Words around a place that say only that it is taken, or denied. */
+const taking: readonly string[] = [
+  ...['and', 'but', 'the', 'only', 'which', 'that', 'it', 'is', 'not', "isn't", 'does', "doesn't", 'never'],
+  ...[
+    'puts',
+    'put',
+    'makes',
+    'make',
+    'leaves',
+    'leave',
+    'places',
+    'comes',
+    'come',
+    'came',
+    'finishes',
+    'finish',
+  ],
+];
+
+/** "…, second of the three", "which does not put it second of the three": nothing but a place, of what was just stated. */
 export function placeOfAll(items: readonly Item[]): Item | undefined {
-  const words = items.filter(
-    (item) =>
-      item.type !== 'mark' &&
-      !isWord(
-        item,
-        'and',
-        'the',
-        'only',
-        'which',
-        'is',
-        'puts',
-        'makes',
-        'leaves',
-        'places',
-        'it',
-        'that',
-        'comes',
-        'came',
-        'finishes',
-      ),
-  );
+  const words = items.filter((item) => item.type !== 'mark' && !isWord(item, ...taking));
   const [place, of, count, noun, more] = words;
   const isPlain = isWord(of, 'of') && count?.number?.dimension === '' && more === undefined;
   const isSets = noun === undefined || isWord(noun, 'sets', 'televisions', 'tvs', 'here');

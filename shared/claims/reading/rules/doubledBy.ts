@@ -1,11 +1,13 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { multipleWords } from '../lexicon/grammar.ts';
 import { operandOf } from '../operand.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
-import { statedMultiple } from '../stated.ts';
+import { statedMultiple, statedNumber } from '../stated.ts';
 import { otherOperand } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
+import { denialOf } from './ratioNumber.ts';
 
 const factors: Readonly<Record<string, number>> = { doubled: 2, trebled: 3, tripled: 3, quadrupled: 4 };
 /** The words that such a statement has. */
@@ -23,6 +25,12 @@ export function readDoubledBy(scene: Scene, findings: Findings): undefined {
   const isMore = isWord(items[at - 1], 'than') && isWord(items[at - 2], 'more');
   const hedge = keyOf(items[at - 1], 'hedge') === undefined ? undefined : items[at - 1];
   const words: (Item | undefined)[] = [isMore ? items[at - 2] : hedge, verb, other.item];
+  const denial = denialOf(scene, verb);
+  if (denial)
+    return refuse(findings, scene, 'ratio', 'the words leave open which side of the ratio is meant', [
+      denial,
+      ...words,
+    ]);
   const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
   if ('problem' in quantity) return refuse(findings, scene, 'ratio', quantity.problem, words);
   const a = otherOperand(scene, quantity);
@@ -37,8 +45,13 @@ export function readDoubledBy(scene: Scene, findings: Findings): undefined {
   const b = operandOf(scene, quantity, selectorOf(scene, quantity, 'value'));
   const x = factors[verb.text]!;
   if (isMore) for (const item of items.slice(at - 2, at)) scene.used.add(item);
-  const entry = { x, low: 0.9 * x, high: 1.1 * x };
-  const stated = isMore ? { x, low: x, high: x } : statedMultiple(entry, keyOf(hedge, 'hedge'), hedge?.text);
+  const hedged = hedge && { hedge: keyOf(hedge, 'hedge')!, hedgeText: hedge.text };
+  // Doubled is twice as a word, of which half, twice, a third and a quarter have a wider range (`judging.md`, "Rounding").
+  const said =
+    x === 2
+      ? statedMultiple(multipleWords.twice!, keyOf(hedge, 'hedge'), hedge?.text)
+      : statedNumber({ x, place: 1, ...hedged }, 'plain');
+  const stated = isMore ? { x, low: x, high: x } : said;
   propose(
     findings,
     scene,

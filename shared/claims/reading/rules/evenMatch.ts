@@ -12,8 +12,12 @@ function evenAt(items: readonly Item[]): Item[] | undefined {
   for (const [at, item] of items.entries()) {
     const next = items[at + 1];
     const before = isWord(items[at - 1], 'not', 'all', 'dead', 'just') ? items[at - 2] : items[at - 1];
-    if (isWord(item, 'level', 'even') && isWord(before, 'are', 'is', 'were', 'was', 'draws', 'draw', "isn't"))
-      return [item];
+    // "It is not even doubled" is no match.
+    const isLevel =
+      isWord(item, 'level') ||
+      (isWord(item, 'even') &&
+        (next === undefined || next.type === 'mark' || isWord(next, 'with', 'on', 'for', 'in', 'at')));
+    if (isLevel && isWord(before, 'are', 'is', 'were', 'was', 'draws', 'draw', "isn't")) return [item];
     if (isWord(item, 'par') && isWord(items[at - 1], 'a')) return [item];
     if (isWord(item, 'match', 'equal') && isWord(next, 'each other', 'each')) return [item, next!];
     if (isWord(item, 'neck') && isWord(items[at + 2], 'neck')) return items.slice(at, at + 3);

@@ -294,13 +294,14 @@ export function readRanks(scene: Scene, findings: Findings): undefined {
   }
 }
 
+const beforePlace = ['thus', 'therefore', 'only', 'so', 'now', 'still', 'then', 'the', 'hence', 'not'];
+
 /** "It is second of the three in peak luminance": the verb right before a place among so many. */
 function placeGiver({ items }: Scene): Item | undefined {
   return items.find((item, at) => {
     if (!isWord(item, 'is', 'was')) return false;
     let place = at + 1;
-    while (isWord(items[place], 'thus', 'therefore', 'only', 'so', 'now', 'still', 'then', 'the', 'hence'))
-      place += 1;
+    while (isWord(items[place], ...beforePlace)) place += 1;
     return (
       keyOf(items[place], 'ordinal') !== undefined &&
       isWord(items[place + 1], 'of') &&
