@@ -62,8 +62,10 @@ export function denialProblem(
     return deniesNearerNumber(scene, own) ? 'the words leave open which number is denied' : undefined;
   const unheard = scene.items.find(
     (item) =>
-      (item.index > from || deniesPlace(scene, check, item, from)) &&
-      item.index < to &&
+      (isDeniedBefore(scene, check, item, from, to) ||
+        isDeniedOfHolder(scene, check, item, to) ||
+        isDeniedBehind(scene, item, to) ||
+        (item.index > from && item.index < to)) &&
       denies(item) &&
       !own.includes(item) &&
       !isInAside(scene.sentence, item, own.findLast(({ number }) => number) ?? own.at(-1)!) &&
@@ -72,14 +74,41 @@ export function denialProblem(
   return unheard && `the check does not hear “${unheard.text}”`;
 }
 
-/** "It isn't the widest of the three", "that does not put it last of the three": a place among sets, denied right before its words. */
-function deniesPlace(scene: Scene, check: Check, denial: Item, from: number): boolean {
-  if (check.kind !== 'order' || !['best', 'position'].includes(check.rank.type)) return false;
-  const between = scene.sentence.slice(denial.index + 1, from);
+/** "A 24-month warranty is not included", "742 nits is not what it reaches": that there is so much is what is denied. */
+function isDeniedBehind({ items }: Scene, denial: Item, to: number): boolean {
+  const at = items.indexOf(denial);
+  const next = items[at + 1];
+  // "61 mm deep, feet not included": something else is not.
+  return (
+    denial.index > to &&
+    denial.index <= to + 3 &&
+    (isWord(items[at - 1], 'is', 'are', 'was', 'were') || !isWord(denial, 'not')) &&
+    isWord(next, 'included', 'possible', 'available', 'there', 'what', 'supplied', 'offered', 'reached')
+  );
+}
+
+function isPlace(check: Check): boolean {
+  return check.kind === 'order' && (check.rank.type === 'best' || check.rank.type === 'position');
+}
+
+/** "Most accurate of all is not the Hearth": the set that has the place stands behind its denial. */
+function isDeniedOfHolder({ items, units }: Scene, check: Check, denial: Item, to: number): boolean {
+  if (!isPlace(check) || denial.index < to || denial.index > to + 6) return false;
+  const behind = items.slice(items.indexOf(denial) + 1, items.indexOf(denial) + 3);
+  return units.some(({ item }) => behind.includes(item));
+}
+
+/**
+ * "It isn't the widest of the three", "that does not put it last of the three", "greys are not tinted green": denied right
+ * before its words. What stands behind a colon is told anew: "we would not call black deep: 0.08 nits".
+ */
+function isDeniedBefore({ sentence }: Scene, check: Check, denial: Item, from: number, to: number): boolean {
+  const between = sentence.slice(denial.index + 1, from);
   return (
     denial.index < from &&
-    between.length <= 4 &&
-    between.every((item) => item.type !== 'mark' && item.number === undefined)
+    between.length <= (isPlace(check) ? 4 : 1) &&
+    between.every((item) => item.type !== 'mark' && item.number === undefined) &&
+    !sentence.slice(from, to).some((item) => isWord(item, ':', ';'))
   );
 }
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { proposalText, read } from './context.ts';
+import { amongThree } from './sentences/amongThree.ts';
 import { sentences } from './sentences.ts';
 
 const says = (markdown: string) => read(markdown).map(proposalText);
@@ -82,4 +83,41 @@ test.each(joints)('two statements joined by “%s” say what each says alone', 
   }
   expect(pairs).toBeGreaterThan(500);
   expect(strayed / pairs).toBeLessThan(most);
+});
+
+/** Their "is" or "are" belongs to what stands beside the claim, which its denial leaves as it was. */
+const besideTheVerb: ReadonlySet<string> = new Set([
+  'It is a sensible-looking television built around an IPS panel.',
+  'The promised lag of 10 ms is met.',
+  'Its IPS panel is split into 32 zones.',
+  'All four HDMI inputs are version 2.1.',
+  'The average greyscale error of 2.4 is unremarkable.',
+  'Gamma averages 2.38 where 2.4 is asked for.',
+  'Input lag of 14.2 ms is fine for gaming.',
+  '742 cd/m² in a 10 % window is plenty.',
+  "The peak luminance of 742 nits is 11 nits above the Kasulind's.",
+  'At 731 nits the Kasulind is close behind.',
+  "A year's warranty is all you get.",
+]);
+
+describe('with “not” behind its first verb', () => {
+  test('no sentence of one clause still affirms what it affirmed', () => {
+    const affirming: string[] = [];
+    let changed = 0;
+    const rows = [...sentences, ...amongThree].filter(
+      ([text]) =>
+        !/\b(?:not|no|never|none|neither|nor|nothing|nowhere|hardly|without|only)\b|n't/i.test(text) &&
+        !/[;:!?,–(]|\.\s| (?:and|but|while|than|at|that) /.test(text) &&
+        !besideTheVerb.has(text),
+    );
+    for (const [text] of rows) {
+      const denied = text.replace(/ (is|are) /, ' $1 not ');
+      if (denied === text) continue;
+      changed++;
+      const affirmed = new Set(says(text).filter((claim) => !/^(?:unproven|opinion|not )/.test(claim)));
+      if (says(denied).some((claim) => affirmed.has(claim))) affirming.push(denied);
+    }
+    expect(changed).toBeGreaterThan(100);
+    expect(affirming).toEqual([]);
+  });
 });

@@ -98,6 +98,12 @@ export function readTints(scene: Scene, findings: Findings): undefined {
     const words: (Item | undefined)[] = [];
     const lean = keyOf(item, 'lean');
     const at = scene.items.indexOf(item);
+    // "Greys are not tinted green" denies the hue, and not every tint.
+    const hueDenied = isWord(item, 'not tinted') ? scene.items[at + 1] : undefined;
+    if (keyOf(hueDenied, 'hue') !== undefined) {
+      refuse(findings, scene, 'direction', 'the words leave open what is denied', [item, hueDenied]);
+      continue;
+    }
     if (!name && lean) {
       let next = at + 1;
       while (

@@ -375,4 +375,18 @@ export const denied: readonly SentenceRow[] = [
     'bound grey.de2000 at 40 < 3',
     'bound grey.de2000 at 70 > 3',
   ],
+  ['Its contrast is not doubled by the Plain.', 'unproven'],
+  ['Its contrast is hardly doubled by the Plain.', 'unproven'],
+  ['The Hearth is not second of the three in peak luminance.', 'unproven'],
+  [
+    'It does not pass 3 from 50 per cent upwards and 5 from 70 per cent upwards.',
+    'bound grey.de2000 max ≥50 <= 3',
+    'bound grey.de2000 max ≥70 <= 5',
+  ],
+  ['Greys are not tinted green.', 'unproven'],
+  ['Most accurate of all is not the Hearth.', 'unproven'],
+  ['A 24-month warranty is not included.', 'unproven'],
+  ['It is 61 millimetres deep, feet not included.', 'fact depth = 61'],
+  ["Its price is not within £50 of the Plain's.", 'unproven'],
+  ['It is not a 4K panel.', 'unproven'],
 ];
