@@ -21,6 +21,9 @@ const guesses = new Set([
   'ought',
 ]);
 
+/** A clause without one of these is neither. */
+export const conditionalWords: readonly string[] = [...opening, ...guesses];
+
 /** Does a condition or a guess govern the clause, so that it says nothing of what was measured? */
 export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
   return clause.some((item) => {

@@ -19,11 +19,9 @@ export interface ConditionsDraft {
 export function draftOf(scene: Scene): ConditionsDraft {
   const origin: ConditionsDraft['origin'] = {};
   const conditions: Scene['conditions'] = { origin };
-  const carried = { ...carriedConditions(scene.carry), ...(scene.previous ? inherit(scene.previous) : {}) };
-  for (const [key, value] of Object.entries(carried)) {
-    (conditions as unknown as Record<string, unknown>)[key] = value;
-    origin[key] = 'carried';
-  }
+  Object.assign(conditions, carriedConditions(scene.carry));
+  if (scene.previous) inherit(scene.previous, conditions);
+  for (const key in conditions) if (key !== 'origin') origin[key] = 'carried';
   const carriedStage = {
     stage: conditions.stage,
     origin: origin.stage === undefined ? undefined : ('carried' as const),
@@ -43,25 +41,14 @@ export function name(
   scene.conditionItems.add(item);
 }
 
+const inherited = [
+  ...(['stage', 'mode', 'signal', 'dimming', 'room', 'window', 'level', 'angle', 'side'] as const),
+  ...(['plane', 'sample', 'firmware'] as const),
+];
+
 /** Angle, window, level and room last to the sentence's end; so does what an earlier clause named. */
-function inherit(previous: Scene): Record<string, unknown> {
-  const result: Record<string, unknown> = {};
-  for (const key of [
-    'stage',
-    'mode',
-    'signal',
-    'dimming',
-    'room',
-    'window',
-    'level',
-    'angle',
-    'side',
-    'plane',
-    'sample',
-    'firmware',
-  ] as const) {
-    const value = (previous.now ?? previous.conditions)[key];
-    if (value !== undefined) result[key] = value;
-  }
-  return result;
+function inherit(previous: Scene, conditions: Scene['conditions']): undefined {
+  const before = previous.now ?? previous.conditions;
+  for (const key of inherited)
+    if (before[key] !== undefined) (conditions as unknown as Record<string, unknown>)[key] = before[key];
 }

@@ -16,9 +16,9 @@ export interface Finding {
   start: number;
   end: number;
   check: Check | null;
-  why?: string;
-  asks?: readonly Check[];
-  opinion?: boolean;
+  why: string | undefined;
+  asks: readonly Check[] | undefined;
+  opinion: boolean | undefined;
   rule: string;
   words: { start: number; end: number }[];
 }
@@ -48,22 +48,35 @@ function record(
   findings: Findings,
   scene: Scene,
   items: readonly (Item | undefined)[],
-  finding: Omit<Finding, 'start' | 'end' | 'words'>,
+  finding: Pick<Finding, 'check' | 'rule'> & Partial<Pick<Finding, 'why' | 'asks' | 'opinion'>>,
   part: Part = {},
 ): undefined {
-  const own = items.filter((item): item is Item => item !== undefined);
+  const own: Item[] = [];
+  const inside: Item[] = [];
+  for (const item of items) {
+    if (item === undefined) continue;
+    own.push(item);
+    if (scene.items.includes(item) && !scene.borrowed?.has(item)) inside.push(item);
+    scene.used.add(item);
+  }
   if (own.length === 0) return;
-  const inside = own.filter((item) => scene.items.includes(item) && !scene.borrowed?.has(item));
   const span = hull(inside.length > 0 ? inside : own);
   const last = inside.find(({ end }) => end === span.end);
   if (last && finding.check) span.end = spanEnd(scene, last);
-  for (const item of own) scene.used.add(item);
   if (finding.check) {
     scene.said ??= [];
     scene.said.push(finding.check);
   }
-  const place = { ...span, ...part };
-  findings.list.push({ ...finding, ...place, words: own.map(({ start, end }) => ({ start, end })) });
+  findings.list.push({
+    start: part.start ?? span.start,
+    end: part.end ?? span.end,
+    check: finding.check,
+    why: finding.why,
+    asks: finding.asks,
+    opinion: finding.opinion,
+    rule: finding.rule,
+    words: own.map(({ start, end }) => ({ start, end })),
+  });
 }
 
 /** "priced at £1,189 in 2024", "a year ago it cost £1,499", "will drop to £899": not today's price. */

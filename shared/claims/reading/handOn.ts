@@ -1,10 +1,12 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
+import type { Check, Operand } from '../../contract/check.ts';
 import type { Carry } from './carry.ts';
 import { saysNo } from './echoWords.ts';
 import type { Findings } from './finding.ts';
 import { hueSaidOfGrey } from './hueSaid.ts';
-import { isWord, keyOf } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { limitSaid } from './limitSaid.ts';
+import { meets, needBits } from './needs.ts';
 import { countsSockets, portsNamed } from './portCount.ts';
 import { setsNamed } from './respectively.ts';
 import { onlySaid } from './rules/saidBefore.ts';
@@ -56,71 +58,87 @@ const conceptOfCompared: Readonly<Record<string, string>> = {
   'grey.de2000': 'greyError',
 };
 
+const ofConcept = needBits([{ kinds: ['concept'] }]);
+const ofHue = needBits([{ kinds: ['hue'] }]);
+const ofGamut = needBits([{ kinds: ['gamut'] }]);
+const ofTopic = needBits([{ kinds: ['topic'] }]);
+const ofOwn = needBits([{ kinds: ['pronoun'] }]);
+const ofFacts = needBits([{ kinds: ['fact'] }]);
+const numbered = needBits([{ kinds: ['number'] }]);
+
 /** What later clauses and sentences may mean by "the average" or "it". */
 export function noteConcept(scene: Scene, findings: Findings): undefined {
-  let concept: string | undefined;
-  for (const item of scene.items) {
-    const key = keyOf(item, 'concept');
-    if (key === undefined || !carryable.has(key)) continue;
-    concept = key;
-    break;
-  }
-  const spoke = findings.list
-    .map((finding) => finding.check)
-    .find((check) => check?.kind === 'bound' || check?.kind === 'value');
+  const { items, said = [], signs } = scene;
+  const concept = meets(signs, ofConcept) ? conceptNamed(items) : undefined;
+  const spoke = findings.list.find(({ check }) => check?.kind === 'bound' || check?.kind === 'value')?.check;
   const operand =
     spoke?.kind === 'bound' ? spoke.bounds[0]?.operand : spoke?.kind === 'value' ? spoke.operand : undefined;
   if (operand?.type === 'quantity' && operand.id === 'grey.de2000') scene.concept ??= 'greyError';
-  const compared = scene.said?.find((check) => check.kind === 'ratio' || check.kind === 'order');
+  const compared = said.find((check) => check.kind === 'ratio' || check.kind === 'order');
   const key = compared?.kind === 'ratio' ? compared.a : compared?.kind === 'order' ? compared.key : undefined;
   const comparedConcept = key?.type === 'quantity' ? conceptOfCompared[key.id] : undefined;
   if (comparedConcept) scene.concept ??= comparedConcept;
   // "It is 16 % under its target at 10 %, and still 13 % short at 30 %": what was just judged stays the topic.
-  const judged = scene.said
-    ?.flatMap((check) =>
-      check.kind === 'value'
-        ? [check.operand]
-        : check.kind === 'bound'
-          ? check.bounds.map((one) => one.operand)
-          : [],
-    )
-    .find(({ type }) => type === 'quantity');
-  const topic = judged?.type === 'quantity' && topicOfJudged(judged.id);
+  const judged = quantityJudged(said);
+  const topic = judged && topicOfJudged(judged.id);
   // "The maker promises 550 nits; on our bench it is 498": what was promised was measured.
-  if (scene.said?.some((check) => check.kind === 'fact' && check.by === 'maker' && check.key === 'peak'))
+  if (said.some((check) => check.kind === 'fact' && check.by === 'maker' && check.key === 'peak'))
     scene.concept ??= 'peak';
   if (topic) scene.concept = topic;
   else if (concept)
     scene.concept =
       concept === 'error' &&
-      !scene.items.some((item) => keyOf(item, 'hue')) &&
+      !(meets(signs, ofHue) && items.some((item) => keyOf(item, 'hue'))) &&
       scene.axes.every((axis) => axis.kind !== 'angle')
         ? (scene.concept ?? 'error')
         : concept;
   else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
     scene.concept ??= 'angle';
-  // "It leans blue, and its average error …": the hue that a white leans to is no topic.
-  const ofTint = scene.said?.some(
+  const hue = meets(signs, ofHue) ? hueSpokenOf(scene, said) : undefined;
+  if (hue !== undefined) scene.hue = hue;
+  const gamut = meets(signs, ofGamut) ? items.find((item) => keyOf(item, 'gamut')) : undefined;
+  if (gamut) {
+    scene.gamut = keyOf(gamut, 'gamut')!;
+    scene.concept ??= 'coverage';
+  }
+}
+
+function conceptNamed(items: readonly Item[]): string | undefined {
+  for (const item of items) {
+    const key = keyOf(item, 'concept');
+    if (key !== undefined && carryable.has(key)) return key;
+  }
+  return undefined;
+}
+
+/** The first quantity that a value or a limit was stated of. */
+function quantityJudged(said: readonly Check[]): Extract<Operand, { type: 'quantity' }> | undefined {
+  for (const check of said)
+    if (check.kind === 'value') {
+      if (check.operand.type === 'quantity') return check.operand;
+    } else if (check.kind === 'bound')
+      for (const { operand } of check.bounds) if (operand.type === 'quantity') return operand;
+  return undefined;
+}
+
+/** The hue that a clause is about. "It leans blue, and its average error …": the hue that a white leans to is no topic. */
+function hueSpokenOf({ items }: Scene, said: readonly Check[]): string | undefined {
+  const ofTint = said.some(
     (check) =>
       check.kind === 'direction' &&
       check.operand.type === 'quantity' &&
       check.operand.id.startsWith('grey.tint'),
   );
-  const hue = scene.items.find(
+  const hue = items.find(
     (item, at) =>
       keyOf(item, 'hue') &&
-      !hueSaidOfGrey(scene.items, item) &&
+      !hueSaidOfGrey(items, item) &&
       // "The cast it leaves is a mild blue"
-      !(ofTint && keyOf(scene.items[at - 1], 'intensity') !== undefined) &&
-      keyOf(scene.items[at - 1], 'lean') === undefined &&
-      !isWord(scene.items[at - 1], 'towards', 'toward'),
+      !(ofTint && keyOf(items[at - 1], 'intensity') !== undefined) &&
+      keyOf(items[at - 1], 'lean') === undefined &&
+      !isWord(items[at - 1], 'towards', 'toward'),
   );
-  if (hue) scene.hue = keyOf(hue, 'hue')!;
-  const gamut = scene.items.find((item) => keyOf(item, 'gamut'));
-  if (gamut) {
-    scene.gamut = keyOf(gamut, 'gamut')!;
-    scene.concept ??= 'coverage';
-  }
+  return keyOf(hue, 'hue');
 }
 
 /** Quantities that everyday words speak of without naming them, and what stays the topic after one. */
@@ -130,8 +148,35 @@ function topicOfJudged(id: string): string | undefined {
   return { 'peak.hold': 'hold', 'eotf.error': 'eotf' }[id];
 }
 
-function firstPronounIsOwn(scene: Scene): boolean {
-  return scene.items.some((item) => keyOf(item, 'pronoun') === 'own');
+function firstPronounIsOwn({ items, signs }: Scene): boolean {
+  return meets(signs, ofOwn) && items.some((item) => keyOf(item, 'pronoun') === 'own');
+}
+
+/** What the sentence spoke of seeing; where it stated nothing, also what it only named. */
+function topicsOf(scenes: readonly Scene[], statements: readonly Check[]): ReadonlySet<string> {
+  const topics = new Set<string>();
+  for (const check of statements) if (check.kind === 'observed') topics.add(check.topic);
+  // "Blooming is the glow that leaks around white titles. You won't see it unless …"
+  if (statements.length === 0 && meets(scenes[0]!.sentenceSigns, ofTopic))
+    for (const { items } of scenes)
+      for (const item of items) if (keyOf(item, 'topic')) topics.add(keyOf(item, 'topic')!);
+  return topics;
+}
+
+/** "Film makers paint from a box of colours known as P3. Kasulind promises 96 % of it.": the one gamut that was named. */
+function onlyGamut(scenes: readonly Scene[]): string | undefined {
+  if (!meets(scenes[0]!.sentenceSigns, ofGamut)) return undefined;
+  const gamuts = new Set(scenes.flatMap(({ items }) => items.flatMap((item) => keyOf(item, 'gamut') ?? [])));
+  return gamuts.size === 1 ? [...gamuts][0] : undefined;
+}
+
+/** Does the sentence say which set it is about? */
+function saysWhichSet(scene: Scene): boolean {
+  return (
+    scene.units.some(({ role }) => role === 'subject') ||
+    (meets(scene.signs, numbered) && scene.items.some(({ number }) => number?.role === 'size')) ||
+    firstPronounIsOwn(scene)
+  );
 }
 
 /** "It takes HLG, whereas the Pith does not": the next "it" still means this review's own set. */
@@ -228,19 +273,11 @@ export function handOn(
   }
   if (last.stat) carry.stat = last.stat;
   else carry.stat = undefined;
-  const statements = scenes.flatMap((scene) => scene.said ?? []);
-  const topics = new Set(
-    scenes.flatMap(
-      ({ said }) => said?.flatMap((check) => (check.kind === 'observed' ? check.topic : [])) ?? [],
-    ),
-  );
-  // "Blooming is the glow that leaks around white titles. You won't see it unless …"
-  if (statements.length === 0)
-    for (const { items } of scenes)
-      for (const item of items) if (keyOf(item, 'topic')) topics.add(keyOf(item, 'topic')!);
-  // "Film makers paint from a box of colours known as P3. Kasulind promises 96 % of it."
-  const gamuts = new Set(scenes.flatMap(({ items }) => items.flatMap((item) => keyOf(item, 'gamut') ?? [])));
-  if (statements.length === 0 && gamuts.size === 1) carry.gamut = [...gamuts][0]!;
+  const statements: Check[] = [];
+  for (const { said } of scenes) if (said) statements.push(...said);
+  const topics = topicsOf(scenes, statements);
+  const gamut = statements.length === 0 ? onlyGamut(scenes) : undefined;
+  if (gamut !== undefined) carry.gamut = gamut;
   if (topics.size === 1) carry.topic = [...topics][0]!;
   else carry.topic = undefined;
   if (statements.length === 1)
@@ -250,19 +287,15 @@ export function handOn(
     };
   else carry.statement = undefined;
   carry.counted = statements.findLast(countsSockets);
-  for (const { items } of scenes) carry.ports = portsNamed(items) ?? carry.ports;
+  for (const { items, signs } of scenes)
+    if (meets(signs, ofFacts)) carry.ports = portsNamed(items) ?? carry.ports;
   const limit = limitSaid(statements);
   if (limit) carry.limit = limit;
   else carry.limit = undefined;
   const said = onlySaid(statements);
   if (said) carry.said = said;
   else carry.said = undefined;
-  const named = scenes.some(
-    (scene) =>
-      scene.units.some(({ role }) => role === 'subject') ||
-      scene.items.some(({ number }) => number?.role === 'size') ||
-      firstPronounIsOwn(scene),
-  );
+  const named = scenes.some(saysWhichSet);
   // "Kasulind promises 900 nits": on that maker's set, whatever measures it.
   const ofMaker = named ? undefined : makersSet(scenes);
   if (ofMaker !== undefined && ofMaker !== context.own) {
@@ -279,7 +312,9 @@ export function handOn(
       carry.unitIsOld = undefined;
     } else carry.unitIsOld = true;
   }
-  const sets = setsNamed(scenes.flatMap(({ units }) => units));
+  const sets = scenes.some(({ units }) => units.length > 0)
+    ? setsNamed(scenes.flatMap(({ units }) => units))
+    : [];
   if (sets.length > 1) carry.sets = sets;
   else carry.sets = undefined;
   for (const scene of scenes)

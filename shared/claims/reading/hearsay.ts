@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
+import { meets, needBits, type Signs } from './needs.ts';
 
 const hearsay = new Set([
   'reportedly',
@@ -92,8 +93,14 @@ const opining = new Set([
 /** "Our readers gave it 9 out of 10" */
 const scoring = /^(?:gave|give|gives|scored?|scores|rated?|rates|award(?:ed|s)?)$/;
 
-/** "One reader says", "reportedly": somebody else's word, which this review does not vouch for. */
-export function isSecondHand(items: readonly Item[]): boolean {
+const needs = needBits([{ words: [...hearsay, ...people] }]);
+
+/**
+ * "One reader says", "reportedly": somebody else's word, which this review does not vouch for.
+ * @param signs what the sentence shows
+ */
+export function isSecondHand(items: readonly Item[], signs: Signs): boolean {
+  if (!meets(signs, needs)) return false;
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
     // "It is, apparently, 71 mm deep": the writer's own statement, with a raised eyebrow.

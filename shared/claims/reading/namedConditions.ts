@@ -1,6 +1,7 @@
 import { type ConditionsDraft, name } from './conditionsDraft.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { issueAt, modeAt } from './modeName.ts';
+import { meets, needBits } from './needs.ts';
 import { opensOther } from './rules/than.ts';
 import { isPatchOfBoth, patchOf } from './screenShare.ts';
 
@@ -165,10 +166,21 @@ function nameSetting(draft: ConditionsDraft, item: Item, at: number, supposed: b
   }
 }
 
+const ofStage = needBits([{ kinds: ['stage'] }]);
+const ofSignal = needBits([{ kinds: ['signal', 'format', 'concept'] }]);
+const ofPlace = needBits([{ kinds: ['room', 'side', 'plane', 'level', 'fullScreen', 'number'] }]);
+const ofAngle = needBits([{ words: ['there', 'angle', 'seat', 'place', 'spot', 'axis', 'on', 'ahead'] }]);
+/** Only a dimming or a picture mode is supposed. */
+const ofSetting = needBits([{ kinds: ['dimming', 'mode'] }]);
+
 /** Takes the conditions that the words of a clause name; behind "than" only those that hold for both sets. */
 export function takeNamed(draft: ConditionsDraft): undefined {
   const { scene, origin, named } = draft;
-  const supposed = isSupposed(scene.sentence);
+  const { signs } = scene;
+  const supposed = meets(signs, ofSetting) && isSupposed(scene.sentence);
+  const [staged, signalled, placed, angled] = [ofStage, ofSignal, ofPlace, ofAngle].map((needs) =>
+    meets(signs, needs),
+  );
   let afterThan = false;
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
@@ -184,15 +196,15 @@ export function takeNamed(draft: ConditionsDraft): undefined {
       origin.signal !== 'named';
     if (ofBoth) name(draft, 'signal', keyOf(item, 'signal')!, item);
     if (afterThan || isSilent(scene.items, at)) continue;
-    nameStage(draft, item, at);
-    nameSignal(draft, item, at);
+    if (staged) nameStage(draft, item, at);
+    if (signalled) nameSignal(draft, item, at);
     const dimming = keyOf(item, 'dimming');
     if (dimming) {
       name(draft, 'dimming', dimming, item);
       if (!supposed) named.dimming = dimming;
     }
-    namePlace(draft, item, at);
-    nameAngle(draft, item, at);
+    if (placed) namePlace(draft, item, at);
+    if (angled) nameAngle(draft, item, at);
     nameSetting(draft, item, at, supposed);
   }
 }

@@ -47,33 +47,26 @@ export interface Need {
 /** Without one of each a rule finds nothing. */
 export type Needs = readonly Need[];
 
-/** Sets of kinds, signs and words as bits, so that a clause is held against all rules in no time. */
+/**
+ * Needs that are met, a bit each. A word, a kind and a sign have the bits of the needs that they meet, so that those of a
+ * clause are joined once, and one step or rule after another is held against them in no time.
+ */
 type Bits = number[];
 
-/** What a clause or a sentence has. */
+/** The needs that a clause or a sentence meets. */
 export type Signs = Bits;
 
-/** {@link Needs} as bits. */
-export type NeedBits = readonly (readonly number[])[];
+/** {@link Needs} as bits, all of which have to be met. */
+export type NeedBits = readonly number[];
 
 /** In one number; 32 would not all be small integers to every engine. */
 const bitsInNumber = 30;
-/** Numbers in a set: for as many kinds, signs and words as rules name, and some to come. */
-const width = 12;
+/** Numbers in a set: for as many needs as there are, and some to come. */
+const width = 7;
 
-const kindBits = new Map<string, number>();
-const wordBits = new Map<string, number>();
-
-/** The bit of a kind, sign or word, given out when a rule first names it; undefined for those that no rule names. */
-function bitOf(known: Map<string, number>, name: string): number {
-  let bit = known.get(name);
-  if (bit === undefined) {
-    bit = kindBits.size + wordBits.size;
-    if (bit >= width * bitsInNumber) throw new Error('rules need more kinds and words than there are bits');
-    known.set(name, bit);
-  }
-  return bit;
-}
+const bitsOfNeeds = new Map<string, number>();
+const byKind = new Map<string, Bits>();
+const byWord = new Map<string, Bits>();
 
 function noBits(): Bits {
   const bits: Bits = [];
@@ -81,47 +74,65 @@ function noBits(): Bits {
   return bits;
 }
 
-function add(bits: Bits, bit: number | undefined): undefined {
-  if (bit !== undefined) bits[(bit / bitsInNumber) | 0]! |= 1 << (bit % bitsInNumber);
+function setBit(bits: Bits, bit: number): undefined {
+  bits[(bit / bitsInNumber) | 0]! |= 1 << (bit % bitsInNumber);
 }
 
-/** Made once for each rule, before anything is read. */
+function join(bits: Bits, more: NeedBits | undefined): undefined {
+  if (more === undefined) return;
+  for (let at = 0; at < width; at++) bits[at]! |= more[at]!;
+}
+
+/** The bit of a need, given out when it is first asked for; equal needs share one. */
+function bitOf({ kinds = [], words = [] }: Need): number {
+  const name = JSON.stringify([kinds, words]);
+  const known = bitsOfNeeds.get(name);
+  if (known !== undefined) return known;
+  const bit = bitsOfNeeds.size;
+  if (bit >= width * bitsInNumber) throw new Error('there are more needs than bits for them');
+  bitsOfNeeds.set(name, bit);
+  for (const [meeting, bits] of [[kinds, byKind] as const, [words, byWord] as const])
+    for (const one of meeting) {
+      const own = bits.get(one) ?? noBits();
+      setBit(own, bit);
+      bits.set(one, own);
+    }
+  return bit;
+}
+
+/** Made once for each rule or step, before anything is read. */
 export function needBits(needs: Needs): NeedBits {
-  return needs.map(({ kinds = [], words = [] }) => {
-    const bits = noBits();
-    for (const kind of kinds) add(bits, bitOf(kindBits, kind));
-    for (const word of words) add(bits, bitOf(wordBits, word));
-    return bits;
-  });
+  const bits = noBits();
+  for (const need of needs) setBit(bits, bitOf(need));
+  return bits;
 }
 
 export function meets(signs: Signs, needs: NeedBits): boolean {
-  for (let at = 0; at < needs.length; at++) if (!haveCommon(signs, needs[at]!)) return false;
+  for (let at = 0; at < width; at++) if ((signs[at]! & needs[at]!) !== needs[at]!) return false;
   return true;
-}
-
-function haveCommon(signs: Signs, wanted: readonly number[]): boolean {
-  for (let at = 0; at < width; at++) if ((signs[at]! & wanted[at]!) !== 0) return true;
-  return false;
 }
 
 /** Comparatives that do not say what they compare: "more", "less", "better", "worse" */
 export const openComparatives: ReadonlySet<string> = new Set(['higher', 'lower', 'better', 'worse']);
 
-/** What its items show by themselves. */
-export function signsOfItems(items: readonly Item[]): Signs {
+/**
+ * What its items show by themselves.
+ * @param numbers whether its numbers are shown
+ */
+export function signsOfItems(items: readonly Item[], numbers = true): Signs {
   const signs = noBits();
-  for (const { text, meanings, number } of items) {
-    add(signs, wordBits.get(text));
+  for (let order = 0; order < items.length; order++) {
+    const { text, meanings, number } = items[order]!;
+    join(signs, byWord.get(text));
     for (let at = 0; at < meanings.length; at++) {
       const { kind, key, data } = meanings[at]!;
-      add(signs, kindBits.get(kind));
+      join(signs, byKind.get(kind));
       if (kind === 'pronoun' && key === 'rival') mark(signs, 'rival', true);
       else if (kind === 'comparative' && !openComparatives.has(key)) mark(signs, 'comparison', true);
       else if (kind === 'fact' && data === 'count') mark(signs, 'countable', true);
     }
     if (!number) continue;
-    mark(signs, 'number', true);
+    if (numbers) mark(signs, 'number', true);
     if (number.comparator !== undefined) mark(signs, 'limit', true);
     if (number.dimension === 'times') mark(signs, 'times', true);
   }
@@ -129,12 +140,7 @@ export function signsOfItems(items: readonly Item[]): Signs {
 }
 
 export function mark(signs: Signs, sign: ClauseSign, isThere: boolean): undefined {
-  if (isThere) add(signs, kindBits.get(sign));
-}
-
-export function unmark(signs: Signs, sign: ClauseSign): undefined {
-  const bit = kindBits.get(sign);
-  if (bit !== undefined) signs[(bit / bitsInNumber) | 0]! &= ~(1 << (bit % bitsInNumber));
+  if (isThere) join(signs, byKind.get(sign));
 }
 
 export function signsOf(scene: Scene): Signs {

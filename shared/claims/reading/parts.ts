@@ -1,5 +1,6 @@
 import type { Item } from './items.ts';
 import { partWords } from './lexicon/parts.ts';
+import type { Need } from './needs.ts';
 import { expandPhrases } from './phraseTrie.ts';
 
 export type Part = keyof typeof partWords;
@@ -18,6 +19,11 @@ function setOf(part: Part): ReadonlySet<string> {
 /** Is it a word that may play this part (`lexicon/parts.ts`)? */
 export function plays(item: Item | undefined, part: Part): boolean {
   return item !== undefined && setOf(part).has(item.text);
+}
+
+/** What a clause with such a word shows. */
+export function needOf(part: Part): Need {
+  return { words: [...setOf(part)] };
 }
 
 /** The first word, or phrase of up to three, that may play this part. */

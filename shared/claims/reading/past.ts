@@ -1,13 +1,21 @@
 import { type Item, isWord } from './items.ts';
+import { meets, needBits } from './needs.ts';
 import { isStatement } from './pieceStarts.ts';
+import type { Scene } from './scene.ts';
 
 /** The condition that such words name, and that no run answers to. */
 export const earlierTime = 'at the earlier time that the words name';
 
 const ofOld: ReadonlySet<string> = new Set(['old', 'earlier', 'previous', 'first', 'original']);
 
+const ofUpdate = needBits([
+  { words: [...ofOld, 'before'] },
+  { words: ['firmware', 'update', 'patch', 'fix'] },
+]);
+
 /** "Before the update", "with the old firmware": an earlier state that a run may stand for. */
-export function speaksOfUpdate(items: readonly Item[]): boolean {
+export function speaksOfUpdate({ items, signs }: Pick<Scene, 'items' | 'signs'>): boolean {
+  if (!meets(signs, ofUpdate)) return false;
   return items.some((item, at) => {
     const next = items[at + 1];
     if (ofOld.has(item.text))
@@ -30,8 +38,16 @@ export function statesPresent(items: readonly Item[]): boolean {
   );
 }
 
+const past = needBits([
+  { words: ['used', 'ran', 'stood', 'sat', 'lay', 'averaged', 'formerly', 'previously'] },
+]);
+
 /** "The worst level used to be off by 8.1", "formerly": not what the set does now. */
-export function speaksOfThePast(items: readonly Item[], sentence: readonly Item[] = items): boolean {
+export function speaksOfThePast(
+  { items, signs }: Pick<Scene, 'items' | 'signs'>,
+  sentence: readonly Item[],
+): boolean {
+  if (!meets(signs, past)) return false;
   return items.some((item, at) => {
     if (item.text === 'used')
       return (

@@ -1,6 +1,6 @@
 import { type Carry, carriedConditions, sectionUnit } from './carry.ts';
 import { type Item, isWord, type MeaningKind } from './items.ts';
-import { mark, meets, needBits, type Signs, signsOfItems, unmark } from './needs.ts';
+import { mark, meets, needBits, type Signs, signsOfItems } from './needs.ts';
 import { countsThings } from './plainTalk.ts';
 import { isPortCount } from './portCount.ts';
 import { rules } from './rules/index.ts';
@@ -45,12 +45,13 @@ const meaningSets = needBits([
 ]);
 /** What is counted may be a set's, whatever the number is. */
 const counting = needBits([{ kinds: ['countable'] }]);
+const numbered = needBits([{ kinds: ['number'] }]);
 
-/** What any clause of a sentence may show to a rule. */
-function signsOfSentence(items: readonly Item[], carry: Carry, own: string): Signs {
-  const signs = signsOfItems(items);
+/** What any clause of a sentence may show to a rule, given what it shows by itself. */
+function signsOfSentence(items: readonly Item[], shown: Signs, carry: Carry, own: string): Signs {
   // Its numbers are passed over by every rule; what is counted may be a set's all the same.
-  if (!meets(signs, counting)) unmark(signs, 'number');
+  const isPlain = !meets(shown, numbered) || meets(shown, counting);
+  const signs = isPlain ? [...shown] : signsOfItems(items, false);
   // A section on the article's own set means no other than a text without sections does.
   const section = sectionUnit(carry);
   mark(signs, 'set', (section !== undefined && section !== own) || meets(signs, meaningSets));
@@ -102,9 +103,10 @@ function leavesNothing(item: Item): boolean {
 /**
  * Prose about something else: no rule finds in it what it needs, and all that it leaves for the next sentence is that
  * what the sentence before said is over. No clauses are made of it, which would take three fifths of its time.
+ * @param shown what the sentence shows by itself
  * @param own the article's own unit
  */
-export function isIdle(items: readonly Item[], carry: Carry, own: string): boolean {
+export function isIdle(items: readonly Item[], shown: Signs, carry: Carry, own: string): boolean {
   if (
     carry.asked !== undefined ||
     carry.askedUnit !== undefined ||
@@ -121,7 +123,7 @@ export function isIdle(items: readonly Item[], carry: Carry, own: string): boole
     if (carry.stat !== undefined && isWord(item, 'it', 'this', 'that')) return false;
     if (item.type !== 'mark') hasWords = true;
   }
-  if (!hasWords || saysWorkDone(items)) return false;
-  const signs = signsOfSentence(items, carry, own);
+  if (!hasWords || saysWorkDone(items, shown)) return false;
+  const signs = signsOfSentence(items, shown, carry, own);
   return !rules.some(({ needs }) => meets(signs, needs));
 }

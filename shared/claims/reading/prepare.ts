@@ -1,11 +1,13 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
+import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
-import { isConditional } from './conditional.ts';
+import { conditionalWords, isConditional } from './conditional.ts';
 import { settleEllipsis } from './ellipticUnits.ts';
 import type { Item } from './items.ts';
 import { partsOf } from './leftOut.ts';
 import { settleLeftOutDirections } from './leftOutDirection.ts';
 import { leansOn } from './mainClause.ts';
+import { meets, needBits, signsOfItems } from './needs.ts';
 import { sharesOf, takeShare } from './respectively.ts';
 import type { Scene } from './scene.ts';
 import { settleScreenShares } from './screenShare.ts';
@@ -18,6 +20,26 @@ import { toneSpans } from './toneSpans.ts';
 import { unitMentions } from './unitMentions.ts';
 import { settleUnit } from './units.ts';
 
+const numbered = needBits([{ kinds: ['number'] }]);
+const ofScreen = needBits([
+  {
+    kinds: ['multiple'],
+    words: [
+      ...['all', 'all of', 'all of the', 'whole'],
+      ...['fill', 'fills', 'filled', 'filling', 'cover', 'flood'],
+    ],
+  },
+]);
+const directed = needBits([{ kinds: ['direction'] }]);
+const shared = needBits([{ words: ['respectively'] }]);
+const toned = needBits([{ kinds: ['tone', 'hue'], words: ['full', 'maximum'] }]);
+const naming = needBits([{ kinds: ['unit', 'maker', 'rival'], words: ['ours'] }]);
+const open = needBits([{ words: conditionalWords }]);
+
+function axesIn(clause: readonly Item[], axes: readonly AxisSpan[]): AxisSpan[] {
+  return axes.filter((axis) => axis.items.some((item) => clause.includes(item)));
+}
+
 /** The scenes of a sentence, one a clause, with conditions and units settled, and what they hand on. */
 export function scenesOf(
   tagged: readonly Item[],
@@ -25,15 +47,19 @@ export function scenesOf(
   carry: Carry,
   angleTalk: boolean,
 ): Scene[] {
-  settleBareSizes(tagged, context);
-  settleScreenShares(tagged);
-  const items = markStates(tagged, carry);
-  settleLeftOutDirections(items, context.house);
-  const axes = settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'));
-  const shares = sharesOf(items, context, carry);
+  const shown = signsOfItems(tagged);
+  const hasNumbers = meets(shown, numbered);
+  if (hasNumbers) settleBareSizes(tagged, context);
+  if (meets(shown, ofScreen)) settleScreenShares(tagged);
+  const items = markStates(tagged, shown, carry);
+  if (meets(shown, directed)) settleLeftOutDirections(items, context.house);
+  const axes = hasNumbers
+    ? settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'))
+    : [];
+  const shares = meets(shown, shared) ? sharesOf(items, context, carry) : undefined;
   const scenes: Scene[] = [];
   for (const { items: clause, borrowed, problem } of partsOf(items).flatMap(partStates)) {
-    const inClause = new Set(axes.length > 0 ? clause : []);
+    const signs = signsOfItems(clause);
     const previous = leansOn(scenes, clause, items);
     const scene: Scene = {
       context,
@@ -42,12 +68,14 @@ export function scenesOf(
       items: clause,
       index: scenes.length,
       previous,
-      axes: [...axes.filter((axis) => axis.items.some((item) => inClause.has(item))), ...toneSpans(clause)],
+      signs,
+      sentenceSigns: shown,
+      axes: meets(signs, toned) ? [...axesIn(clause, axes), ...toneSpans(clause)] : axesIn(clause, axes),
       conditions: { origin: {} },
       conditionItems: new Set(),
-      units: unitMentions(clause, context),
+      units: meets(signs, naming) ? unitMentions(clause, context) : [],
       unitNamed: false,
-      conditional: isConditional(items, clause),
+      conditional: meets(signs, open) && isConditional(items, clause),
       used: new Set(),
       borrowed,
       unknownMode: undefined,

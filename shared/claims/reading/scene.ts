@@ -3,6 +3,7 @@ import type { Check, StatedConditions } from '../../contract/check.ts';
 import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
 import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
+import type { Signs } from './needs.ts';
 
 export interface UnitMention {
   item: Item;
@@ -21,6 +22,9 @@ export interface Scene {
   /** Words that the clause leaves out and takes from another part of the sentence; its own span has none of them */
   borrowed: ReadonlySet<Item> | undefined;
   index: number;
+  /** What the clause, and its sentence, show by their words, as these were tagged */
+  signs: Signs;
+  sentenceSigns: Signs;
   previous: Scene | null;
   axes: AxisSpan[];
   conditions: StatedConditions;

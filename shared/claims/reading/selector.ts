@@ -4,6 +4,7 @@ import type { AxisSpan } from './axis.ts';
 import { placeNouns } from './cell.ts';
 import { type Item, isOneOf, isWord, keyOf } from './items.ts';
 import { isLoneLevel } from './loneLevel.ts';
+import { meets, needBits } from './needs.ts';
 import type { Quantity } from './quantity.ts';
 import { nearestAxis, type Scene } from './scene.ts';
 
@@ -105,11 +106,16 @@ function bindsBefore(scene: Scene, binding: Item, named: Item): boolean {
   );
 }
 
+const ofStat = needBits([{ kinds: ['stat'] }]);
+const ofConcept = needBits([{ kinds: ['concept'] }]);
+const ofVerb = needBits([{ kinds: ['verb'] }]);
+
 /** The statistic that the clause names, "any, no, never, all" after an average included. */
 export function statOf(scene: Scene): string | undefined {
   let binding: Item | undefined;
   let named: Item | undefined;
-  for (let at = 0; at < scene.items.length; at += 1) {
+  const isNamed = meets(scene.signs, ofStat);
+  for (let at = isNamed ? 0 : scene.items.length; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
     const stat = keyOf(item, 'stat');
     if (stat === undefined) continue;
@@ -134,23 +140,22 @@ export function statOf(scene: Scene): string | undefined {
   // "Nothing should be visible, right, that's how averages work": what comes later says nothing of the levels.
   if (named && !(binding && bindsBefore(scene, binding, named))) return keyOf(named, 'stat');
   if (binding) return keyOf(binding, 'stat');
-  const peaking = scene.items.find(saysExtreme);
-  if (peaking && !scene.items.some((item) => keyOf(item, 'concept') === 'peak'))
+  const hasConcept =
+    meets(scene.signs, ofConcept) && scene.items.some((item) => keyOf(item, 'concept') !== undefined);
+  const peaking = meets(scene.signs, ofVerb) ? scene.items.find(saysExtreme) : undefined;
+  if (peaking && !(hasConcept && scene.items.some((item) => keyOf(item, 'concept') === 'peak')))
     return peaking.text.startsWith('bottom') ? 'min' : 'max';
   // "The error averages 3.3 and reaches 6.2": how far it goes.
   const first = scene.items.find(({ type, text }) => type !== 'mark' && text !== 'and' && text !== 'but');
   if (keyOf(first, 'verb') === 'reach' && /^(?:reach|climbs? to|rises? to|goes? up to)/.test(first!.text))
-    if (scene.previous?.stat === 'average' && !scene.items.some((item) => keyOf(item, 'concept')))
-      return 'max';
-  const refersBack =
-    !scene.items.some((item) => keyOf(item, 'concept')) &&
-    scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
+    if (scene.previous?.stat === 'average' && !hasConcept) return 'max';
+  const refersBack = !hasConcept && scene.items.some((item) => isWord(item, 'it', 'this', 'that'));
   // "Red errors average 0.4, and blue ones stay under 3": all of the blue ones.
   const ofOthers = scene.items.some(
     (item, at) => isWord(item, 'ones') && keyOf(scene.items[at - 1], 'hue') !== undefined,
   );
   if (ofOthers) return undefined;
-  if (scene.previous && !scene.items.some((item) => keyOf(item, 'concept'))) return scene.previous.stat;
+  if (scene.previous && !hasConcept) return scene.previous.stat;
   // "Maximum? 3.8."
   const isAnswer =
     scene.index === 0 && scene.sentence.filter(({ type }) => type !== 'mark').every(({ number }) => number);

@@ -1,26 +1,21 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
-import { nameBareDirections } from './bareDirections.ts';
 import { settleBareNumbers } from './bareNumbers.ts';
-import { nameBoth } from './bothRivals.ts';
 import { copyCarry } from './carriedState.ts';
 import { type Carry, carriedConcept } from './carry.ts';
 import { doubtClashes } from './clashes.ts';
 import type { Finding, Findings } from './finding.ts';
-import { nameFormerAndLatter } from './formerLatter.ts';
 import { forgetSentence, handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
-import { takeUpLimit } from './limitSaid.ts';
-import { nameMakersSets } from './makersSets.ts';
-import { nameCrush } from './nearBlackCrush.ts';
+import { meets, needBits, signsOfItems } from './needs.ts';
 import { type Pair, pairedLists } from './pairedLists.ts';
 import { isIdle } from './plainProse.ts';
-import { nameSockets } from './portCount.ts';
 import { scenesOf } from './prepare.ts';
 import { hueAnnounced, setAnnounced, takeQuestion, topicAnnounced } from './questions.ts';
 import { readClause } from './rules/index.ts';
 import { statOf } from './selector.ts';
+import { settleMeanings } from './settleMeanings.ts';
 import { spokenTokens } from './spoken.ts';
 import { tagTokens } from './tag.ts';
 import { tokenise } from './tokens.ts';
@@ -70,6 +65,22 @@ function maskQuotations(items: Item[]): Item[] {
   );
 }
 
+const quoting = needBits([{ words: ['"'] }]);
+const ofAngles = needBits([{ kinds: ['concept'], words: ['colour shift', 'colour shifts', 'axis'] }]);
+const ofTopic = needBits([{ kinds: ['topic'] }]);
+const ofSet = needBits([{ kinds: ['unit', 'maker'] }]);
+const ofHue = needBits([{ kinds: ['hue'] }]);
+const numbered = needBits([{ kinds: ['number'] }]);
+
+function speaksOfAngles(items: readonly Item[]): boolean {
+  return items.some(
+    (item) =>
+      keyOf(item, 'concept') === 'angle' ||
+      isWord(item, 'colour shift', 'colour shifts') ||
+      (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
+  );
+}
+
 /** Reads one sentence and moves the carried state on. Offsets of findings are the sentence's own. */
 export function readSentence(
   text: string,
@@ -82,25 +93,17 @@ export function readSentence(
   const tokens = context.spoken ? spokenTokens(written) : written;
   let items = tagTokens(tokens, lexicon, context.spoken ?? false);
   if (carry.turn) items = [...withoutSpeaker(items)];
-  nameMakersSets(items, context);
-  takeUpLimit(items, carry.limit);
-  nameSockets(items, carry.ports);
-  nameFormerAndLatter(items, carry.sets, context);
-  nameBoth(items);
-  nameCrush(items);
-  nameBareDirections(items);
-  items = maskQuotations(items);
+  let signs = settleMeanings(items, carry, context);
+  if (meets(signs, quoting)) {
+    items = maskQuotations(items);
+    signs = signsOfItems(items);
+  }
   if (isHeading) nameSignal(items);
   else nameSignalOfStory(items);
   const angleTalk =
     carriedConcept(carry) === 'angle' ||
     carry.said?.angle !== undefined ||
-    items.some(
-      (item) =>
-        keyOf(item, 'concept') === 'angle' ||
-        isWord(item, 'colour shift', 'colour shifts') ||
-        (isWord(item, 'axis') && isWord(items[item.index - 1], 'off')),
-    );
+    (meets(signs, ofAngles) && speaksOfAngles(items));
   if (isHeading && items[items.length - 1]?.text === '?') {
     // "Which is the brightest, in HDR?" asks, and what it names still holds for its section.
     const scenes = scenesOf(items.slice(0, -1), context, carry, angleTalk);
@@ -114,14 +117,14 @@ export function readSentence(
     return [];
   }
   carry.questioned = undefined;
-  const announced = isHeading ? undefined : topicAnnounced(items);
+  const announced = isHeading || !meets(signs, ofTopic) ? undefined : topicAnnounced(items);
   if (announced !== undefined) {
     forgetSentence(carry);
     carry.asked = announced;
     return [];
   }
-  const set = isHeading ? undefined : setAnnounced(items);
-  const hue = isHeading ? undefined : hueAnnounced(items);
+  const set = isHeading || !meets(signs, ofSet) ? undefined : setAnnounced(items);
+  const hue = isHeading || !meets(signs, ofHue) ? undefined : hueAnnounced(items);
   if (set !== undefined || hue !== undefined) {
     forgetSentence(carry);
     carry.askedUnit = set;
@@ -129,12 +132,12 @@ export function readSentence(
     return [];
   }
   if (!isHeading && isAfterthought(items)) return [];
-  if (isSecondHand(items)) return [];
-  if (!isHeading && isIdle(items, carry, context.own)) {
+  if (isSecondHand(items, signs)) return [];
+  if (!isHeading && isIdle(items, signs, carry, context.own)) {
     forgetSentence(carry);
     return [];
   }
-  const pairs = pairedLists(items);
+  const pairs = meets(signs, numbered) ? pairedLists(items) : undefined;
   if (pairs) return readPairs(pairs, context, carry, isHeading, angleTalk);
   return readClauses(items, context, carry, isHeading, angleTalk);
 }

@@ -3,12 +3,13 @@ import type { Carry } from './carry.ts';
 import { type ConditionsDraft, draftOf, name } from './conditionsDraft.ts';
 import { type Item, isWord } from './items.ts';
 import { takeNamed } from './namedConditions.ts';
+import { meets } from './needs.ts';
 import { speaksOfUpdate } from './past.ts';
 import type { Scene } from './scene.ts';
 import { windowOfList } from './screenShare.ts';
 import { seatOf } from './seat.ts';
 import { settleStage } from './settleStage.ts';
-import { unkeptSettingAt } from './unkeptSetting.ts';
+import { ofSettings, unkeptSettingAt } from './unkeptSetting.ts';
 import { splitVariant } from './variant.ts';
 
 /** "The Plain manages 412 nits in the same window": the one of the sentence before. */
@@ -27,7 +28,8 @@ function takeWindowBefore({ scene, conditions, origin }: ConditionsDraft): undef
 }
 
 /** The setting that the clause names, or that its sentence begins with: "With eco mode on, the lag is 84 ms". */
-function settingOf({ sentence, items }: Scene): Item | undefined {
+function settingOf({ sentence, items, sentenceSigns }: Scene): Item | undefined {
+  if (!meets(sentenceSigns, ofSettings)) return undefined;
   for (const item of items) {
     const setting = unkeptSettingAt(sentence, item.index);
     if (setting) return setting;
@@ -46,7 +48,7 @@ function takeUnit({ scene, conditions, origin }: ConditionsDraft): undefined {
   conditions.unit = unit;
   origin.unit = scene.units.some((mention) => mention.role === 'subject') ? 'named' : 'carried';
   if (origin.firmware === 'carried') delete conditions.firmware;
-  if (conditions.before === 'update' && !speaksOfUpdate(scene.items)) delete conditions.before;
+  if (conditions.before === 'update' && !speaksOfUpdate(scene)) delete conditions.before;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { type Item, isWord, keyOf } from './items.ts';
 import { knownGroup } from './knownGroup.ts';
+import { meets, needBits } from './needs.ts';
 import { onEach, partOfAll } from './partOfSets.ts';
 import { countsPorts, isPortCount } from './portCount.ts';
 import type { Scene } from './scene.ts';
@@ -8,8 +9,11 @@ import type { Scene } from './scene.ts';
 const makersDeeds =
   /^(?:deliver|delivered|build|built|give|gave|make|made|add|added|claim|claimed|promise|promised|offer|offered|fit|fitted|chose|designed|provide|provided|spared|ship|shipped|sell|put)$/;
 
+const addressing = needBits([{ words: ['us', 'here', 'your', 'our', 'you'] }]);
+
 /** "99.8 % for us", "your white is warm", "you gave it four inputs", "… and 3.4 here" beside another set: this review's own. */
-export function addressesOwn({ items, previous, context }: Scene): boolean {
+export function addressesOwn({ items, previous, context, signs }: Scene): boolean {
+  if (!meets(signs, addressing)) return false;
   const besideOther = previous?.unit !== undefined && previous.unit !== context.own;
   return items.some((item, at) => {
     const next = items[at + 1];
@@ -68,6 +72,15 @@ function speaksOfOthers(items: readonly Item[]): boolean {
   );
 }
 
+const groups = [
+  ...['both', 'neither', 'none', 'all', 'others', 'other', 'the other', 'the others'],
+  ...['every', 'each', 'sets', 'televisions', 'tvs', 'models', 'screens'],
+];
+/** Words for several sets at once, or for their number */
+const grouping = needBits([
+  { kinds: ['unit', 'maker', 'rival', 'stat', 'negation'], words: [...groups, 'of'] },
+]);
+
 /** "The Kasulind and the Umbra have …": sets by name; "both keep …", "the others have …": several, and none is named. */
 export function groupNamed({
   items,
@@ -77,7 +90,9 @@ export function groupNamed({
   context,
   sentence,
   carry,
+  signs,
 }: Scene): readonly string[] | 'unnamed' | undefined {
+  if (!meets(signs, grouping)) return undefined;
   const subjects = units.filter(({ role }) => role === 'subject');
   // "The rivals err in their own ways, for the Plain leans to blue": what follows is of the set that is named then.
   const several = subjects.find(({ item }, order) => item === subjects[order - 1]?.item)?.item;

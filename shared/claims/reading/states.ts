@@ -2,6 +2,7 @@ import { type Carry, carriedConditions } from './carry.ts';
 import { type Item, isOneOf, isWord, keyOf, type NumberPhrase } from './items.ts';
 import type { Part } from './labelList.ts';
 import { changeWords, comeWords, formerWords } from './lexicon/grammar.ts';
+import { meets, needBits, type Signs } from './needs.ts';
 import { saysWorkDone } from './workDone.ts';
 
 /** Dimensions of what a set shows in one state and in another; a price or a size is none. */
@@ -49,8 +50,8 @@ function namesPatches(items: readonly Item[]): boolean {
 }
 
 /** Along a time, an angle, the signal or from patch to patch a number changes without another state of the set. */
-function runsAlong(items: readonly Item[]): boolean {
-  const worked = saysWorkDone(items);
+function runsAlong(items: readonly Item[], signs: Signs): boolean {
+  const worked = saysWorkDone(items, signs);
   return (
     namesPatches(items) ||
     items.some(
@@ -63,7 +64,7 @@ function runsAlong(items: readonly Item[]): boolean {
 }
 
 /** Is the set spoken of as adjusted, by this sentence or by those before? */
-export function speaksOfAdjusted(items: readonly Item[], carry: Carry): boolean {
+export function speaksOfAdjusted(items: readonly Item[], signs: Signs, carry: Carry): boolean {
   return (
     carriedConditions(carry).stage === 'adjusted' ||
     items.some(
@@ -71,7 +72,7 @@ export function speaksOfAdjusted(items: readonly Item[], carry: Carry): boolean 
         keyOf(item, 'stage') === 'adjusted' ||
         isWord(item, 'adjustment', 'calibration', 'adjusting', 'calibrating'),
     ) ||
-    saysWorkDone(items)
+    saysWorkDone(items, signs)
   );
 }
 
@@ -119,16 +120,18 @@ function partRange(item: Item & { number: NumberPhrase }): Item[] {
   ];
 }
 
+const ofStates = needBits([{ words: ['from', '→', ...formerWords] }]);
+
 /**
  * Finds the numbers of two states, "has fallen from 26 to 21 dB(A)", "87 W, down from 94 W", "4,570:1, against 4,550:1
  * before", and marks each by its state, so that each can be read as a statement of its own. What changes along a scale,
  * an angle or a time is left as it is.
  * @returns the items, where a range was two states with its numbers parted
  */
-export function markStates(items: readonly Item[], carry: Carry): readonly Item[] {
-  if (!items.some((item) => isWord(item, 'from', '→') || isOneOf(item, formerWords))) return items;
-  const along = runsAlong(items);
-  const adjusted = !along && speaksOfAdjusted(items, carry);
+export function markStates(items: readonly Item[], signs: Signs, carry: Carry): readonly Item[] {
+  if (!meets(signs, ofStates)) return items;
+  const along = runsAlong(items, signs);
+  const adjusted = !along && speaksOfAdjusted(items, signs, carry);
   const parted: Item[] = [];
   let turned = false;
   for (const [at, item] of items.entries()) {

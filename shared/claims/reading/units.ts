@@ -2,6 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, sectionUnit } from './carry.ts';
 import { isGapped } from './gapped.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { meets, needBits } from './needs.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
 import { addressesOwn, groupNamed } from './spokenOf.ts';
@@ -59,6 +60,7 @@ function setBeforeBracket({ items, sentence, context }: Scene): string | undefin
 
 /** "Veltrane promises 95 % of P3 from the Plain": the set of which a maker speaks, when it is not the review's own. */
 function promisedSet({ units, context }: Scene): string | undefined {
+  if (units.length === 0) return undefined;
   const makers = units.filter(({ role }) => role === 'maker');
   const [maker] = makers;
   if (!maker || makers.length > 1 || maker.id.includes('|') || maker.id === context.own) return undefined;
@@ -102,8 +104,11 @@ const across = ['across', 'over', 'around', 'of', 'off', 'in', 'on', 'from', 'to
 
 const apart = 'the words say how far two sets lie apart, not what was measured';
 
+const between = needBits([{ words: ['between'] }]);
+
 /** "Between the Plain and the Hearth lie £120": of neither of the two. */
-function isBetween({ items, units, sentence }: Scene): boolean {
+function isBetween({ items, units, sentence, signs }: Scene): boolean {
+  if (!meets(signs, between)) return false;
   const at = items.findIndex((item) => isWord(item, 'between'));
   // "Between them lie 171 nits"
   if (at >= 0 && at <= 1 && isWord(items[at + 1], 'them', 'these') && isWord(items[at + 2], 'lie', 'lies'))
@@ -133,8 +138,11 @@ function setDenied({ items, units }: Scene): boolean {
   });
 }
 
+const described = needBits([{ kinds: ['superlative'] }]);
+
 /** "The cheapest of the three takes half as long again": a description stands for a set. */
-function setDescribed(items: readonly Item[]): boolean {
+function setDescribed({ items, signs }: Scene): boolean {
+  if (!meets(signs, described)) return false;
   const at = items.findIndex((item) => keyOf(item, 'superlative') !== undefined);
   if (at < 1 || at > 2 || !isWord(items[at - 1], 'the') || !isWord(items[at + 1], 'of')) return false;
   const group = items
@@ -148,6 +156,23 @@ function setDescribed(items: readonly Item[]): boolean {
   );
 }
 
+const numbered = needBits([{ kinds: ['number'] }]);
+const pronominal = needBits([{ kinds: ['pronoun'] }]);
+
+/** The word that stands for a set. */
+function pronounOf({ items, units, signs }: Scene): Item | undefined {
+  if (!meets(signs, pronominal)) return undefined;
+  return items.find(
+    (item, at) =>
+      keyOf(item, 'pronoun') &&
+      keyOf(item, 'pronoun') !== 'rival' &&
+      // "A third of ours"
+      !units.some((mention) => mention.item === item) &&
+      // "A white field falls off across the screen": a place, and no word for a set.
+      !(/^the (?:screen|panel|picture|display|image)$/.test(item.text) && isWord(items[at - 1], ...across)),
+  );
+}
+
 /** Decides whom the clause speaks of: a name, another size, a pronoun, or by ellipsis the unit before. */
 export function settleUnit(scene: Scene): void {
   const { context, carry, previous } = scene;
@@ -158,19 +183,8 @@ export function settleUnit(scene: Scene): void {
   const main = previous && isWord(previous.items[0], 'where') ? (previous.previous ?? previous) : previous;
   const earlier = main ? main.unit : (carry.unit ?? section);
   const inSection = section !== undefined && earlier === section;
-  const size = sizeNamed(scene.items);
-  const pronoun = scene.items.find(
-    (item, at) =>
-      keyOf(item, 'pronoun') &&
-      keyOf(item, 'pronoun') !== 'rival' &&
-      // "A third of ours"
-      !scene.units.some((mention) => mention.item === item) &&
-      // "A white field falls off across the screen": a place, and no word for a set.
-      !(
-        /^the (?:screen|panel|picture|display|image)$/.test(item.text) &&
-        isWord(scene.items[at - 1], ...across)
-      ),
-  );
+  const size = meets(scene.signs, numbered) ? sizeNamed(scene.items) : undefined;
+  const pronoun = pronounOf(scene);
   const pronounKey = addressesOwn(scene) ? 'own' : keyOf(pronoun, 'pronoun');
   const antecedent = antecedentOf(scene);
   const several = groupNamed(scene);
@@ -188,7 +202,7 @@ export function settleUnit(scene: Scene): void {
   } else if (setDenied(scene)) {
     scene.unitNamed = true;
     scene.unitProblem = 'the words say which set it is not';
-  } else if (!subject && setDescribed(scene.items)) {
+  } else if (!subject && setDescribed(scene)) {
     scene.unitNamed = true;
     scene.unitProblem = 'the words do not say which set that is';
   } else if (antecedent) {
@@ -244,7 +258,7 @@ export function settleUnit(scene: Scene): void {
   }
   if (several && several !== 'unnamed' && several.length > 1) scene.group = several;
   else if (!scene.unitNamed && previous?.group && scene.unit === previous.unit) scene.group = previous.group;
-  const relative = subject || size ? undefined : unnamedRelative(scene.items);
+  const relative = subject || size ? undefined : unnamedRelative(scene);
   if (relative) scene.unitProblem = `“${relative.text}” could be more than one set`;
   if (size) {
     const unitId = splitVariant(scene.unit).unit ?? context.own;

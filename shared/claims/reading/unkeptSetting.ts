@@ -1,7 +1,14 @@
 import { type Item, isWord } from './items.ts';
 import { harmlessSwitches, settingNouns, switchWords } from './lexicon/settings.ts';
+import { needBits } from './needs.ts';
 
 const furthestSwitch = 6;
+
+/** A sentence that does not meet these names no setting. */
+export const ofSettings = needBits([
+  { words: [...switchWords, ...settingNouns] },
+  { words: ['with', 'without', 'at', 'on', 'in'] },
+]);
 
 /**
  * "With eco mode on", "with the sharpness turned up", "at its brightest setting": a state of the set that no run is kept

@@ -1,12 +1,15 @@
 import { type Item, isWord, keyOf } from './items.ts';
+import { meets, needBits } from './needs.ts';
 import { isAnchor } from './ownStatement.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { hasVerb } from './verbs.ts';
 
 const pointing = ['that', 'this', "that's"];
+const pointed = needBits([{ words: [...pointing, 'there'] }]);
 
 /** "That is nearly twice the Hearth's lag", "and on that set no error …", "the shift there": of the set just named. */
-export function takesUpSet({ items, previous, carry }: Scene): boolean {
+export function takesUpSet({ items, previous, carry, signs }: Scene): boolean {
+  if (!meets(signs, pointed)) return false;
   const first = items.find((item) => item.type !== 'mark');
   if (
     !previous &&
@@ -32,8 +35,11 @@ export function takesUpSet({ items, previous, carry }: Scene): boolean {
   );
 }
 
+const relative = needBits([{ words: ['which', 'who', 'whose'] }]);
+
 /** "…, the Kasulind, which manages 731 nits": the set right before the relative clause. */
-export function antecedentOf({ items, previous, units }: Scene): UnitMention | undefined {
+export function antecedentOf({ items, previous, units, signs }: Scene): UnitMention | undefined {
+  if (!meets(signs, relative)) return undefined;
   const inside = units.find(
     ({ item, role }) => role !== 'maker' && isWord(items[items.indexOf(item) + 1], 'which'),
   );
@@ -89,8 +95,20 @@ function setAtLarge(items: readonly Item[]): Item | undefined {
   return ofYear || isAny ? words[at] : undefined;
 }
 
+const unnamed = needBits([
+  {
+    kinds: ['comparative'],
+    words: [
+      ...setWords,
+      ...siblingWords,
+      ...['rival', 'competitor', 'version', 'versions', 'models', 'size', 'sizes', 'variant', 'one', 'ones'],
+    ],
+  },
+]);
+
 /** "its bigger sibling peaks at …", "the larger version weighs …": another set or size, and none is named. */
-export function unnamedRelative(items: readonly Item[]): Item | undefined {
+export function unnamedRelative({ items, signs }: Scene): Item | undefined {
+  if (!meets(signs, unnamed)) return undefined;
   const general = setAtLarge(items);
   if (general) return general;
   const verb = items.findIndex(

@@ -1,4 +1,5 @@
 import { type Item, isWord, keyOf } from './items.ts';
+import { meets, needBits, type Signs } from './needs.ts';
 
 /** What is turned on the way to an adjusted picture. */
 const controls: ReadonlySet<string> = new Set([
@@ -36,11 +37,18 @@ function isWorkedOn(items: readonly Item[], at: number): boolean {
     );
 }
 
+/** A sentence without one of these says nothing of work. */
+const working = needBits([
+  { words: [...controls, ...labours, 'calibrate', 'adjust', 'recalibrate', 'tune'] },
+]);
+
 /**
  * "An hour with the white balance gets the average to 0.91", "I spent ten minutes in the menus": the set was adjusted,
  * and what is said of it then and later in the paragraph is said of it as adjusted.
+ * @param signs what the words show
  */
-export function saysWorkDone(items: readonly Item[]): boolean {
+export function saysWorkDone(items: readonly Item[], signs: Signs): boolean {
+  if (!meets(signs, working)) return false;
   if (isHoursWork(items) || isAskedFor(items)) return true;
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;

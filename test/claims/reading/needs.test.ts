@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Findings } from '../../../shared/claims/reading/finding.ts';
-import { meets, signsOf } from '../../../shared/claims/reading/needs.ts';
+import { meets, needBits, signsOf } from '../../../shared/claims/reading/needs.ts';
 import { type Rule, rules } from '../../../shared/claims/reading/rules/index.ts';
 import type { Scene } from '../../../shared/claims/reading/scene.ts';
 import { read } from './context.ts';
@@ -19,7 +19,7 @@ function stateOf({ items, used, said, carry }: Scene, { list }: Findings): strin
 /** Shows every clause to the rule, and notes where it finds something in one that lacks what it says it needs. */
 function watch({ read: readAll, needs }: Rule): Rule {
   return {
-    needs: [],
+    needs: needBits([]),
     read(scene, findings) {
       if (meets(signsOf(scene), needs)) return readAll(scene, findings);
       const before = stateOf(scene, findings);

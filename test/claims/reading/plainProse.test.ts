@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type Carry, startOfArticle } from '../../../shared/claims/reading/carry.ts';
 import { forgetSentence } from '../../../shared/claims/reading/handOn.ts';
 import { lexiconOf } from '../../../shared/claims/reading/lexiconTrie.ts';
+import { signsOfItems } from '../../../shared/claims/reading/needs.ts';
 import { isIdle } from '../../../shared/claims/reading/plainProse.ts';
 import { readClauses, readSentence } from '../../../shared/claims/reading/sentence.ts';
 import { tagTokens } from '../../../shared/claims/reading/tag.ts';
@@ -15,7 +16,8 @@ const itemsOf = (sentence: string) =>
   tagTokens(tokenise(sentence, context.locale), lexiconOf(context), false);
 
 function idle(sentence: string, carry = startOfArticle()): boolean {
-  return isIdle(itemsOf(sentence), carry, context.own);
+  const items = itemsOf(sentence);
+  return isIdle(items, signsOfItems(items), carry, context.own);
 }
 
 /** Under the article's title, which names its own set. */

@@ -90,7 +90,7 @@ function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } 
         isWord(item, 'now', 'today', 'originally', 'launched') ||
         (isWord(item, 'when') && isWord(sentence[at + 1], 'it', 'we', 'new')),
     );
-  if (wasOnce || speaksOfThePast(items)) return { why: 'what it cost before is not kept' };
+  if (wasOnce || speaksOfThePast(scene, items)) return { why: 'what it cost before is not kept' };
   const place = items.indexOf(amount);
   const [next, afterNext] = items.slice(place + 1, place + 3);
   // "It launched at £1,199", "it cost £1,199 when new", "down from £1,199"

@@ -34,25 +34,31 @@ export interface Said {
 
 /** The one quantity that these checks speak of; its id is '' where they speak of several. */
 export function onlySaid(all: readonly Check[]): Said | undefined {
-  // The place of the worst cell says nothing more of the quantity.
-  const checks = all.filter((check) => !/\.cell$/.test(quantityOfCheck(check) ?? '.cell'));
-  const ids = new Set(checks.map(quantityOfCheck));
-  const [id] = ids;
-  if (ids.size > 1) return { id: '' };
-  if (id === undefined) return undefined;
-  const places = checks.map(placeOf);
+  let id: string | undefined;
+  const places: Place[] = [];
+  for (const check of all) {
+    const quantity = quantityOfCheck(check);
+    // The place of the worst cell says nothing more of the quantity.
+    if (quantity === undefined || quantity.endsWith('.cell')) continue;
+    if (id !== undefined && id !== quantity) return { id: '' };
+    id = quantity;
+    places.push(placeOf(check));
+  }
+  const [first] = places;
+  if (id === undefined || first === undefined) return undefined;
   const said: Record<string, unknown> = { id };
   for (const key of ['window', 'angle', 'stage', 'stat'] as const) {
-    const values = new Set(places.map((place) => place[key]));
+    const isOne = places.every((place) => place[key] === first[key]);
     // Two windows of one quantity: "that" may be either.
-    if (values.size > 1 && key !== 'stat' && key !== 'stage') return undefined;
-    const [value] = values;
-    if (values.size === 1 && value !== undefined) said[key] = value;
+    if (!isOne && key !== 'stat' && key !== 'stage') return undefined;
+    if (isOne && first[key] !== undefined) said[key] = first[key];
   }
   return said as unknown as Said;
 }
 
-function placeOf(check: Check): Omit<Said, 'id'> {
+type Place = Omit<Said, 'id'>;
+
+function placeOf(check: Check): Place {
   const operand =
     check.kind === 'value' ? check.operand : check.kind === 'bound' ? check.bounds[0]?.operand : undefined;
   if (operand?.type !== 'quantity') return {};
