@@ -1,5 +1,4 @@
 import type { Item, MeaningKind } from './items.ts';
-import type { Scene } from './scene.ts';
 
 /** What a clause has that no single word shows. */
 export type ClauseSign =
@@ -141,43 +140,4 @@ export function signsOfItems(items: readonly Item[], numbers = true): Signs {
 
 export function mark(signs: Signs, sign: ClauseSign, isThere: boolean): undefined {
   if (isThere) join(signs, byKind.get(sign));
-}
-
-export function signsOf(scene: Scene): Signs {
-  const { carry, conditions, previous } = scene;
-  const signs = signsOfItems(scene.items);
-  mark(
-    signs,
-    'set',
-    scene.units.length > 0 ||
-      scene.unitNamed ||
-      scene.unit !== undefined ||
-      scene.share !== undefined ||
-      isSetBefore(scene),
-  );
-  mark(signs, 'axis', scene.axes.length > 0);
-  mark(signs, 'window', conditions.window !== undefined);
-  mark(signs, 'adjusted', conditions.stage === 'adjusted');
-  mark(signs, 'claimed', carry.claimed !== undefined);
-  mark(signs, 'asked', carry.asked !== undefined);
-  mark(signs, 'statement', (previous ? previous.said : carry.statement) !== undefined);
-  mark(signs, 'portsBefore', carry.ports !== undefined);
-  const said = hasSaid(previous);
-  mark(signs, 'saidBefore', said);
-  mark(signs, 'quantityBefore', said || carry.said !== undefined);
-  mark(signs, 'topicBefore', carry.topic !== undefined || (previous !== null && hasTopic(scene.sentence)));
-  return signs;
-}
-
-function hasSaid(scene: Scene | null): boolean {
-  for (let at = scene; at; at = at.previous) if (at.said !== undefined) return true;
-  return false;
-}
-
-function isSetBefore({ carry, previous }: Scene): boolean {
-  return previous ? previous.units.length > 0 || previous.unit !== undefined : carry.unit !== undefined;
-}
-
-function hasTopic(items: readonly Item[]): boolean {
-  return items.some(({ meanings }) => meanings.some(({ kind }) => kind === 'topic'));
 }

@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { signsOf } from '../../../shared/claims/reading/clauseSigns.ts';
 import type { Findings } from '../../../shared/claims/reading/finding.ts';
-import { meets, needBits, signsOf } from '../../../shared/claims/reading/needs.ts';
+import { meets, needBits } from '../../../shared/claims/reading/needs.ts';
 import { type Rule, rules } from '../../../shared/claims/reading/rules/index.ts';
 import type { Scene } from '../../../shared/claims/reading/scene.ts';
 import { read } from './context.ts';

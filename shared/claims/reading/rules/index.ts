@@ -1,6 +1,7 @@
+import { signsOf } from '../clauseSigns.ts';
 import { echoing } from '../echoWords.ts';
 import type { Findings } from '../finding.ts';
-import { meets, type NeedBits, type Needs, needBits, signsOf } from '../needs.ts';
+import { meets, type NeedBits, type Needs, needBits } from '../needs.ts';
 import type { Scene } from '../scene.ts';
 import { readAdjusting } from './adjusting.ts';
 import { readAgainst } from './against.ts';
