@@ -5,7 +5,7 @@ const thinSpace = '\u202f';
 const noBreakSpace = '\u00a0';
 const trueMinus = '\u2212';
 
-const marksByLanguage: Readonly<Record<string, { decimal: string; thousands: string }>> = {
+const marksByLanguage: Readonly<Record<string, Marks>> = {
   en: { decimal: '.', thousands: ',' },
   de: { decimal: ',', thousands: '.' },
   nl: { decimal: ',', thousands: '.' },
@@ -30,8 +30,25 @@ const languageOfRegion: Readonly<Record<string, string>> = {
   fi: 'sv',
 };
 
+interface Marks {
+  decimal: string;
+  thousands: string;
+}
+
+/** Asked for each number and each sentence, of some few locales. */
+const marksByLocale = new Map<string, Marks>();
+
 /** Decimal and thousands marks of a BCP 47 locale; unknown languages write as English does. */
-export function numberMarks(locale: string): { decimal: string; thousands: string } {
+export function numberMarks(locale: string): Marks {
+  let marks = marksByLocale.get(locale);
+  if (!marks) {
+    marks = marksOf(locale);
+    marksByLocale.set(locale, marks);
+  }
+  return marks;
+}
+
+function marksOf(locale: string): Marks {
   if (/^(?:de|en)-(?:ch|li)/i.test(locale)) return { decimal: '.', thousands: '’' };
   const region = /^en-([a-z]{2})\b/i.exec(locale)?.[1]?.toLowerCase();
   const neighbour = region === undefined ? undefined : languageOfRegion[region];

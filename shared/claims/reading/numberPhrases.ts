@@ -61,8 +61,8 @@ function isSide(token: Token | undefined): boolean {
 }
 
 /** "half a watt", "half a millisecond": one half of a unit of measure. */
-export function halfOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
-  if (tokens[from]!.text !== 'half' || !isArticle(tokens[from + 1])) return null;
+function halfOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
+  if (!isArticle(tokens[from + 1])) return null;
   const unit = unitAt(tokens, from + 2, lexicon, 0.5);
   if (!unit || !['power', 'time', 'luminance', 'percent', 'de', 'points'].includes(unit.data.dimension))
     return null;
@@ -71,30 +71,26 @@ export function halfOfUnit(tokens: readonly Token[], from: number, lexicon: Lexi
   return { number, next: from + 2 + unit.length };
 }
 
-/** "a kilo and a half", "a metre and a half": one and a half of a unit of measure. */
-export function oneAndAHalf(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
-  if (!isArticle(tokens[from])) return null;
-  const unit = unitAt(tokens, from + 1, lexicon, 1);
-  if (!unit || !andAHalf(tokens, from + 1 + unit.length)) return null;
-  const { dimension, unit: name, factor = 1 } = unit.data;
-  const number = numberPhrase({ x: 1.5, place: 0.5, dimension, unit: name, factor, spelled: true });
-  return { number, next: from + 4 + unit.length };
-}
-
 const comparing =
   /^(?:sooner|faster|quicker|slower|later|longer|more|less|lower|higher|heavier|lighter|quieter|louder|deeper|thicker|slimmer|thinner|wide|deep|tall|high|thick|across)$/;
 
-/** "within a millisecond", "a millisecond sooner than": one unit of measure, where a distance stands. */
-export function oneOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
-  if (!isArticle(tokens[from])) return null;
+/**
+ * "a kilo and a half": one and a half of a unit of measure; "within a millisecond", "a millisecond sooner than": one,
+ * where a distance stands.
+ */
+function oneOfUnit(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
   const unit = unitAt(tokens, from + 1, lexicon, 1);
   if (!unit) return null;
+  const { dimension, unit: name, factor = 1 } = unit.data;
+  if (andAHalf(tokens, from + 1 + unit.length)) {
+    const number = numberPhrase({ x: 1.5, place: 0.5, dimension, unit: name, factor, spelled: true });
+    return { number, next: from + 4 + unit.length };
+  }
   // "Within a year" is a time, "a year less than" a distance.
   const isDistance =
-    (tokens[from - 1]?.text === 'within' && unit.data.dimension !== 'months') ||
+    (tokens[from - 1]?.text === 'within' && dimension !== 'months') ||
     comparing.test(tokens[from + 1 + unit.length]?.text ?? '');
   if (!isDistance) return null;
-  const { dimension, unit: name, factor = 1 } = unit.data;
   const number = numberPhrase({ x: 1, place: 1, dimension, unit: name, factor, spelled: true });
   return { number, next: from + 1 + unit.length };
 }
@@ -118,8 +114,7 @@ const ofDecades: ReadonlySet<string> = new Set(['low', 'mid', 'middle', 'high', 
 const decades = /^(?:teens|twenties|thirties|forties|fifties|sixties|seventies|eighties|nineties|\d+s)$/;
 
 /** "the mid-twenties", "low hundreds", "high 200s": a stretch of numbers with no border that could be checked. */
-export function vagueStretch(tokens: readonly Token[], from: number): ReadNumber | null {
-  if (!ofDecades.has(tokens[from]!.text)) return null;
+function vagueStretch(tokens: readonly Token[], from: number): ReadNumber | null {
   const at = /^[-–]$/.test(tokens[from + 1]?.text ?? '') ? from + 2 : from + 1;
   const word = tokens[at]?.text ?? '';
   const digits = tokens[at]?.kind === 'number' && tokens[at + 1]?.text === 's' && tokens[at + 1]!.glued;
@@ -133,6 +128,16 @@ export function vagueStretch(tokens: readonly Token[], from: number): ReadNumber
     spelled: true,
   });
   return { number, next: at + (digits ? 2 : 1) };
+}
+
+/** Words with which a number begins that {@link numberWithin} reads */
+export const leadsWithin: readonly string[] = ['half', 'a', ...ofDecades];
+
+/** Reads a number that no word for a number begins: "half a watt", "a kilo and a half", "the mid-twenties"; else null. */
+export function numberWithin(tokens: readonly Token[], from: number, lexicon: Lexicon): ReadNumber | null {
+  const token = tokens[from]!;
+  if (token.text === 'half') return halfOfUnit(tokens, from, lexicon);
+  return isArticle(token) ? oneOfUnit(tokens, from, lexicon) : vagueStretch(tokens, from);
 }
 
 /** Reads the number phrase that begins at token `from`; null when the words there are no number. */

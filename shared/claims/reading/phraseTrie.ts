@@ -1,4 +1,4 @@
-import { foldedWord, tokenise } from './tokens.ts';
+import { foldedWord, interned, tokenise } from './tokens.ts';
 
 /** Longest phrase first, over token texts; one node a word. */
 interface Node<T> {
@@ -6,12 +6,22 @@ interface Node<T> {
   owner: object;
   next: Map<string, Node<T>> | null;
   meanings: T[] | null;
+  /** The phrase, where it means something */
+  text: string;
   /** How many of the meanings were added in front */
   front: number;
 }
 
 function emptyNode<T>(owner: object): Node<T> {
-  return { owner, next: null, meanings: null, front: 0 };
+  return { owner, next: null, meanings: null, text: '', front: 0 };
+}
+
+/** A phrase that tokens begin with. */
+interface Match<T> {
+  meanings: readonly T[];
+  text: string;
+  /** How many tokens it is */
+  length: number;
 }
 
 export class PhraseTrie<T> {
@@ -26,8 +36,8 @@ export class PhraseTrie<T> {
 
   private own(node: Node<T>): Node<T> {
     if (node.owner === this) return node;
-    const { next, meanings, front } = node;
-    return { owner: this, next: next && new Map(next), meanings: meanings && [...meanings], front };
+    const { next, meanings, text, front } = node;
+    return { owner: this, next: next && new Map(next), meanings: meanings && [...meanings], text, front };
   }
 
   /**
@@ -43,26 +53,26 @@ export class PhraseTrie<T> {
       if (following !== known) node.next.set(word, following);
       node = following;
     }
-    node.meanings ??= [];
+    if (!node.meanings) {
+      node.meanings = [];
+      node.text = interned(words.join(' '));
+    }
     if (node.meanings.includes(meaning)) return;
     if (where === 'front') node.meanings.splice(node.front++, 0, meaning);
     else node.meanings.push(meaning);
   }
 
-  /** Lengths and meanings of the phrases that begin at token `from`, longest first; null when there is none. */
-  match(
-    tokens: readonly { text: string }[],
-    from: number,
-  ): { meanings: readonly T[]; length: number }[] | null {
+  /** The phrases that begin at token `from`, longest first; null when there is none. */
+  match(tokens: readonly { text: string }[], from: number): Match<T>[] | null {
     let node = this.root;
-    let found: { meanings: readonly T[]; length: number }[] | null = null;
+    let found: Match<T>[] | null = null;
     for (let at = from; at < tokens.length; at += 1) {
       const following: Node<T> | undefined = node.next?.get(tokens[at]!.text);
       if (!following) break;
       node = following;
       if (node.meanings) {
         found ??= [];
-        found.push({ meanings: node.meanings, length: at - from + 1 });
+        found.push({ meanings: node.meanings, text: node.text, length: at - from + 1 });
       }
     }
     return found === null || found.length === 1 ? found : found.reverse();

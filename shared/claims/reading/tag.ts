@@ -4,7 +4,7 @@ import { forgetHomographs } from './homographs.ts';
 import type { Item, Meaning, NumberPhrase } from './items.ts';
 import { numberWords } from './lexicon/grammar.ts';
 import type { Lexicon } from './lexiconTrie.ts';
-import { halfOfUnit, oneAndAHalf, oneOfUnit, readNumberPhrase, vagueStretch } from './numberPhrases.ts';
+import { leadsWithin, numberWithin, readNumberPhrase } from './numberPhrases.ts';
 import { settleObviousRoles } from './obviousRoles.ts';
 import type { Token } from './tokens.ts';
 import { usableMeanings } from './usableMeanings.ts';
@@ -26,6 +26,14 @@ const harmless: ReadonlySet<string> = new Set([
   ...['only', 'just', 'merely', 'simply', 'surprised', 'surprising', 'surprisingly', 'surprise'],
   ...['astonished', 'astonishing', 'lightly', 'unexpected', 'unexpectedly', 'coincidentally'],
   ...['ashamed', 'sorry'],
+]);
+
+/** What may begin with a word, besides the phrases of the lexicon. */
+const leads = new Map<string, 'within' | 'denial' | 'scale' | 'number'>([
+  ...leadsWithin.map((word) => [word, 'within'] as const),
+  ...['no', ...leavingOut, ...denying].map((word) => [word, 'denial'] as const),
+  ...['hundred', 'thousand'].map((word) => [word, 'scale'] as const),
+  ...['point', ...Object.keys(numberWords)].map((word) => [word, 'number'] as const),
 ]);
 
 /**
@@ -62,11 +70,12 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     to: number,
     meanings: readonly Meaning[],
     number?: NumberPhrase,
+    phrase?: string,
   ) => {
     const first = tokens[from]!;
     const last = tokens[to - 1]!;
-    let text = first.text;
-    for (let at = from + 1; at < to; at += 1) text += ` ${tokens[at]!.text}`;
+    let text = phrase ?? first.text;
+    if (phrase === undefined) for (let at = from + 1; at < to; at += 1) text += ` ${tokens[at]!.text}`;
     const item: Item = {
       type,
       text,
@@ -83,17 +92,14 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
   };
   for (let at = 0; at < tokens.length; ) {
     const token = tokens[at]!;
-    const part =
-      halfOfUnit(tokens, at, lexicon) ??
-      oneAndAHalf(tokens, at, lexicon) ??
-      oneOfUnit(tokens, at, lexicon) ??
-      vagueStretch(tokens, at);
+    const lead = leads.get(token.text);
+    const part = lead === 'within' ? numberWithin(tokens, at, lexicon) : null;
     if (part) {
       push('number', at, part.next, [], part.number);
       at = part.next;
       continue;
     }
-    if (deniesNothing(tokens, at)) {
+    if (lead === 'denial' && deniesNothing(tokens, at)) {
       push('word', at, at + 2, []);
       at += 2;
       continue;
@@ -111,6 +117,8 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
         at,
         at + candidate.length,
         meanings,
+        undefined,
+        candidate.text,
       );
       at += candidate.length;
       taken = true;
@@ -120,9 +128,8 @@ export function tagTokens(tokens: readonly Token[], lexicon: Lexicon, spoken: bo
     if (
       token.kind === 'number' ||
       (token.kind === 'mark' && '£€$±'.includes(token.text)) ||
-      Object.hasOwn(numberWords, token.text) ||
-      ((token.text === 'hundred' || token.text === 'thousand') && tokens[at - 1]?.text === 'a') ||
-      token.text === 'point'
+      lead === 'number' ||
+      (lead === 'scale' && tokens[at - 1]?.text === 'a')
     ) {
       const read = readNumberPhrase(tokens, at, lexicon);
       if (read) {

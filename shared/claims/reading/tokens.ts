@@ -76,7 +76,7 @@ export function foldedWord(word: string): string {
 }
 
 /** The same text as the engine keeps names of members: compared by identity, and no slice of an article kept alive. */
-function interned(text: string): string {
+export function interned(text: string): string {
   // Without a prototype it is a dictionary: a literal would leave a hidden class behind for every word.
   const holder: Record<string, true> = Object.create(null);
   holder[text] = true;
