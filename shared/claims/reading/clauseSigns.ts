@@ -1,11 +1,11 @@
 import type { Item } from './items.ts';
-import { mark, type Signs, signsOfItems } from './needs.ts';
+import { mark, type Signs } from './needs.ts';
 import type { Scene } from './scene.ts';
 
-/** What a clause shows to the rules: by its words as they are read by now, and by what stands before it. */
+/** What a clause shows to the rules: by its words, and by what stands before it. */
 export function signsOf(scene: Scene): Signs {
   const { carry, conditions, previous } = scene;
-  const signs = signsOfItems(scene.items);
+  const signs = [...scene.signs];
   mark(
     signs,
     'set',

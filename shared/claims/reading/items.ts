@@ -1,61 +1,65 @@
 /** What the phrase layer makes of tokens: the pieces that rules look at. */
 
-export type MeaningKind =
-  | 'concept'
-  | 'gamut'
-  | 'diagram'
-  | 'hue'
-  | 'tone'
-  | 'fact'
-  | 'format'
-  | 'panelKind'
-  | 'resolution'
-  | 'stage'
-  | 'signal'
-  | 'dimming'
-  | 'room'
-  | 'side'
-  | 'plane'
-  | 'level'
-  | 'mode'
-  | 'hedge'
-  | 'comparator'
-  | 'trailing'
-  | 'stat'
-  | 'house'
-  | 'negation'
-  | 'verb'
-  | 'saying'
-  | 'gotThere'
-  | 'fellShort'
-  | 'makerWord'
-  | 'pronoun'
-  | 'multiple'
-  | 'ordinal'
-  | 'unit'
-  | 'maker'
-  | 'size'
-  | 'measure'
-  | 'comparative'
-  | 'superlative'
-  | 'equative'
-  | 'tint'
-  | 'direction'
-  | 'topic'
-  | 'severity'
-  | 'intensity'
-  | 'idiom'
-  | 'opinion'
-  | 'adjective'
-  | 'currency'
-  | 'criterion'
-  | 'month'
-  | 'count'
-  | 'fullScreen'
-  | 'lean'
-  | 'cohortWord'
-  | 'awardWord'
-  | 'standing';
+/** Everything that a word or a phrase may be taken for */
+export const meaningKinds = [
+  'concept',
+  'gamut',
+  'diagram',
+  'hue',
+  'tone',
+  'fact',
+  'format',
+  'panelKind',
+  'resolution',
+  'stage',
+  'signal',
+  'dimming',
+  'room',
+  'side',
+  'plane',
+  'level',
+  'mode',
+  'hedge',
+  'comparator',
+  'trailing',
+  'stat',
+  'house',
+  'negation',
+  'verb',
+  'saying',
+  'gotThere',
+  'fellShort',
+  'makerWord',
+  'pronoun',
+  'multiple',
+  'ordinal',
+  'unit',
+  'maker',
+  'size',
+  'measure',
+  'comparative',
+  'superlative',
+  'equative',
+  'tint',
+  'direction',
+  'topic',
+  'severity',
+  'intensity',
+  'idiom',
+  'opinion',
+  'adjective',
+  'currency',
+  'criterion',
+  'month',
+  'count',
+  'fullScreen',
+  'lean',
+  'cohortWord',
+  'awardWord',
+  'standing',
+] as const;
+
+export type MeaningKind = (typeof meaningKinds)[number];
 
 export interface Meaning {
   kind: MeaningKind;

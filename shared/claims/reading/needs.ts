@@ -61,7 +61,7 @@ export type NeedBits = readonly number[];
 /** In one number; 32 would not all be small integers to every engine. */
 const bitsInNumber = 30;
 /** Numbers in a set: for as many needs as there are, and some to come. */
-const width = 7;
+const width = 8;
 
 const bitsOfNeeds = new Map<string, number>();
 const byKind = new Map<string, Bits>();

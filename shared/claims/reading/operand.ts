@@ -7,28 +7,37 @@ const windowed = new Set(['peak', 'peak.sustained', 'peak.hold', 'white']);
 
 /** Conditions that matter for this quantity; an angle says nothing about input lag. */
 export function conditionsFor(scene: Scene, quantity: Quantity | undefined): StatedConditions {
-  const { origin, ...given } = scene.conditions;
-  const dropped = new Set<string>();
-  const drop = (key: string) => dropped.add(key);
+  const given = scene.conditions;
   const id = quantity?.id ?? '';
-  if (!windowed.has(id)) drop('window');
-  if (quantity && !id.startsWith('angle.')) {
-    drop('angle');
-    drop('side');
-    drop('plane');
-  }
-  if (quantity && !id.startsWith('angle.') && !id.startsWith('uniformity.')) drop('level');
-  if (quantity) drop('room');
-  // Standby and noise know no signal; a heading's does not bind them.
-  if ((id === 'standby' || id === 'noise') && origin.signal === 'carried') drop('signal');
-  if (id.startsWith('contrast.native') && given.dimming === undefined) drop('dimming');
-  return { ...without(given, dropped), origin: without(origin, dropped) };
-}
-
-function without<T extends object>(members: T, dropped: ReadonlySet<string>): T {
+  const ofAngle = id.startsWith('angle.');
+  const matters = (key: string) => {
+    switch (key) {
+      case 'window':
+        return windowed.has(id);
+      case 'angle':
+      case 'side':
+      case 'plane':
+        return !quantity || ofAngle;
+      case 'level':
+        return !quantity || ofAngle || id.startsWith('uniformity.');
+      case 'room':
+        return !quantity;
+      // Standby and noise know no signal; a heading's does not bind them.
+      case 'signal':
+        return !((id === 'standby' || id === 'noise') && given.origin.signal === 'carried');
+      case 'dimming':
+        return !(id.startsWith('contrast.native') && given.dimming === undefined);
+      default:
+        return true;
+    }
+  };
   const kept: Record<string, unknown> = {};
-  for (const [key, value] of Object.entries(members)) if (!dropped.has(key)) kept[key] = value;
-  return kept as T;
+  for (const key in given)
+    if (key !== 'origin' && matters(key)) kept[key] = given[key as keyof StatedConditions];
+  const origin: Record<string, 'named' | 'carried' | 'article'> = {};
+  for (const key in given.origin) if (matters(key)) origin[key] = given.origin[key]!;
+  kept.origin = origin;
+  return kept as unknown as StatedConditions;
 }
 
 export function operandOf(
