@@ -75,9 +75,11 @@ function roundedText(value: number, style: NumberStyle): string {
   const { decimal, thousands } = numberMarks(style.locale ?? 'en');
   const decimals = style.decimals ?? decimalsFor(value, style.digits ?? 3);
   const fixed = Math.abs(value).toFixed(decimals);
-  const [whole = '', fraction = ''] = fixed.split('.');
+  const point = fixed.indexOf('.');
+  const whole = point < 0 ? fixed : fixed.slice(0, point);
+  const fraction = point < 0 ? '' : fixed.slice(point + 1);
   const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, thousands) : whole;
-  const isZero = /^[0]*$/.test(whole + fraction);
+  const isZero = Number(fixed) === 0;
   const sign = value < 0 && !isZero ? trueMinus : style.signed && !isZero ? '+' : '';
   return sign + grouped + (fraction && decimal + fraction);
 }

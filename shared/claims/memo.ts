@@ -83,7 +83,8 @@ export function createJudgingMemo(first: JudgingBench): JudgingMemo {
   }
 
   function judgeCheck(claim: Pick<Claim, 'check' | 'why' | 'opinion'>, check: Check): Reasoned {
-    const key = canonicalJson(check);
+    // Two checks that say the same in another order are only judged twice.
+    const key = JSON.stringify(check);
     const known = entries.get(key);
     if (known && isFresh(known)) {
       byCheck.set(check, known);

@@ -147,9 +147,20 @@ function articlesOn(bench: JudgingBench, unit: UnitEvidence): ArticleRecord[] {
 }
 
 export function dependencyKey(dependency: Dependency): string {
-  let key = '';
-  for (const part of Object.values(dependency)) key += `${part}\u0000`;
-  return key;
+  switch (dependency.on) {
+    case 'identity':
+      return `identity\u0000${dependency.unit}`;
+    case 'runs':
+      return `runs\u0000${dependency.unit}\u0000${dependency.id}\u0000${dependency.replaced ?? ''}`;
+    case 'run':
+      return `run\u0000${dependency.unit}\u0000${dependency.run}`;
+    case 'fact':
+      return `fact\u0000${dependency.unit}\u0000${dependency.key}\u0000${dependency.inches ?? ''}`;
+    case 'observations':
+      return `observations\u0000${dependency.unit}\u0000${dependency.topic}`;
+    default:
+      return dependency.on;
+  }
 }
 
 /** The present state of a dependency as text; equal texts mean that the verdict cannot have changed by it. */
