@@ -12,6 +12,7 @@ import { hasVerb } from './verbs.ts';
  */
 export function clausesOf(items: readonly Item[]): Item[][] {
   const pieces = piecesOf(items);
+  if (pieces.length < 2) return pieces.map((piece) => piece.items);
   const leaning = pieces.filter(({ items: piece }) => leansToo(piece) || leansAsBefore(piece)).length;
   const clauses: Item[][] = [];
   let pending: Item[] = [];

@@ -52,7 +52,6 @@ function isSettling(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   const verb = isWord(next, 'has', 'had', 'have') ? items[at + 2] : next;
   return (
-    isWord(items[at], 'that') &&
     isWord(items[at - 1], 'window', 'patch', 'peak', 'box') &&
     /^(?:ha[sd] |have )?(?:settle[sd]|f[ae]ll(?:s|en)|drop(?:s|ped)|s[iu]nks?|slip(?:s|ped)|sag(?:s|ged))(?: |$)/.test(
       verb?.text ?? '',
@@ -97,14 +96,14 @@ export function piecesOf(items: readonly Item[]): Piece[] {
       cut(item.text, '');
       continue;
     }
-    if (isSettling(items, at) && current.length > 0) cut('', 'which');
+    if (item.text === 'that' && current.length > 0 && isSettling(items, at)) cut('', 'which');
     if (
+      joiners.has(item.text) &&
+      (item.type === 'word' || item.meanings.length === 0) &&
       !(item.text === 'which' && isWord(current.at(-1), 'of')) &&
       !isRunnerUp(items, at) &&
       !isPartOfVerb(items, at) &&
-      !joinsEnds(items, at) &&
-      joiners.has(item.text) &&
-      (item.type === 'word' || item.meanings.length === 0)
+      !joinsEnds(items, at)
     ) {
       if (current.length > 0 || mark === '') cut(current.length > 0 ? '' : mark, item.text);
       else joiner = item.text;

@@ -62,11 +62,11 @@ export function denialProblem(
     return deniesNearerNumber(scene, own) ? 'the words leave open which number is denied' : undefined;
   const unheard = scene.items.find(
     (item) =>
+      denies(item) &&
       (isDeniedBefore(scene, check, item, from, to) ||
         isDeniedOfHolder(scene, check, item, to) ||
         isDeniedBehind(scene, item, to) ||
         (item.index > from && item.index < to)) &&
-      denies(item) &&
       !own.includes(item) &&
       !isInAside(scene.sentence, item, own.findLast(({ number }) => number) ?? own.at(-1)!) &&
       !affirmsDenial(scene, item, own),

@@ -76,8 +76,8 @@ function tellsOfEarlierText(sentence: readonly Item[], at: number): boolean {
 
 /** "It seems brighter than the Plain but isn't" */
 function onlyLooksSo(sentence: readonly Item[], items: readonly Item[], at: number): boolean {
-  const [but, denial, more] = sentence.slice(at, at + 3);
-  if (!isWord(but, 'but', 'yet', 'though')) return false;
+  if (!isWord(sentence[at], 'but', 'yet', 'though')) return false;
+  const [denial, more] = sentence.slice(at + 1, at + 3);
   const isDenied =
     /n't$/.test(denial?.text ?? '') || (isWord(denial, 'is', 'does', 'are') && isWord(more, 'not'));
   const after = sentence[at + (isWord(more, 'not') ? 3 : 2)];

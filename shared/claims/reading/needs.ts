@@ -3,6 +3,12 @@ import type { Item, MeaningKind } from './items.ts';
 /** What a clause has that no single word shows. */
 export type ClauseSign =
   | 'number'
+  /** A number out of others, or of points */
+  | 'scale'
+  /** A word for a score or an award */
+  | 'scoreWord'
+  /** The sentence names what scores are given for. */
+  | 'criterionSaid'
   /** A number with "under", "at least" … */
   | 'limit'
   /** A number of times */
@@ -128,12 +134,14 @@ export function signsOfItems(items: readonly Item[], numbers = true): Signs {
       join(signs, byKind.get(kind));
       if (kind === 'pronoun' && key === 'rival') mark(signs, 'rival', true);
       else if (kind === 'comparative' && !openComparatives.has(key)) mark(signs, 'comparison', true);
+      else if (kind === 'concept' && (key === 'score' || key === 'award')) mark(signs, 'scoreWord', true);
       else if (kind === 'fact' && data === 'count') mark(signs, 'countable', true);
     }
     if (!number) continue;
     if (numbers) mark(signs, 'number', true);
     if (number.comparator !== undefined) mark(signs, 'limit', true);
     if (number.dimension === 'times') mark(signs, 'times', true);
+    if (number.outOf !== undefined || number.dimension === 'points') mark(signs, 'scale', true);
   }
   return signs;
 }

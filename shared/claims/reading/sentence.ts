@@ -36,13 +36,14 @@ function nameSignal(items: readonly Item[]): undefined {
 
 /** "HDR10 tells another story.": the signal of what follows in the paragraph. */
 function nameSignalOfStory(items: readonly Item[]): undefined {
-  const [first, verb, ...rest] = items;
+  if (items.length > 8) return;
+  const [first, verb] = items;
   const isStory =
     isWord(verb, 'tells', 'brings', 'paints', 'is', 'was', 'proves') &&
-    rest.some((item) =>
+    items.some((item) =>
       isWord(item, 'story', 'matter', 'picture', 'tale', 'case', 'beast', 'business', 'thing'),
     );
-  if (first && isStory && items.length < 9 && keyOf(first, 'signal') === undefined) nameSignal([first]);
+  if (first && isStory && keyOf(first, 'signal') === undefined) nameSignal([first]);
 }
 
 /** Masks what stands between quotation marks: somebody else's words, or a word held at arm's length. */

@@ -36,7 +36,7 @@ import { readPrice } from './price.ts';
 import { readRankList } from './rankList.ts';
 import { readLeavesCurve, readRolloffAgain } from './rolloff.ts';
 import { readSameCount } from './sameCount.ts';
-import { readScores } from './score.ts';
+import { readScores, scoreNeed } from './score.ts';
 import { readSetApart } from './setApart.ts';
 import { goneWords, lookingWords } from './severity.ts';
 import { readCounts } from './socket.ts';
@@ -63,7 +63,7 @@ const extremes = [
 
 /** One file a kind; the order decides who may take a number first. */
 const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
-  { read: readScores, needs: [{ kinds: ['number', 'concept'] }] },
+  { read: readScores, needs: [{ kinds: ['number', 'scoreWord'] }, scoreNeed] },
   { read: readParallel, needs: [{ kinds: ['saidBefore'] }] },
   // Ports, dimensions, weight, refresh rate, warranty, HDR formats, resolution, prices.
   {

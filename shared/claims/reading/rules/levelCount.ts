@@ -68,6 +68,13 @@ function namesOneLevel(items: readonly Item[]): boolean {
   );
 }
 
+/** "Bar the last two", "but the brightest one" */
+function isSpared(items: readonly Item[], at: number): boolean {
+  return items
+    .slice(Math.max(0, at - 4), at)
+    .some((entry) => plays(entry, 'excepting') || isWord(entry, 'but'));
+}
+
 function sideOf(comparator: string | undefined): LevelCount['side'] | undefined {
   if (comparator === undefined) return 'exactly';
   return comparator === '>=' ? 'least' : comparator === '<=' ? 'most' : undefined;
@@ -85,13 +92,10 @@ export function countOfLevels(scene: Scene): LevelCount | null | undefined {
     // "All levels bar the last two": which ones they are, a count does not ask.
     const isEnd =
       isWord(scene.items[at - 1], 'last', 'first', 'top', 'bottom') || isPlaced(scene.items[at - 1]);
-    const spared = scene.items
-      .slice(Math.max(0, at - 4), at)
-      .some((entry) => plays(entry, 'excepting') || isWord(entry, 'but'));
-    if (number && isEnd && spared) return null;
+    if (number && isEnd && isSpared(scene.items, at)) return null;
     // "…, but two levels are over 3": what opens the clause spares nothing.
-    const isSpared = at > 1 && plays(scene.items[at - 1], 'excepting');
-    if (isSpared && !isWord(scene.items[at - 1], 'all but')) continue;
+    const isBehind = at > 1 && plays(scene.items[at - 1], 'excepting');
+    if (isBehind && !isWord(scene.items[at - 1], 'all but')) continue;
     // "Only one of the levels": alone it says that there is such a level.
     const single =
       isWord(item, 'single') || (isWord(item, 'one of the') && isWord(scene.items[at - 1], 'only', 'just'));

@@ -55,6 +55,8 @@ interface PortShare {
 /** "two of which", "all four", "both of them", "none of these", "all" before a version. */
 function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   const item = items[at]!;
+  if (item.number?.dimension !== '' && !isWord(item, 'one', 'both') && keyOf(item, 'stat') === undefined)
+    return undefined;
   const ofThem = (next: number) => isWord(items[next], 'of') && isWord(items[next + 1], ...meant);
   const bare = item.number?.dimension === '' && !item.number.role;
   // "All but one are 2.1", "all but two of them 2.1"

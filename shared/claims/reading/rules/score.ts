@@ -1,11 +1,12 @@
 import type { ScoreCheck } from '../../../contract/check.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isOneOf, isWord, keyOf } from '../items.ts';
+import type { Need } from '../needs.ts';
 import { firstWith, type Scene } from '../scene.ts';
 import { statedNumber } from '../stated.ts';
 import { factConditions } from './factCheck.ts';
 
-const verbs = [
+const verbs: readonly string[] = [
   'scores',
   'score',
   'scored',
@@ -24,6 +25,14 @@ const verbs = [
   'given',
   'award',
 ];
+
+const giving: readonly string[] = ['give', 'gave', 'award', 'awarded', 'we give', 'we award'];
+
+/** A clause with none of these speaks of no score. */
+export const scoreNeed: Need = {
+  kinds: ['scale', 'scoreWord', 'criterion', 'criterionSaid'],
+  words: [...verbs, ...giving, 'stars', 'star', 'us', 'of', 'from', 'out of', 'for'],
+};
 
 /** "scores 7.5 out of 10", "7.5/10", "earns our award", "no award this time". */
 export function readScores(scene: Scene, findings: Findings): undefined {
@@ -199,9 +208,7 @@ function isOurNumber(scene: Scene, item: Item): boolean {
   const before = scene.items.slice(Math.max(0, at - 5), at);
   if (isWord(next, 'from') && isWord(afterNext, 'us'))
     return isWord(before.at(-1), 'gets', 'earns', 'has', 'a', 'an');
-  const giver = before.findIndex((entry) =>
-    isWord(entry, 'give', 'gave', 'award', 'awarded', 'we give', 'we award'),
-  );
+  const giver = before.findIndex((entry) => isOneOf(entry, giving));
   const taker = before.at(-1);
   return (
     giver >= 0 &&
