@@ -129,7 +129,10 @@ function takeUnitClaimed(scene: Scene, item: Item): undefined {
 }
 
 /** "A warranty of just 12 months, when both rivals give you 24": months again. */
-function isWarranty({ previous, sentence, carry, items }: Scene, { index }: Item): boolean {
+function isWarranty({ previous, sentence, carry, items }: Scene, { index, number }: Item): boolean {
+  // "The Plain's warranty lasts 36": so long a one is told in months.
+  const isNamed = items.some((word) => keyOf(word, 'fact') === 'warranty' && word.index === index - 2);
+  if (isNamed && number!.x >= 12 && isWord(sentence[index - 1], 'lasts', 'runs')) return true;
   if (
     !items.some(
       (word) => (keyOf(word, 'unit') ?? keyOf(word, 'maker') ?? keyOf(word, 'pronoun')) !== undefined,

@@ -26,6 +26,17 @@ function followsStatement(clause: readonly Item[], guess: Item): boolean {
   );
 }
 
+/** "It costs 50 % more and would suit a darkened room": the guess begins another thing that is said, and claims nothing. */
+function isSaidBeside(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const joiner = sentence[guess.index - 1];
+  return (
+    joiner !== undefined &&
+    isWord(joiner, 'and', 'but') &&
+    clause.some((item) => item.index < joiner.index && isAnchor(item)) &&
+    !clause.some((item) => item.index > joiner.index && claimsOfSet(item))
+  );
+}
+
 /** "3,740:1, a loss most of us would take": the guess stands behind all that is claimed, parted by a comma. */
 function trailsStatement(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
   const mark = sentence.findLast(
@@ -121,6 +132,7 @@ export function bearsOn(sentence: readonly Item[], clause: readonly Item[], gues
   return (
     !isEndedByColon(sentence, clause, guess) &&
     !followsStatement(clause, guess) &&
+    !isSaidBeside(sentence, clause, guess) &&
     !isInRelative(sentence, clause, guess) &&
     !isOverruled(sentence, clause, guess) &&
     !isInLead(sentence, clause, guess) &&

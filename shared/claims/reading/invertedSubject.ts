@@ -19,11 +19,23 @@ const before = [
 ];
 const being = ['is', 'are', 'was', 'were', 'comes', 'stands', 'remains'];
 
+/** "Between them stands the Hearth, second of the three" */
+function subjectBetween(items: readonly Item[]): number {
+  const stands =
+    isWord(items[0], 'between') &&
+    isWord(items[1], 'them', 'these', 'the two') &&
+    isWord(items[2], 'stands', 'sits', 'comes', 'is', 'lies');
+  const at = isWord(items[3], 'the', 'our') ? 4 : 3;
+  return stands && (keyOf(items[at], 'unit') ?? keyOf(items[at], 'maker')) !== undefined ? at : -1;
+}
+
 /**
  * "Warmer is the Kasulind", "faster than both is the Vane", "heaviest by far is the Umbra": where the set's name stands
  * that the verb puts behind what is said of it; −1 where the words do not stand in that order.
  */
 export function invertedSubject(items: readonly Item[]): number {
+  const between = subjectBetween(items);
+  if (between >= 0) return between;
   const lead = items.findIndex((item) => !isWord(item, ...before) && keyOf(item, 'intensity') === undefined);
   const said = items[lead];
   if (lead < 0 || lead > 3 || (keyOf(said, 'comparative') ?? keyOf(said, 'superlative')) === undefined)

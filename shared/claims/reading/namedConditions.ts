@@ -73,6 +73,11 @@ function nameSignal(draft: ConditionsDraft, item: Item, at: number): undefined {
     isWord(next, 'window', 'patch', 'highlights', 'tone', 'curve');
   const signal =
     keyOf(item, 'signal') ?? ((format === 'HLG' || format === 'HDR10') && isOfLight ? format : undefined);
+  // "31 % darker than BT.1886 asks": that curve is SDR's (ITU-R BT.1886).
+  const ofCurve = keyOf(item, 'direction') !== undefined && /\b1886\b/.test(item.text);
+  if (ofCurve && origin.signal === 'named' && conditions.signal !== 'SDR')
+    conditions.unmatched = 'in both signals at once';
+  else if (ofCurve) name(draft, 'signal', 'SDR', item);
   if (signal) {
     if (origin.signal === 'named' && conditions.signal !== signal)
       conditions.unmatched = 'in both signals at once';
@@ -167,7 +172,7 @@ function nameSetting(draft: ConditionsDraft, item: Item, at: number, supposed: b
 }
 
 const ofStage = needBits([{ kinds: ['stage'] }]);
-const ofSignal = needBits([{ kinds: ['signal', 'format', 'concept'] }]);
+const ofSignal = needBits([{ kinds: ['signal', 'format', 'concept', 'direction'] }]);
 const ofPlace = needBits([{ kinds: ['room', 'side', 'plane', 'level', 'fullScreen', 'number'] }]);
 const ofAngle = needBits([{ words: ['there', 'angle', 'seat', 'place', 'spot', 'axis', 'on', 'ahead'] }]);
 /** Only a dimming or a picture mode is supposed. */

@@ -38,6 +38,18 @@ const comparedAfter = new Set([
 ]);
 const barring = new Set(['bar', 'except', 'excluding', 'barring', 'save', 'besides']);
 
+const staff = [
+  'nobody',
+  'somebody',
+  'someone',
+  'anyone',
+  'anybody',
+  'everyone',
+  'people',
+  'engineers',
+  'those',
+];
+
 /** A maker’s name or a model that several sets share means this review’s own set where that is one of them. */
 export function narrowed(id: string, context: ReadingContext): string {
   if (!id.includes('|')) return id;
@@ -165,6 +177,8 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
     if (isWord(item, 'ours') && /(?:^| )(?:of|than|over|as)$/.test(items[at - 1]?.text ?? ''))
       mentions.push({ item, id: context.own, role: 'compared' });
     if (!unit && !maker && !rival) continue;
+    // "For reasons that nobody at Kasulind would share": people of the firm.
+    if (maker && !unit && isWord(items[at - 1], 'at') && isWord(items[at - 2], ...staff)) continue;
     // "Of its rivals, the Plain has an average error of 2.9": one of them is named behind.
     if (rival && at <= 2 && isWord(items[0], 'of') && items.slice(at + 1).some((word) => keyOf(word, 'unit')))
       continue;

@@ -58,6 +58,8 @@ export function usableMeanings(
       leadsToNumber(tokens, at + length + 1)
     )
       return false;
+    // "Its worst greyscale error is 4.4": of its levels, not of the sets.
+    if (meaning.kind === 'superlative' && isOfItsOwn(tokens, at, length)) return false;
     // "187 W, the most of the three" ranks sets.
     if (
       meaning.kind === 'stat' &&
@@ -100,6 +102,15 @@ export function usableMeanings(
     return true;
   };
   return meanings.every(fits) ? meanings : meanings.filter(fits);
+}
+
+function isOfItsOwn(tokens: readonly Token[], at: number, length: number): boolean {
+  return (
+    length > 1 &&
+    tokens[at]!.text === 'worst' &&
+    tokens[at - 1]?.text === 'its' &&
+    /^(?:is|was|reaches|comes|stands|error)$/.test(tokens[at + length]?.text ?? '')
+  );
 }
 
 const fields = /^(?:fields?|screens?|pictures?|rasters?|images?)$/;

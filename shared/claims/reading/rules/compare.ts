@@ -27,6 +27,7 @@ import {
   setTakenUp,
   takeMoney,
   takeUnitBy,
+  thisOneBehind,
 } from './comparedWords.ts';
 import {
   denialOf,
@@ -91,6 +92,13 @@ export function otherOperand(
       id,
     };
   }
+  const own = thisOneBehind(scene);
+  if (own)
+    return {
+      operand: operandOf(scene, quantity, selector, otherConditions(scene, scene.context.own, quantity)),
+      items: [own],
+      id: scene.context.own,
+    };
   const size = sizeCompared(scene.items);
   if (size) {
     const of = splitVariant(scene.unit).unit ?? scene.context.own;

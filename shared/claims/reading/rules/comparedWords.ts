@@ -1,3 +1,4 @@
+import { sectionUnit } from '../carry.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import type { Scene, UnitMention } from '../scene.ts';
 import { isLedByBy } from './ratioNumber.ts';
@@ -156,4 +157,14 @@ export function isShareOfOther(scene: Scene, number: Item): boolean {
   return scene.units.some(
     (mention) => mention.item.index > number.index && mention.item.index <= number.index + 5,
   );
+}
+
+/** "The Plain costs £90 less than this one": said of another set, the word for this review's own. */
+export function thisOneBehind({ items, unit, context, carry }: Scene): Item | undefined {
+  const section = sectionUnit(carry);
+  if (unit === undefined || unit === context.own || (section !== undefined && section !== context.own))
+    return undefined;
+  const than = items.findIndex((item) => isWord(item, 'than'));
+  const behind = items[than + 1];
+  return than >= 0 && isWord(behind, 'this one', 'this set', 'this television') ? behind : undefined;
 }

@@ -129,7 +129,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     (item) =>
       isOneOf(item, tellingOfFormats) ||
       (isWord(item, 'does', 'do') && formats.some((format) => format.index === item.index + 1)) ||
-      (isWord(item, 'has', 'have', 'takes', 'includes', 'get', 'gets', 'adds', 'add') &&
+      (isWord(item, 'has', 'have', 'takes', 'take', 'includes', 'get', 'gets', 'adds', 'add') &&
         formats.some((format) => format.index > item.index && format.index <= item.index + 3)),
   );
   // "What Veltrane leaves out is HDR10+"

@@ -143,4 +143,8 @@ export const amongThree: readonly SentenceRow[] = [
     'The Hearth is thus second of the three in peak luminance.',
     'order peak max higher position 2 of veltrane-plain-50 nocthale-umbra-55',
   ],
+  [
+    'Between them stands the Hearth, second of the three for peak luminance.',
+    'order peak max higher position 2 of veltrane-plain-50 nocthale-umbra-55',
+  ],
 ];

@@ -123,4 +123,16 @@ export const comparedByNumber: readonly SentenceRow[] = [
     'ratio lag {nocthale} : lag {veltrane} = 2.5 [2.25, 2.75]',
   ],
   ["That's £1,000 on top of the Plain.", 'difference fact.price : fact.price {veltrane} = 1000 [1000, 1000]'],
+  [
+    'The Kasulind costs £90 less than this one.',
+    'difference fact.price : fact.price {kasulind} = 90 [90, 90]',
+  ],
+  [
+    'The Kasulind is 20 % brighter than this set.',
+    'ratio peak max {kasulind} : peak max = 1.2 [1.195, 1.205]',
+  ],
+  [
+    'The 65-inch Hearth costs, for reasons that nobody at Kasulind would share with me, £90 less than this one.',
+    'difference fact.price : fact.price {variantInches 65} = 90 [90, 90]',
+  ],
 ];

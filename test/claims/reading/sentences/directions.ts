@@ -330,4 +330,9 @@ export const directions: readonly SentenceRow[] = [
     'order fact.price {veltrane} higher ahead of orrinvale-hearth-55',
     'direction grey.tint average ≥50 ≤100 {veltrane} green',
   ],
+  [
+    'At 10 per cent of the signal the picture comes out 31 per cent darker than BT.1886 asks.',
+    'value eotf.error at 10 {signal SDR} = -31 [-31.5, -30.5]',
+  ],
+  ['In HDR the picture comes out 31 per cent darker at 10 % than BT.1886 asks.', 'unproven'],
 ];

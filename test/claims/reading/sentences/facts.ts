@@ -369,4 +369,6 @@ export const facts: readonly SentenceRow[] = [
     'difference fact.warranty {veltrane} : fact.warranty = 12 [6, 18]',
   ],
   ['There is no HDR10+.', 'fact hdr.formats excludes HDR10+'],
+  ['The set will take HDR10, HDR10+ or HLG.', 'fact hdr.formats includes HDR10+HDR10++HLG'],
+  ["The Kasulind's warranty lasts 36.", 'fact warranty = 36 {kasulind}'],
 ];

@@ -65,4 +65,13 @@ export const joined: readonly SentenceRow[] = [
     'Gamma averages 2.11, so shadows open up and night scenes look airy.',
     'value gamma.average = 2.11 [2.105, 2.115]',
   ],
+  [
+    'The Plain costs 50 % more and would suit a darkened room.',
+    'ratio fact.price {veltrane} : fact.price = 1.5 [1.495, 1.505]',
+  ],
+  [
+    'Magentas are over-saturated and yellows under-saturated, although faces come through it all looking human.',
+    'direction sweep.magenta.saturation average over',
+    'direction sweep.yellow.saturation average under',
+  ],
 ];

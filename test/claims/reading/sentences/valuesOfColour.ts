@@ -173,7 +173,10 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ],
   ['At 10% it is 16% too dark.', 'value eotf.error at 10 = -16 [-16.5, -15.5]'],
   ['The 20% step is too bright, by 16%.', 'value eotf.error at 20 = 16 [15.5, 16.5]'],
-  ['At 10% the set gives 21% less light than BT.1886 asks.', 'value eotf.error at 10 = -21 [-21.5, -20.5]'],
+  [
+    'At 10% the set gives 21% less light than BT.1886 asks.',
+    'value eotf.error at 10 {signal SDR} = -21 [-21.5, -20.5]',
+  ],
   [
     'P3 is at 99.8% in xy, BT.2020 at 77.4%.',
     'value coverage.p3.xy = 99.8 [99.75, 99.85]',
@@ -191,7 +194,10 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ],
   // What is missed is the gamut, not the number.
   ['It misses BT.2020 by a wide margin, covering only 71 %.', 'value coverage.bt2020.xy = 71 [70.5, 71.5]'],
-  ['It follows BT.1886 to within 4 %.', 'bound eotf.error max <= 4 and eotf.error min >= -4'],
+  [
+    'It follows BT.1886 to within 4 %.',
+    'bound eotf.error max {signal SDR} <= 4 and eotf.error min {signal SDR} >= -4',
+  ],
   ['Tone mapping sets in at 75 %.', 'direction eotf.rolloff rolls-off from 75'],
   ['The tint is Δu′v′ 0.004 at worst.', 'unproven'],
   ['Colour temperature runs from 6,600 K in the shadows to 7,020 K at white.', 'unproven', 'unproven'],
@@ -325,4 +331,5 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ],
   ['The gamma averages 2.05 between 10 and 90% stimulus.', 'value gamma.average = 2.05 [2.045, 2.055]'],
   ['The gamma averages 2.05 between 37 and 90% stimulus.', 'unproven'],
+  ['Its worst greyscale error is 4.4, which I can forgive.', 'value grey.de2000 max = 4.4 [4.35, 4.45]'],
 ];

@@ -212,4 +212,8 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'value peak at 25 {window 25} = 434 [433.5, 434.5]',
     'value peak at 100 {window 100} = 346 [345.5, 346.5]',
   ],
+  [
+    'Left on for the evening, the 10 % patch keeps 92 % of its first luminance.',
+    'value peak.hold at 10 {window 10} = 92 [91.5, 92.5]',
+  ],
 ];
