@@ -97,6 +97,7 @@ const floors: Readonly<Record<string, number>> = {
   'tiller-65': 0.98,
   'tinder-65': 0.93,
   'trumpet-77': 0.87,
+  'umber-65': 0.93,
   'vesper-55': 0.97,
   'vesper-55-feature': 0.93,
   'vesper-55-museum': 0.95,

@@ -119,6 +119,18 @@ function boughtThing(scene: Scene, amount: Item): Item | undefined {
     : noun;
 }
 
+/** "It has four sockets and, by some miracle, costs £20 more": the aside has no price, what was spoken of has. */
+function goesOnBehindAside({ sentence, items, previous }: Scene, { index }: Item): boolean {
+  const verb = sentence.findLastIndex((item) => item.index < index && keyOf(item, 'verb') === 'cost');
+  return (
+    previous !== null &&
+    verb >= index - 3 &&
+    isWord(sentence[verb - 1], ',') &&
+    isWord(items[0], 'and', 'but') &&
+    isWord(sentence[items[0]!.index + 1], ',')
+  );
+}
+
 /** "Wall brackets start at £25": what an amount is the price of, when the words before it name no set. */
 export function pricedThing(scene: Scene, amount: Item): Item | undefined {
   // "Picture editor: £799": who speaks is not what is sold.
@@ -127,6 +139,7 @@ export function pricedThing(scene: Scene, amount: Item): Item | undefined {
   const lead = scene.items.filter((item) => item.index < amount.index && item.index > speaker);
   const accessory = accessoryBefore(scene, amount) ?? boughtThing(scene, amount);
   if (accessory) return accessory;
+  if (goesOnBehindAside(scene, amount)) return undefined;
   // "No other set under £1,100", but not "cables will set you back $25".
   const set = lead.some(
     (item, at) => isWord(item, 'set', 'sets') && !isWord(lead[at + 1], 'you', 'me', 'us', 'back', 'up'),

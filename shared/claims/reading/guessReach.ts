@@ -37,6 +37,21 @@ function isSaidBeside(sentence: readonly Item[], clause: readonly Item[], guess:
   );
 }
 
+/** "850 nits and manners that I would trust": the guess is said of what its relative clause hangs on, behind all that is claimed. */
+function isInLastRelative(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const that = sentence[guess.index - 2];
+  const noun = sentence[guess.index - 3];
+  return (
+    isWord(that, 'that', 'which', 'whom') &&
+    isWord(sentence[guess.index - 1], 'i', 'you', 'we', 'one', 'nobody', 'anyone', 'anybody') &&
+    noun?.type === 'word' &&
+    noun.meanings.length === 0 &&
+    !isWord(noun, 'not', 'so', 'say', 'think', 'hope', 'sure', 'believe', 'expect', 'but', 'and', 'if') &&
+    clause.some((item) => item.index < noun.index && isAnchor(item)) &&
+    !clause.some((item) => item.index > guess.index && claimsOfSet(item))
+  );
+}
+
 /** "3,740:1, a loss most of us would take": the guess stands behind all that is claimed, parted by a comma. */
 function trailsStatement(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
   const mark = sentence.findLast(
@@ -133,6 +148,7 @@ export function bearsOn(sentence: readonly Item[], clause: readonly Item[], gues
     !isEndedByColon(sentence, clause, guess) &&
     !followsStatement(clause, guess) &&
     !isSaidBeside(sentence, clause, guess) &&
+    !isInLastRelative(sentence, clause, guess) &&
     !isInRelative(sentence, clause, guess) &&
     !isOverruled(sentence, clause, guess) &&
     !isInLead(sentence, clause, guess) &&

@@ -1,5 +1,9 @@
 import { type Item, isWord, keyOf } from './items.ts';
 
+function isSeen(item: Item | undefined): boolean {
+  return keyOf(item, 'severity') !== undefined || keyOf(item, 'house') === 'visible';
+}
+
 /**
  * "The near-black detail was visibly crushed", "nothing near black is crushed": what was seen. Without a word of how much
  * or a denial it stays a direction of the tone curve.
@@ -7,7 +11,13 @@ import { type Item, isWord, keyOf } from './items.ts';
 export function nameCrush(items: readonly Item[]): undefined {
   const crush = items.find((item) => isWord(item, 'crushed', 'crushes', 'crush'));
   if (!crush) return;
-  const near = items.find((item) => keyOf(item, 'tone') === 'nearBlack' && item.index < crush.index);
+  const near = items.find(
+    (item) =>
+      item.index < crush.index &&
+      (keyOf(item, 'tone') === 'nearBlack' ||
+        // "The shadows were visibly crushed"
+        (keyOf(item, 'tone') === 'shadows' && isSeen(items[crush.index - 1]))),
+  );
   const between = near ? items.slice(Math.max(0, near.index - 2), crush.index + 1) : [];
   const denials = between.filter(
     (item) => keyOf(item, 'negation') !== undefined || ['none', 'never'].includes(keyOf(item, 'stat') ?? ''),

@@ -4,6 +4,7 @@ import { nameBoth } from './bothRivals.ts';
 import type { Carry } from './carry.ts';
 import { nameFormerAndLatter } from './formerLatter.ts';
 import type { Item } from './items.ts';
+import { nameKeptPromise } from './keptPromise.ts';
 import { takeUpLimit } from './limitSaid.ts';
 import { nameMakersSets } from './makersSets.ts';
 import { nameCrush } from './nearBlackCrush.ts';
@@ -36,6 +37,7 @@ const steps = (
       settle: (items, { sets }, context) => nameFormerAndLatter(items, sets, context),
     },
     { needs: [{ words: ['both'] }], settle: nameBoth },
+    { needs: [{ words: ['promise', 'pledge'] }], settle: nameKeptPromise },
     { needs: [{ words: ['crushed', 'crushes', 'crush'] }], settle: nameCrush },
     { needs: [{ kinds: ['direction'] }, { words: ['over', 'under'] }], settle: nameBareDirections },
   ] satisfies Step[]

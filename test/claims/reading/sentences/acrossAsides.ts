@@ -59,4 +59,15 @@ export const acrossAsides: readonly SentenceRow[] = [
     'value contrast.native = 1095 [1094.5, 1095.5]',
     'value contrast.chequer = 822 [821.5, 822.5]',
   ],
+  [
+    'The Plain has four HDMI sockets and, I regret to say, costs £20 more.',
+    'fact hdmi.count = 4 {veltrane}',
+    'difference fact.price {veltrane} : fact.price = 20 [20, 20]',
+  ],
+  [
+    'The 65-inch Hearth offers the same four HDMI sockets and, by a joke that only a pricing department could tell, costs £20 more.',
+    'fact hdmi.count = 4 {variantInches 65}',
+    'fact hdmi.count = 4',
+    'difference fact.price {variantInches 65} : fact.price = 20 [20, 20]',
+  ],
 ];

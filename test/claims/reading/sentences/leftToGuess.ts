@@ -170,4 +170,5 @@ export const leftToGuess: readonly SentenceRow[] = [
     'unproven',
     'value peak max = 742 [741.5, 742.5]',
   ],
+  ['The Hearth has a peak above 850 cd/m² and manners that I would trust.', 'bound peak max > 850'],
 ];

@@ -299,4 +299,5 @@ export const limits: readonly SentenceRow[] = [
     'onset grey.de2000 over 3 from 60 included',
     'onset grey.de2000 {veltrane} over 3 from 50 included',
   ],
+  ['No step below the clipping point rises above 4.', 'bound grey.de2000 max <= 4'],
 ];

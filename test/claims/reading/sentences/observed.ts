@@ -225,4 +225,9 @@ export const observed: readonly SentenceRow[] = [
   ],
   ['Blooming is the glow that leaks around white titles on a dark screen.'],
   ['Nor does any blooming appear from 45 degrees to the side.', 'observed blooming 0–0 {angle 45}'],
+  [
+    'Gamma averages 2.25, yet in a night scene the shadows were visibly crushed.',
+    'value gamma.average = 2.25 [2.245, 2.255]',
+    'observed near-black 1–3',
+  ],
 ];

@@ -106,4 +106,25 @@ export const promises: readonly SentenceRow[] = [
     'fact peak = 650 by maker {tamarick}',
     'bound peak max {tamarick} >= 650',
   ],
+  [
+    'Orrinvale claims 94 per cent of P3, a promise that the Hearth keeps.',
+    'fact coverage.p3.xy = 94 by maker',
+    'bound coverage.p3.xy >= 94',
+  ],
+  [
+    'Orrinvale claims 94 per cent of P3, a promise that it has kept.',
+    'fact coverage.p3.xy = 94 by maker',
+    'bound coverage.p3.xy >= 94',
+  ],
+  [
+    'Orrinvale claims 94 per cent of P3, a promise the Hearth does not keep.',
+    'fact coverage.p3.xy = 94 by maker',
+    'unproven',
+  ],
+  ['Orrinvale promises 1,000 nits, a promise broken.', 'fact peak = 1000 by maker', 'bound peak max < 1000'],
+  [
+    'Orrinvale claims 94 per cent of P3, a promise that the Plain keeps.',
+    'fact coverage.p3.xy = 94 by maker',
+    'unproven',
+  ],
 ];
