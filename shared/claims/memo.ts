@@ -13,8 +13,8 @@ import {
 
 type Entry = {
   reasoned: Reasoned;
-  /** What the judgement looked at, and how that stood */
-  states: Map<string, string>;
+  /** How that stood which the judgement looked at, in the order of its dependencies */
+  states: string[];
   /** The state of the evidence for which this was last found to hold; −1: thrown out */
   generation: number;
 };
@@ -76,8 +76,9 @@ export function createJudgingMemo(first: JudgingBench): JudgingMemo {
   function isFresh(entry: Entry): boolean {
     if (entry.generation === generation) return true;
     if (entry.generation < 0) return false;
+    let at = 0;
     for (const [key, dependency] of entry.reasoned.dependencies)
-      if (stateOf(key, dependency) !== entry.states.get(key)) return false;
+      if (stateOf(key, dependency) !== entry.states[at++]) return false;
     entry.generation = generation;
     return true;
   }
@@ -97,9 +98,8 @@ export function createJudgingMemo(first: JudgingBench): JudgingMemo {
     entries.delete(key);
     // What waits for draws is judged again at the next check.
     if (!isPending) {
-      const entry: Entry = { reasoned, states: new Map(), generation };
-      for (const [name, dependency] of reasoned.dependencies)
-        entry.states.set(name, stateOf(name, dependency));
+      const entry: Entry = { reasoned, states: [], generation };
+      for (const [name, dependency] of reasoned.dependencies) entry.states.push(stateOf(name, dependency));
       entries.set(key, entry);
       byCheck.set(check, entry);
       if (entries.size > kept) entries.delete(entries.keys().next().value!);

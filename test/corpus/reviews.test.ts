@@ -72,6 +72,7 @@ const floors: Readonly<Record<string, number>> = {
   'pinnace-50': 0.99,
   'quill-65': 0.89,
   'quill-65-trade': 0.96,
+  'rampart-65': 0.98,
   'rushlight-55': 0.96,
   'rushlight-55-blog': 0.88,
   'rushlight-55-script': 0.88,

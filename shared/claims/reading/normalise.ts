@@ -71,13 +71,15 @@ const dropped = /[\u00ad\u200b-\u200d\u2060\ufeff]/;
 const combining = /[\u0300-\u036f]/;
 const needsWork = /[^\u0020-\u007e]/;
 
+const same = (offset: number) => offset;
+
 export function normaliseText(text: string): NormalisedText {
-  if (!needsWork.test(text)) return { text, original: (offset) => offset };
+  if (!needsWork.test(text)) return { text, original: same };
   if (!combining.test(text) && !dropped.test(text)) {
     let changed = '';
     for (const char of text) changed += replacements.get(char) ?? char;
     // Every replacement above is one code unit for one code unit.
-    return { text: changed, original: (offset) => offset };
+    return { text: changed, original: same };
   }
   let result = '';
   const map: number[] = [];

@@ -3,6 +3,7 @@ import { echoOf } from './echoWords.ts';
 import { isGapped } from './gapped.ts';
 import { coloursGrey } from './hueSaid.ts';
 import { type Item, isWord, keyOf } from './items.ts';
+import { meets, type Need, type NeedBits, type Needs, needBits, signsOfItems } from './needs.ts';
 import {
   countsPart,
   deniesStatistic,
@@ -58,44 +59,73 @@ export function contrastsWith(piece: Piece, pending: readonly Item[], isFirst: b
   );
 }
 
+/** A way in which a piece claims something of its own, and what a piece that lacks it cannot show. */
+interface Statement {
+  needs: Needs;
+  /** @param leaning how many pieces of the sentence say where a colour leans */
+  states(piece: Piece, leaning: number): boolean;
+}
+
+const ofSet: Need = { kinds: ['unit', 'maker'] };
+const ofPlace: Need = { kinds: ['ordinal'], words: ['last'] };
+
+const statements = withBits([
+  { needs: [{ kinds: ['topic'] }], states: ({ items }) => deniesTopic(items) || seesTopic(items) },
+  { needs: [{ kinds: ['stat'] }], states: (piece) => deniesStatistic(piece) },
+  { needs: [{ kinds: ['hue'] }], states: ({ items }) => coloursGrey(items) || leansAsBefore(items) },
+  { needs: [{ kinds: ['lean'] }], states: ({ items }, leaning) => leaning > 1 && leans(items) },
+  { needs: [ofPlace], states: ({ items }) => saysPlace(items) },
+  {
+    // "It takes HDR10 and HLG, and the Plain adds HDR10+"
+    needs: [ofSet],
+    states: ({ items, mark }) => mark === ',' && namesSet(items.slice(0, 4)) && takesFormat(items),
+  },
+  {
+    needs: [{ kinds: ['standing'] }, { kinds: ['number'] }],
+    states: ({ items }) =>
+      items.some((item) => keyOf(item, 'standing') !== undefined) &&
+      items.some(({ number }) => number?.role === 'window'),
+  },
+  {
+    needs: [{ kinds: ['panelKind'] }],
+    states: ({ items }) => hasVerb(items) && items.some((item) => keyOf(item, 'panelKind') !== undefined),
+  },
+  { needs: [{ words: ['none'] }], states: ({ items }) => isNoneOn(items) },
+  { needs: [{ kinds: ['number'] }, { words: ['of'] }], states: ({ items }) => countsPart(items) },
+  { needs: [{ kinds: ['severity'] }], states: ({ items, joiner }) => joiner !== '' && seesItsOwn(items) },
+  { needs: [{ words: ['what'] }], states: ({ items }) => promisesWhat(items) },
+]);
+
+/** What is a statement only behind another: a place, an extreme, an echo, a number without its verb. */
+const statementsBehind = withBits([
+  { needs: [ofPlace, ofSet], states: ({ items }) => takesNextPlace(items) },
+  { needs: [ofSet], states: (piece) => namesExtreme(piece) },
+  {
+    // "…, it leans red all the way up"
+    needs: [{ kinds: ['lean'] }, { kinds: ['pronoun'] }],
+    states: ({ items, mark }) => mark === ',' && leansToo(items) && keyOf(items[0], 'pronoun') !== undefined,
+  },
+  {
+    needs: [{ kinds: ['unit', 'maker', 'hue', 'pronoun'] }],
+    states: ({ items, mark, joiner }) =>
+      ((joiner !== '' || mark !== '') && echoOf(items) !== undefined) || isGapped(items),
+  },
+]);
+
+function withBits(table: readonly Statement[]): { needs: NeedBits; states: Statement['states'] }[] {
+  return table.map(({ needs, states }) => ({ needs: needBits(needs), states }));
+}
+
 /**
  * Does a piece claim something of its own, beside what the pieces around it claim?
  * @param isFirst whether it begins the sentence
  * @param leaning how many pieces of the sentence say where a colour leans
  */
 export function statesOwn(piece: Piece, isFirst: boolean, leaning: number): boolean {
-  const { items, mark, joiner } = piece;
+  if (piece.items.some(isAnchor)) return true;
+  const signs = signsOfItems(piece.items);
   return (
-    items.some(isAnchor) ||
-    deniesTopic(items) ||
-    seesTopic(items) ||
-    deniesStatistic(piece) ||
-    coloursGrey(items) ||
-    (leaning > 1 && leans(items)) ||
-    saysPlace(items) ||
-    leansAsBefore(items) ||
-    // "It takes HDR10 and HLG, and the Plain adds HDR10+"
-    (mark === ',' && namesSet(items.slice(0, 4)) && takesFormat(items)) ||
-    (items.some((item) => keyOf(item, 'standing') !== undefined) &&
-      items.some(({ number }) => number?.role === 'window')) ||
-    (hasVerb(items) && items.some((item) => keyOf(item, 'panelKind') !== undefined)) ||
-    isNoneOn(items) ||
-    countsPart(items) ||
-    (joiner !== '' && seesItsOwn(items)) ||
-    promisesWhat(items) ||
-    (!isFirst && statesBehindAnother(piece))
-  );
-}
-
-/** What is a statement only behind another: a place, an extreme, an echo, a number without its verb. */
-function statesBehindAnother(piece: Piece): boolean {
-  const { items, mark, joiner } = piece;
-  return (
-    takesNextPlace(items) ||
-    namesExtreme(piece) ||
-    // "…, it leans red all the way up"
-    (mark === ',' && leansToo(items) && keyOf(items[0], 'pronoun') !== undefined) ||
-    ((joiner !== '' || mark !== '') && echoOf(items) !== undefined) ||
-    isGapped(items)
+    statements.some(({ needs, states }) => meets(signs, needs) && states(piece, leaning)) ||
+    (!isFirst && statementsBehind.some(({ needs, states }) => meets(signs, needs) && states(piece, leaning)))
   );
 }
