@@ -3,6 +3,7 @@ import type { Check, Operand } from '../../contract/check.ts';
 import type { Carry } from './carry.ts';
 import { saysNo } from './echoWords.ts';
 import type { Findings } from './finding.ts';
+import { isGapped } from './gapped.ts';
 import { hueSaidOfGrey } from './hueSaid.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { limitSaid } from './limitSaid.ts';
@@ -13,6 +14,7 @@ import { onlySaid } from './rules/saidBefore.ts';
 import type { Scene } from './scene.ts';
 import { resolveMention } from './units.ts';
 import { hasVerb } from './verbs.ts';
+import { withoutOwner } from './whoseClause.ts';
 
 const carryable = new Set([
   'greyError',
@@ -245,8 +247,13 @@ function comparesInPassing(scenes: readonly Scene[]): boolean {
     first?.unit === undefined &&
     (first?.said?.length ?? 0) > 0 &&
     rest.length > 0 &&
-    rest.every(({ items }) => !hasVerb(items)) &&
-    rest.some(({ items }) => isWord(items[0], 'against', 'versus', 'vs', 'compared with'))
+    rest.every(({ items }) => !hasVerb(withoutOwner(items))) &&
+    rest.some(
+      ({ items }) =>
+        isWord(items[0], 'against', 'versus', 'vs', 'compared with') ||
+        // "A white field varies by 13 %, and the Plain's by 19 %"
+        (isWord(items[0], 'and') && isGapped(withoutOwner(items))),
+    )
   );
 }
 

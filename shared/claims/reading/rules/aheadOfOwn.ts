@@ -5,9 +5,9 @@ import type { Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { orderCheck } from './cohort.ts';
 import type { ComparativeEntry, ComparingWord } from './comparativeEntry.ts';
-import { otherMention } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
 import { betterDirection, concepts, negated } from './orderWords.ts';
+import { otherMention } from './otherOperand.ts';
 import { readBothAhead } from './standAlone.ts';
 
 /** "The Vane has a higher average error": what is compared stands behind the comparing word. */

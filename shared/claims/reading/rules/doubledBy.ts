@@ -5,8 +5,8 @@ import { operandOf } from '../operand.ts';
 import type { Scene } from '../scene.ts';
 import { selectorOf } from '../selector.ts';
 import { statedMultiple, statedNumber } from '../stated.ts';
-import { otherOperand } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
+import { otherOperand } from './otherOperand.ts';
 import { denialOf } from './ratioNumber.ts';
 
 const factors: Readonly<Record<string, number>> = { doubled: 2, trebled: 3, tripled: 3, quadrupled: 4 };

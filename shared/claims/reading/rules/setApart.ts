@@ -8,9 +8,9 @@ import { selectorOf } from '../selector.ts';
 import { isSettled, settled } from '../settled.ts';
 import { tidy } from '../stated.ts';
 import { subjectOf } from '../subject.ts';
-import { otherOperand } from './compare.ts';
 import { factConditions } from './factCheck.ts';
 import { makerKey } from './makersNumber.ts';
+import { otherOperand } from './otherOperand.ts';
 
 /** "Its lag is within 2 ms of the Umbra's": no farther from the other number than so much, on either side. */
 export function readSetApart(scene: Scene, findings: Findings): undefined {

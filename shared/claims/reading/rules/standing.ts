@@ -7,11 +7,11 @@ import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
 import type { ComparativeEntry } from './comparativeEntry.ts';
-import { otherMention } from './compare.ts';
 import { comparedQuantity } from './compared.ts';
 import { groupOf, pairAfter } from './group.ts';
 import { placeNext } from './nextRank.ts';
 import { concepts, negated } from './orderWords.ts';
+import { otherMention } from './otherOperand.ts';
 import { quantityOfCheck } from './saidBefore.ts';
 
 /** "matches the Kasulind", "as bright as the Veltrane". */

@@ -195,4 +195,22 @@ export const parallel: readonly SentenceRow[] = [
     'value coverage.p3.xy {nocthale} = 85 [84.5, 85.5]',
     'value coverage.p3.xy = 93 [92.5, 93.5]',
   ],
+  [
+    "A white field varies by 13 %, and the Plain's by 19 %. Football shows a visible dirty screen.",
+    'value uniformity.white {level white} = 13 [12.5, 13.5]',
+    'value uniformity.white {level white, veltrane} = 19 [18.5, 19.5]',
+    'observed dirty-screen 1–3',
+  ],
+  [
+    "Peak luminance is 742 nits, and the Plain's 571. Black is 0.04 nits.",
+    'value peak max = 742 [741.5, 742.5]',
+    'value peak max {veltrane} = 571 [570.5, 571.5]',
+    'value black = 0.04 [0.035, 0.045]',
+  ],
+  [
+    "The Kasulind's peak is 742 nits, and the Plain's 571. Black is 0.04 nits.",
+    'value peak max {kasulind} = 742 [741.5, 742.5]',
+    'value peak max {veltrane} = 571 [570.5, 571.5]',
+    'unproven',
+  ],
 ];
