@@ -2,7 +2,7 @@ import type { Check } from '../../contract/check.ts';
 import { carriedConcept } from './carry.ts';
 import { type Item, isWord, keyOf, meaningOf, type NumberPhrase } from './items.ts';
 import type { unitWords } from './lexicon/grammar.ts';
-import { meets, needBits } from './needs.ts';
+import { shows } from './needs.ts';
 import { countsThings } from './plainTalk.ts';
 import { quantityById } from './quantity.ts';
 import type { Scene } from './scene.ts';
@@ -195,17 +195,14 @@ function timeBefore({ previous, sentence }: Scene, { index }: Item): NumberPhras
   return stated?.said?.length === 1 ? before?.number : undefined;
 }
 
-const numbered = needBits([{ kinds: ['number'] }]);
-const labelled = needBits([{ kinds: ['measure'] }]);
-
 /**
  * Gives bare numbers the unit that the words around them leave no doubt of: light beside a patch of the screen
  * ("918 in a 25 % window"), and what a label before the number names ("Peak brightness in nits: Plain 412").
  */
 export function settleBareNumbers(scene: Scene): undefined {
-  if (!meets(scene.signs, numbered)) return;
+  if (!shows(scene.signs, 'number')) return;
   let concept: string | undefined;
-  const unit = meets(scene.signs, labelled)
+  const unit = shows(scene.signs, 'measure')
     ? scene.items.map((item) => meaningOf(item, 'measure')).find((found) => found !== undefined)
     : undefined;
   for (const item of scene.items) {

@@ -1,8 +1,6 @@
 import type { Item } from './items.ts';
-import { mark, meets, needBits, type Signs } from './needs.ts';
+import { mark, type Signs, shows } from './needs.ts';
 import type { Scene } from './scene.ts';
-
-const ofCriterion = needBits([{ kinds: ['criterion'] }]);
 
 /** What a clause shows to the rules: by its words, and by what stands before it. */
 export function signsOf(scene: Scene): Signs {
@@ -17,7 +15,7 @@ export function signsOf(scene: Scene): Signs {
       scene.share !== undefined ||
       isSetBefore(scene),
   );
-  mark(signs, 'criterionSaid', meets(scene.sentenceSigns, ofCriterion));
+  mark(signs, 'criterionSaid', shows(scene.sentenceSigns, 'criterion'));
   mark(signs, 'axis', scene.axes.length > 0);
   mark(signs, 'window', conditions.window !== undefined);
   mark(signs, 'adjusted', conditions.stage === 'adjusted');

@@ -7,7 +7,7 @@ import { isGapped } from './gapped.ts';
 import { hueSaidOfGrey } from './hueSaid.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { limitSaid } from './limitSaid.ts';
-import { meets, needBits } from './needs.ts';
+import { shows } from './needs.ts';
 import { countsSockets, portsNamed } from './portCount.ts';
 import { setsNamed } from './respectively.ts';
 import { onlySaid } from './rules/saidBefore.ts';
@@ -60,18 +60,10 @@ const conceptOfCompared: Readonly<Record<string, string>> = {
   'grey.de2000': 'greyError',
 };
 
-const ofConcept = needBits([{ kinds: ['concept'] }]);
-const ofHue = needBits([{ kinds: ['hue'] }]);
-const ofGamut = needBits([{ kinds: ['gamut'] }]);
-const ofTopic = needBits([{ kinds: ['topic'] }]);
-const ofOwn = needBits([{ kinds: ['pronoun'] }]);
-const ofFacts = needBits([{ kinds: ['fact'] }]);
-const numbered = needBits([{ kinds: ['number'] }]);
-
 /** What later clauses and sentences may mean by "the average" or "it". */
 export function noteConcept(scene: Scene, findings: Findings): undefined {
   const { items, said = [], signs } = scene;
-  const concept = meets(signs, ofConcept) ? conceptNamed(items) : undefined;
+  const concept = shows(signs, 'concept') ? conceptNamed(items) : undefined;
   const spoke = findings.list.find(({ check }) => check?.kind === 'bound' || check?.kind === 'value')?.check;
   const operand =
     spoke?.kind === 'bound' ? spoke.bounds[0]?.operand : spoke?.kind === 'value' ? spoke.operand : undefined;
@@ -90,15 +82,15 @@ export function noteConcept(scene: Scene, findings: Findings): undefined {
   else if (concept)
     scene.concept =
       concept === 'error' &&
-      !(meets(signs, ofHue) && items.some((item) => keyOf(item, 'hue'))) &&
+      !(shows(signs, 'hue') && items.some((item) => keyOf(item, 'hue'))) &&
       scene.axes.every((axis) => axis.kind !== 'angle')
         ? (scene.concept ?? 'error')
         : concept;
   else if (scene.axes.some((axis) => axis.kind === 'angle') && findings.list.length > 0)
     scene.concept ??= 'angle';
-  const hue = meets(signs, ofHue) ? hueSpokenOf(scene, said) : undefined;
+  const hue = shows(signs, 'hue') ? hueSpokenOf(scene, said) : undefined;
   if (hue !== undefined) scene.hue = hue;
-  const gamut = meets(signs, ofGamut) ? items.find((item) => keyOf(item, 'gamut')) : undefined;
+  const gamut = shows(signs, 'gamut') ? items.find((item) => keyOf(item, 'gamut')) : undefined;
   if (gamut) {
     scene.gamut = keyOf(gamut, 'gamut')!;
     scene.concept ??= 'coverage';
@@ -151,7 +143,7 @@ function topicOfJudged(id: string): string | undefined {
 }
 
 function firstPronounIsOwn({ items, signs }: Scene): boolean {
-  return meets(signs, ofOwn) && items.some((item) => keyOf(item, 'pronoun') === 'own');
+  return shows(signs, 'pronoun') && items.some((item) => keyOf(item, 'pronoun') === 'own');
 }
 
 /** What the sentence spoke of seeing; where it stated nothing, also what it only named. */
@@ -159,7 +151,7 @@ function topicsOf(scenes: readonly Scene[], statements: readonly Check[]): Reado
   const topics = new Set<string>();
   for (const check of statements) if (check.kind === 'observed') topics.add(check.topic);
   // "Blooming is the glow that leaks around white titles. You won't see it unless …"
-  if (statements.length === 0 && meets(scenes[0]!.sentenceSigns, ofTopic))
+  if (statements.length === 0 && shows(scenes[0]!.sentenceSigns, 'topic'))
     for (const { items } of scenes)
       for (const item of items) if (keyOf(item, 'topic')) topics.add(keyOf(item, 'topic')!);
   return topics;
@@ -167,7 +159,7 @@ function topicsOf(scenes: readonly Scene[], statements: readonly Check[]): Reado
 
 /** "Film makers paint from a box of colours known as P3. Kasulind promises 96 % of it.": the one gamut that was named. */
 function onlyGamut(scenes: readonly Scene[]): string | undefined {
-  if (!meets(scenes[0]!.sentenceSigns, ofGamut)) return undefined;
+  if (!shows(scenes[0]!.sentenceSigns, 'gamut')) return undefined;
   const gamuts = new Set(scenes.flatMap(({ items }) => items.flatMap((item) => keyOf(item, 'gamut') ?? [])));
   return gamuts.size === 1 ? [...gamuts][0] : undefined;
 }
@@ -176,7 +168,7 @@ function onlyGamut(scenes: readonly Scene[]): string | undefined {
 function saysWhichSet(scene: Scene): boolean {
   return (
     scene.units.some(({ role }) => role === 'subject') ||
-    (meets(scene.signs, numbered) && scene.items.some(({ number }) => number?.role === 'size')) ||
+    (shows(scene.signs, 'number') && scene.items.some(({ number }) => number?.role === 'size')) ||
     firstPronounIsOwn(scene)
   );
 }
@@ -295,7 +287,7 @@ export function handOn(
   else carry.statement = undefined;
   carry.counted = statements.findLast(countsSockets);
   for (const { items, signs } of scenes)
-    if (meets(signs, ofFacts)) carry.ports = portsNamed(items) ?? carry.ports;
+    if (shows(signs, 'fact')) carry.ports = portsNamed(items) ?? carry.ports;
   const limit = limitSaid(statements);
   if (limit) carry.limit = limit;
   else carry.limit = undefined;

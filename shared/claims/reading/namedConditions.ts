@@ -1,7 +1,7 @@
 import { type ConditionsDraft, name } from './conditionsDraft.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { issueAt, modeAt } from './modeName.ts';
-import { meets, needBits } from './needs.ts';
+import { meets, needBits, shows } from './needs.ts';
 import { opensOther } from './rules/than.ts';
 import { isPatchOfBoth, patchOf } from './screenShare.ts';
 
@@ -171,7 +171,6 @@ function nameSetting(draft: ConditionsDraft, item: Item, at: number, supposed: b
   }
 }
 
-const ofStage = needBits([{ kinds: ['stage'] }]);
 const ofSignal = needBits([{ kinds: ['signal', 'format', 'concept', 'direction'] }]);
 const ofPlace = needBits([{ kinds: ['room', 'side', 'plane', 'level', 'fullScreen', 'number'] }]);
 const ofAngle = needBits([{ words: ['there', 'angle', 'seat', 'place', 'spot', 'axis', 'on', 'ahead'] }]);
@@ -183,9 +182,8 @@ export function takeNamed(draft: ConditionsDraft): undefined {
   const { scene, origin, named } = draft;
   const { signs } = scene;
   const supposed = meets(signs, ofSetting) && isSupposed(scene.sentence);
-  const [staged, signalled, placed, angled] = [ofStage, ofSignal, ofPlace, ofAngle].map((needs) =>
-    meets(signs, needs),
-  );
+  const staged = shows(signs, 'stage');
+  const [signalled, placed, angled] = [ofSignal, ofPlace, ofAngle].map((needs) => meets(signs, needs));
   let afterThan = false;
   for (let at = 0; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;

@@ -1,4 +1,4 @@
-import type { Item, MeaningKind } from './items.ts';
+import { type Item, type MeaningKind, meaningKinds } from './items.ts';
 
 /** What a clause has that no single word shows. */
 export type ClauseSign =
@@ -115,6 +115,18 @@ export function needBits(needs: Needs): NeedBits {
 export function meets(signs: Signs, needs: NeedBits): boolean {
   for (let at = 0; at < width; at++) if ((signs[at]! & needs[at]!) !== needs[at]!) return false;
   return true;
+}
+
+const singly = ['number', 'countable'] as const;
+
+/** What is asked for alone, each as a need of its own. */
+const byOne = new Map<string, NeedBits>(
+  [...meaningKinds, ...singly].map((kind) => [kind, needBits([{ kinds: [kind] }])]),
+);
+
+/** Is there a word with this kind of meaning, a number, or what a set has a number of? */
+export function shows(signs: Signs, kind: MeaningKind | (typeof singly)[number]): boolean {
+  return meets(signs, byOne.get(kind)!);
 }
 
 /** Comparatives that do not say what they compare: "more", "less", "better", "worse" */

@@ -1,6 +1,6 @@
 import { type Carry, carriedConditions, sectionUnit } from './carry.ts';
 import { type Item, isWord, type MeaningKind } from './items.ts';
-import { mark, meets, needBits, type Signs, signsOfItems } from './needs.ts';
+import { mark, meets, needBits, type Signs, shows, signsOfItems } from './needs.ts';
 import { countsThings } from './plainTalk.ts';
 import { isPortCount } from './portCount.ts';
 import { rules } from './rules/index.ts';
@@ -43,14 +43,11 @@ const meaningSets = needBits([
     words: ['both', 'neither', 'all', 'others', 'the others', 'other', 'you', 'your', 'our'],
   },
 ]);
-/** What is counted may be a set's, whatever the number is. */
-const counting = needBits([{ kinds: ['countable'] }]);
-const numbered = needBits([{ kinds: ['number'] }]);
 
 /** What any clause of a sentence may show to a rule, given what it shows by itself. */
 function signsOfSentence(items: readonly Item[], shown: Signs, carry: Carry, own: string): Signs {
   // Its numbers are passed over by every rule; what is counted may be a set's all the same.
-  const isPlain = !meets(shown, numbered) || meets(shown, counting);
+  const isPlain = !shows(shown, 'number') || shows(shown, 'countable');
   const signs = isPlain ? [...shown] : signsOfItems(items, false);
   // A section on the article's own set means no other than a text without sections does.
   const section = sectionUnit(carry);

@@ -7,7 +7,7 @@ import type { Item } from './items.ts';
 import { partsOf } from './leftOut.ts';
 import { settleLeftOutDirections } from './leftOutDirection.ts';
 import { leansOn } from './mainClause.ts';
-import { meets, needBits, signsOfItems } from './needs.ts';
+import { meets, needBits, shows, signsOfItems } from './needs.ts';
 import { sharesOf, takeShare } from './respectively.ts';
 import type { Scene } from './scene.ts';
 import { settleScreenShares } from './screenShare.ts';
@@ -20,7 +20,6 @@ import { toneSpans } from './toneSpans.ts';
 import { unitMentions } from './unitMentions.ts';
 import { settleUnit } from './units.ts';
 
-const numbered = needBits([{ kinds: ['number'] }]);
 const ofScreen = needBits([
   {
     kinds: ['multiple'],
@@ -30,7 +29,6 @@ const ofScreen = needBits([
     ],
   },
 ]);
-const directed = needBits([{ kinds: ['direction'] }]);
 const shared = needBits([{ words: ['respectively'] }]);
 const toned = needBits([{ kinds: ['tone', 'hue'], words: ['full', 'maximum'] }]);
 const naming = needBits([{ kinds: ['unit', 'maker', 'rival'], words: ['ours'] }]);
@@ -48,11 +46,11 @@ export function scenesOf(
   angleTalk: boolean,
 ): Scene[] {
   const shown = signsOfItems(tagged);
-  const hasNumbers = meets(shown, numbered);
+  const hasNumbers = shows(shown, 'number');
   if (hasNumbers) settleBareSizes(tagged, context);
   if (meets(shown, ofScreen)) settleScreenShares(tagged);
   const items = markStates(tagged, shown, carry);
-  if (meets(shown, directed)) settleLeftOutDirections(items, context.house);
+  if (shows(shown, 'direction')) settleLeftOutDirections(items, context.house);
   const axes = hasNumbers
     ? settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'))
     : [];

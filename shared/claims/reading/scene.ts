@@ -2,8 +2,8 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Check, StatedConditions } from '../../contract/check.ts';
 import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
-import { type Item, isWord, keyOf, type MeaningKind, meaningKinds } from './items.ts';
-import { meets, type NeedBits, needBits, type Signs } from './needs.ts';
+import { type Item, isWord, keyOf, type MeaningKind } from './items.ts';
+import { type Signs, shows } from './needs.ts';
 
 export interface UnitMention {
   item: Item;
@@ -59,12 +59,8 @@ export interface Scene {
   stat?: string;
 }
 
-const needsOfKinds = Object.fromEntries(
-  meaningKinds.map((kind) => [kind, needBits([{ kinds: [kind] }])]),
-) as Record<MeaningKind, NeedBits>;
-
 export function firstWith(scene: Scene, kind: MeaningKind, ...keys: string[]): Item | undefined {
-  if (!meets(scene.signs, needsOfKinds[kind])) return undefined;
+  if (!shows(scene.signs, kind)) return undefined;
   for (const item of scene.items) {
     const key = keyOf(item, kind);
     if (key !== undefined && (keys.length === 0 || keys.includes(key))) return item;

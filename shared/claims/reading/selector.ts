@@ -4,7 +4,7 @@ import type { AxisSpan } from './axis.ts';
 import { placeNouns } from './cell.ts';
 import { type Item, isOneOf, isWord, keyOf } from './items.ts';
 import { isLoneLevel } from './loneLevel.ts';
-import { meets, needBits } from './needs.ts';
+import { shows } from './needs.ts';
 import type { Quantity } from './quantity.ts';
 import { nearestAxis, type Scene } from './scene.ts';
 
@@ -106,15 +106,11 @@ function bindsBefore(scene: Scene, binding: Item, named: Item): boolean {
   );
 }
 
-const ofStat = needBits([{ kinds: ['stat'] }]);
-const ofConcept = needBits([{ kinds: ['concept'] }]);
-const ofVerb = needBits([{ kinds: ['verb'] }]);
-
 /** The statistic that the clause names, "any, no, never, all" after an average included. */
 export function statOf(scene: Scene): string | undefined {
   let binding: Item | undefined;
   let named: Item | undefined;
-  const isNamed = meets(scene.signs, ofStat);
+  const isNamed = shows(scene.signs, 'stat');
   for (let at = isNamed ? 0 : scene.items.length; at < scene.items.length; at += 1) {
     const item = scene.items[at]!;
     const stat = keyOf(item, 'stat');
@@ -141,8 +137,8 @@ export function statOf(scene: Scene): string | undefined {
   if (named && !(binding && bindsBefore(scene, binding, named))) return keyOf(named, 'stat');
   if (binding) return keyOf(binding, 'stat');
   const hasConcept =
-    meets(scene.signs, ofConcept) && scene.items.some((item) => keyOf(item, 'concept') !== undefined);
-  const peaking = meets(scene.signs, ofVerb) ? scene.items.find(saysExtreme) : undefined;
+    shows(scene.signs, 'concept') && scene.items.some((item) => keyOf(item, 'concept') !== undefined);
+  const peaking = shows(scene.signs, 'verb') ? scene.items.find(saysExtreme) : undefined;
   if (peaking && !(hasConcept && scene.items.some((item) => keyOf(item, 'concept') === 'peak')))
     return peaking.text.startsWith('bottom') ? 'min' : 'max';
   // "The error averages 3.3 and reaches 6.2": how far it goes.

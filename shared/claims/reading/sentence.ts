@@ -8,7 +8,7 @@ import { forgetSentence, handOn, noteConcept } from './handOn.ts';
 import { isSecondHand } from './hearsay.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { lexiconOf } from './lexiconTrie.ts';
-import { meets, needBits, signsOfItems } from './needs.ts';
+import { meets, needBits, shows, signsOfItems } from './needs.ts';
 import { type Pair, pairedLists } from './pairedLists.ts';
 import { isIdle } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
@@ -68,10 +68,7 @@ function maskQuotations(items: Item[]): Item[] {
 
 const quoting = needBits([{ words: ['"'] }]);
 const ofAngles = needBits([{ kinds: ['concept'], words: ['colour shift', 'colour shifts', 'axis'] }]);
-const ofTopic = needBits([{ kinds: ['topic'] }]);
 const ofSet = needBits([{ kinds: ['unit', 'maker'] }]);
-const ofHue = needBits([{ kinds: ['hue'] }]);
-const numbered = needBits([{ kinds: ['number'] }]);
 
 function speaksOfAngles(items: readonly Item[]): boolean {
   return items.some(
@@ -118,14 +115,14 @@ export function readSentence(
     return [];
   }
   carry.questioned = undefined;
-  const announced = isHeading || !meets(signs, ofTopic) ? undefined : topicAnnounced(items);
+  const announced = isHeading || !shows(signs, 'topic') ? undefined : topicAnnounced(items);
   if (announced !== undefined) {
     forgetSentence(carry);
     carry.asked = announced;
     return [];
   }
   const set = isHeading || !meets(signs, ofSet) ? undefined : setAnnounced(items);
-  const hue = isHeading || !meets(signs, ofHue) ? undefined : hueAnnounced(items);
+  const hue = isHeading || !shows(signs, 'hue') ? undefined : hueAnnounced(items);
   if (set !== undefined || hue !== undefined) {
     forgetSentence(carry);
     carry.askedUnit = set;
@@ -138,7 +135,7 @@ export function readSentence(
     forgetSentence(carry);
     return [];
   }
-  const pairs = meets(signs, numbered) ? pairedLists(items) : undefined;
+  const pairs = shows(signs, 'number') ? pairedLists(items) : undefined;
   if (pairs) return readPairs(pairs, context, carry, isHeading, angleTalk);
   return readClauses(items, context, carry, isHeading, angleTalk);
 }

@@ -1,6 +1,6 @@
 import type { ConditionsDraft } from './conditionsDraft.ts';
 import { isWord } from './items.ts';
-import { meets, needBits } from './needs.ts';
+import { meets, needBits, shows } from './needs.ts';
 import { needOf, plays } from './parts.ts';
 import { earlierTime, speaksOfThePast, speaksOfUpdate, statesPresent } from './past.ts';
 import { speaksOfAdjusted } from './states.ts';
@@ -43,14 +43,13 @@ function takePast(draft: ConditionsDraft, isNow: boolean, former: boolean): unde
 }
 
 const nowadays = needBits([needOf('nowadays')]);
-const numbered = needBits([{ kinds: ['number'] }]);
 
 /** Settles of which state of the set the clause speaks: adjusted, as delivered, before an update, now. */
 export function settleStage(draft: ConditionsDraft): undefined {
   const { scene, conditions, origin, carriedStage, isOfReference } = draft;
   takeWork(draft);
   const isNow = meets(scene.signs, nowadays) && scene.items.some((item) => plays(item, 'nowadays'));
-  const hasNumbers = meets(scene.signs, numbered);
+  const hasNumbers = shows(scene.signs, 'number');
   const former = hasNumbers && scene.items.some(({ number }) => number?.state === 'before');
   takePast(draft, isNow, former);
   const updated = speaksOfUpdate(scene) || (scene.previous !== null && speaksOfUpdate(scene.previous));

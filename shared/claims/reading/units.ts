@@ -2,7 +2,7 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, sectionUnit } from './carry.ts';
 import { isGapped } from './gapped.ts';
 import { type Item, isWord, keyOf } from './items.ts';
-import { meets, needBits } from './needs.ts';
+import { meets, needBits, shows } from './needs.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { sizeNamed } from './sizes.ts';
 import { addressesOwn, groupNamed } from './spokenOf.ts';
@@ -138,11 +138,9 @@ function setDenied({ items, units }: Scene): boolean {
   });
 }
 
-const described = needBits([{ kinds: ['superlative'] }]);
-
 /** "The cheapest of the three takes half as long again": a description stands for a set. */
 function setDescribed({ items, signs }: Scene): boolean {
-  if (!meets(signs, described)) return false;
+  if (!shows(signs, 'superlative')) return false;
   const at = items.findIndex((item) => keyOf(item, 'superlative') !== undefined);
   if (at < 1 || at > 2 || !isWord(items[at - 1], 'the') || !isWord(items[at + 1], 'of')) return false;
   const group = items
@@ -156,12 +154,9 @@ function setDescribed({ items, signs }: Scene): boolean {
   );
 }
 
-const numbered = needBits([{ kinds: ['number'] }]);
-const pronominal = needBits([{ kinds: ['pronoun'] }]);
-
 /** The word that stands for a set. */
 function pronounOf({ items, units, signs }: Scene): Item | undefined {
-  if (!meets(signs, pronominal)) return undefined;
+  if (!shows(signs, 'pronoun')) return undefined;
   return items.find(
     (item, at) =>
       keyOf(item, 'pronoun') &&
@@ -183,7 +178,7 @@ export function settleUnit(scene: Scene): void {
   const main = previous && isWord(previous.items[0], 'where') ? (previous.previous ?? previous) : previous;
   const earlier = main ? main.unit : (carry.unit ?? section);
   const inSection = section !== undefined && earlier === section;
-  const size = meets(scene.signs, numbered) ? sizeNamed(scene.items) : undefined;
+  const size = shows(scene.signs, 'number') ? sizeNamed(scene.items) : undefined;
   const pronoun = pronounOf(scene);
   const pronounKey = addressesOwn(scene) ? 'own' : keyOf(pronoun, 'pronoun');
   const antecedent = antecedentOf(scene);

@@ -16,7 +16,8 @@ let readByAll: Read;
 beforeAll(async () => {
   ({ readArticle: readAsNeeded } = await import(modules.reading));
   vi.resetModules();
-  vi.doMock(modules.needs, async (original) => ({ ...(await original<object>()), meets: () => true }));
+  const open = { meets: () => true, shows: () => true };
+  vi.doMock(modules.needs, async (original) => ({ ...(await original<object>()), ...open }));
   ({ readArticle: readByAll } = await import(modules.reading));
 });
 
