@@ -2,6 +2,7 @@ import { bearsOn } from './guessReach.ts';
 import { isIfInPassing } from './ifInPassing.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { isModalInPassing } from './modalInPassing.ts';
+import { meets, needBits, type Signs } from './needs.ts';
 
 const opening = new Set(['whether', 'if', 'unless', 'supposing', 'provided', 'imagine']);
 const guesses = new Set([
@@ -21,11 +22,11 @@ const guesses = new Set([
   'ought',
 ]);
 
-/** A clause without one of these is neither. */
-export const conditionalWords: readonly string[] = [...opening, ...guesses];
+const open = needBits([{ words: [...opening, ...guesses] }]);
 
 /** Does a condition or a guess govern the clause, so that it says nothing of what was measured? */
-export function isConditional(sentence: readonly Item[], clause: readonly Item[]): boolean {
+export function isConditional(sentence: readonly Item[], clause: readonly Item[], signs: Signs): boolean {
+  if (!meets(signs, open)) return false;
   return clause.some((item) => {
     if (item.type === 'mark') return false;
     if (!opening.has(item.text) && !guesses.has(item.text)) return false;

@@ -37,7 +37,7 @@ function isSaidBeside(sentence: readonly Item[], clause: readonly Item[], guess:
   );
 }
 
-/** "850 nits and manners that I would trust": the guess is said of what its relative clause hangs on, behind all that is claimed. */
+/** "850 nits and manners that I would trust": the guess is said of the last of a list, which claims nothing. */
 function isInLastRelative(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
   const that = sentence[guess.index - 2];
   const noun = sentence[guess.index - 3];
@@ -46,7 +46,8 @@ function isInLastRelative(sentence: readonly Item[], clause: readonly Item[], gu
     isWord(sentence[guess.index - 1], 'i', 'you', 'we', 'one', 'nobody', 'anyone', 'anybody') &&
     noun?.type === 'word' &&
     noun.meanings.length === 0 &&
-    !isWord(noun, 'not', 'so', 'say', 'think', 'hope', 'sure', 'believe', 'expect', 'but', 'and', 'if') &&
+    // "742 nits in a mode that nobody would use" is of that mode.
+    isWord(sentence[guess.index - 4], 'and') &&
     clause.some((item) => item.index < noun.index && isAnchor(item)) &&
     !clause.some((item) => item.index > guess.index && claimsOfSet(item))
   );

@@ -1,7 +1,7 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import type { AxisSpan } from './axis.ts';
 import type { Carry } from './carry.ts';
-import { conditionalWords, isConditional } from './conditional.ts';
+import { isConditional } from './conditional.ts';
 import { settleEllipsis } from './ellipticUnits.ts';
 import type { Item } from './items.ts';
 import { partsOf } from './leftOut.ts';
@@ -20,19 +20,7 @@ import { toneSpans } from './toneSpans.ts';
 import { unitMentions } from './unitMentions.ts';
 import { settleUnit } from './units.ts';
 
-const ofScreen = needBits([
-  {
-    kinds: ['multiple'],
-    words: [
-      ...['all', 'all of', 'all of the', 'whole'],
-      ...['fill', 'fills', 'filled', 'filling', 'cover', 'flood'],
-    ],
-  },
-]);
-const shared = needBits([{ words: ['respectively'] }]);
-const toned = needBits([{ kinds: ['tone', 'hue'], words: ['full', 'maximum'] }]);
 const naming = needBits([{ kinds: ['unit', 'maker', 'rival'], words: ['ours'] }]);
-const open = needBits([{ words: conditionalWords }]);
 
 function axesIn(clause: readonly Item[], axes: readonly AxisSpan[]): AxisSpan[] {
   return axes.filter((axis) => axis.items.some((item) => clause.includes(item)));
@@ -48,13 +36,13 @@ export function scenesOf(
   const shown = signsOfItems(tagged);
   const hasNumbers = shows(shown, 'number');
   if (hasNumbers) settleBareSizes(tagged, context);
-  if (meets(shown, ofScreen)) settleScreenShares(tagged);
+  settleScreenShares(tagged, shown);
   const items = markStates(tagged, shown, carry);
   if (shows(shown, 'direction')) settleLeftOutDirections(items, context.house);
   const axes = hasNumbers
     ? settleAxes(items, angleTalk || items.some((item) => item.number?.dimension === 'angle'))
     : [];
-  const shares = meets(shown, shared) ? sharesOf(items, context, carry) : undefined;
+  const shares = sharesOf(items, shown, context, carry);
   const scenes: Scene[] = [];
   for (const { items: clause, borrowed, problem } of partsOf(items).flatMap(partStates)) {
     const signs = signsOfItems(clause);
@@ -68,12 +56,12 @@ export function scenesOf(
       previous,
       signs,
       sentenceSigns: shown,
-      axes: meets(signs, toned) ? [...axesIn(clause, axes), ...toneSpans(clause)] : axesIn(clause, axes),
+      axes: [...axesIn(clause, axes), ...toneSpans(clause, signs)],
       conditions: { origin: {} },
       conditionItems: new Set(),
       units: meets(signs, naming) ? unitMentions(clause, context) : [],
       unitNamed: false,
-      conditional: meets(signs, open) && isConditional(items, clause),
+      conditional: isConditional(items, clause, signs),
       used: new Set(),
       borrowed,
       unknownMode: undefined,

@@ -1,6 +1,7 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import type { Carry } from './carry.ts';
 import { type Item, isWord } from './items.ts';
+import { meets, needBits, type Signs } from './needs.ts';
 import type { Scene, UnitMention } from './scene.ts';
 import { unitMentions } from './unitMentions.ts';
 
@@ -19,11 +20,19 @@ function isListed({ number }: Item): boolean {
   return number !== undefined && (!number.role || number.role === 'value' || number.role === 'money');
 }
 
+const inOrder = needBits([{ words: ['respectively'] }]);
+
 /**
  * "They cost £749, £599 and £899 respectively": each number is of the set that has its place in the list of sets, of
  * this sentence or, behind "they", of the one before. Lists of different length leave open whose is which.
  */
-export function sharesOf(items: readonly Item[], context: ReadingContext, carry: Carry): Shares | undefined {
+export function sharesOf(
+  items: readonly Item[],
+  signs: Signs,
+  context: ReadingContext,
+  carry: Carry,
+): Shares | undefined {
+  if (!meets(signs, inOrder)) return undefined;
   const end = items.findIndex((item) => isWord(item, 'respectively'));
   if (end < 0) return undefined;
   const here = setsNamed(unitMentions(items.slice(0, end), context));

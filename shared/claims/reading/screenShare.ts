@@ -1,5 +1,6 @@
 import { isWindow } from './axis.ts';
-import { type Item, isWord, keyOf, meaningOf } from './items.ts';
+import { type Item, isOneOf, isWord, keyOf, meaningOf } from './items.ts';
+import { meets, needBits, type Signs, signsOfItems } from './needs.ts';
 import type { Scene } from './scene.ts';
 
 const screenNouns = [
@@ -73,8 +74,14 @@ function screenShareAt(items: readonly Item[], at: number): { percent: number; l
   return patch ? { percent: 100, length: noun + 2 } : undefined;
 }
 
+const filling: readonly string[] = ['fill', 'fills', 'filled', 'filling', 'cover', 'flood'];
+const ofScreen = needBits([
+  { kinds: ['multiple'], words: ['all', 'all of', 'all of the', 'whole', ...filling] },
+]);
+
 /** Makes each share of the screen one phrase for a patch, as "full screen" is one. */
-export function settleScreenShares(items: readonly Item[]): undefined {
+export function settleScreenShares(items: readonly Item[], signs: Signs): undefined {
+  if (!meets(signs, ofScreen)) return;
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
     fillScreen(items, at);
@@ -98,7 +105,7 @@ function fillScreen(items: readonly Item[], at: number): undefined {
   const isAll = whole && isWord(items[at + 1], 'and', ',') && isWord(items[0], 'fill', 'flood');
   if (!isWord(screen, ...screenNouns) || !(withWhite || isAll)) return;
   const lead = items.slice(Math.max(0, at - 5), at);
-  if (!lead.some((item) => isWord(item, 'fill', 'fills', 'filled', 'filling', 'cover', 'flood'))) return;
+  if (!lead.some((item) => isOneOf(item, filling))) return;
   screen.meanings = [{ kind: 'fullScreen', key: '100' }];
   if (withWhite) items[at + 2]!.meanings = [];
 }
@@ -124,7 +131,8 @@ export function isSecondPatch(items: readonly Item[], at: number): boolean {
 
 /** The patch that a question asks for: "Whole screen?", "And with a tenth of it lit?" */
 export function patchAsked(items: readonly Item[]): number | undefined {
-  settleScreenShares(items.slice(0, -1));
+  const asked = items.slice(0, -1);
+  settleScreenShares(asked, signsOfItems(asked));
   for (let at = 0; at < items.length; at += 1) {
     const item = items[at]!;
     const patch =

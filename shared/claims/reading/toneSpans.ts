@@ -1,5 +1,6 @@
 import type { AxisSpan } from './axis.ts';
 import { type Item, isWord, type Meaning, meaningOf } from './items.ts';
+import { meets, needBits, type Signs } from './needs.ts';
 
 /** "Gamma averages 2.11, so shadows open up", "how shadows turn into light": what comes of it, and not where it was measured. */
 function isConsequence(items: readonly Item[], at: number): boolean {
@@ -9,8 +10,11 @@ function isConsequence(items: readonly Item[], at: number): boolean {
   return lead.some((item) => isWord(item, 'so', 'how'));
 }
 
+const toned = needBits([{ kinds: ['tone', 'hue'], words: ['full', 'maximum'] }]);
+
 /** Tone words ("highlights") as axis spans, unless numbers name one. */
-export function toneSpans(items: readonly Item[]): AxisSpan[] {
+export function toneSpans(items: readonly Item[], signs: Signs): AxisSpan[] {
+  if (!meets(signs, toned)) return [];
   const spans: AxisSpan[] = [];
   // "At full saturation red is 7 % short": the end of the sweep.
   for (let at = 0; at < items.length; at += 1)

@@ -162,8 +162,10 @@ export function isShareOfOther(scene: Scene, number: Item): boolean {
 /** "The Plain costs £90 less than this one": said of another set, the word for this review's own. */
 export function thisOneBehind({ items, unit, context, carry }: Scene): Item | undefined {
   const section = sectionUnit(carry);
-  if (unit === undefined || unit === context.own || (section !== undefined && section !== context.own))
-    return undefined;
+  // "The Plain looks dim. The Kasulind is 20 % brighter than this one": perhaps the one spoken of before.
+  const isOpen =
+    (section !== undefined && section !== context.own) || (carry.unit !== undefined && carry.unit !== unit);
+  if (unit === undefined || unit === context.own || isOpen) return undefined;
   const than = items.findIndex((item) => isWord(item, 'than'));
   const behind = items[than + 1];
   return than >= 0 && isWord(behind, 'this one', 'this set', 'this television') ? behind : undefined;

@@ -171,4 +171,11 @@ export const leftToGuess: readonly SentenceRow[] = [
     'value peak max = 742 [741.5, 742.5]',
   ],
   ['The Hearth has a peak above 850 cd/m² and manners that I would trust.', 'bound peak max > 850'],
+  ['It reaches 742 nits in a mode that nobody would use.', 'unproven'],
+  [
+    'The Plain looks dim and reaches 571 nits. The Kasulind is 20 % brighter than this one.',
+    'opinion',
+    'value peak max {veltrane} = 571 [570.5, 571.5]',
+    'unproven',
+  ],
 ];
