@@ -60,6 +60,7 @@ export interface StatedConditions {
 /** Which value(s) of a series the sentence speaks of. Ranges are on the series' axis. */
 export interface Selector {
   stat: 'scalar' | 'at' | 'average' | 'max' | 'min' | 'all' | 'any';
+  /** A level; beside `min` or `max` of a grid of cells, the cells among which it is: "corner", "edge" (corners too). */
   at?: Axis;
   from?: number;
   to?: number;
@@ -143,6 +144,8 @@ export interface RatioCheck {
   stated: StatedNumber;
   /** "more than twice": a limit on a / b; `stated.x` is the limit. */
   op?: BoundOp;
+  /** "Higher after adjustment than before": an order of two runs, so that a perfect instrument has to agree, too. */
+  certain?: true;
   /** "keeps 60 %" of a quantity that is itself a ratio is a value check; complement ("loses 40 %") already resolved. */
   negated?: boolean;
 }

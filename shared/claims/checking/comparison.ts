@@ -1,5 +1,6 @@
-import type { DifferenceCheck, Operand, RatioCheck } from '../../contract/check.ts';
-import { compare, onTheLimit } from './decide.ts';
+import type { BoundOp, DifferenceCheck, Operand, RatioCheck } from '../../contract/check.ts';
+import { closeNote } from './bound.ts';
+import { compare, decide, onTheLimit, valueIn } from './decide.ts';
 import { inUnit, readOperand } from './operand.ts';
 import type { OperandValue } from './operandValue.ts';
 import { conditionsOfBoth, notesOf, type Outcome, unproven } from './outcome.ts';
@@ -26,6 +27,8 @@ export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Ou
   const inside = agrees(ratio, check);
   const common = commonOf(check, a, b, stated, quantity, ratio);
   if (a.over || b.over) return lowerBoundRatio(check, a, b, ratio, common);
+  if (check.certain && check.op !== undefined)
+    return orderOfRuns(check as RatioCheck & { op: BoundOp }, a, b, sight, common);
   const holds = inside !== (check.negated ?? false);
   const shown = plain(Number(ratio.toPrecision(3)));
   const miss = missBy(ratio, check.stated);
@@ -40,6 +43,27 @@ export function judgeRatio(check: RatioCheck, sight: Sight, signal?: string): Ou
       ...notesOf(a, b),
     ],
     ...(holds || check.negated ? {} : { suggestion: `${shown} times` }),
+  };
+}
+
+/** One run reads more than another: as found, and in all but few of the worlds that the readings allow. */
+function orderOfRuns(
+  { op, stated, negated }: RatioCheck & { op: BoundOp },
+  a: OperandValue,
+  b: OperandValue,
+  sight: Sight,
+  common: ReturnType<typeof commonOf>,
+): Outcome {
+  const decision = decide(
+    [a, b],
+    (draw) => compare(valueIn(a, draw) / valueIn(b, draw), op, stated.x) !== (negated ?? false),
+    sight.bench.house.level,
+  );
+  return {
+    ...common,
+    ...decision,
+    sentence: comparisonWords(a, b, sight),
+    notes: [...closeNote(decision.verdict, decision.probability), ...notesOf(a, b)],
   };
 }
 

@@ -4,7 +4,7 @@ import type { MeasuredSeries, QuantityDraws } from '../../contract/measurement.t
 import { drawnColumn, drawnNumber } from './columns.ts';
 import { convertUnit } from './convertUnit.ts';
 import { readFact } from './factValue.ts';
-import { cellAt } from './gridCell.ts';
+import { cellAt, cellsOf } from './gridCell.ts';
 import { inRange, type Level, type Levels, levelsOf, sameAxis } from './levels.ts';
 import type { OperandReading, OperandValue, Statistic } from './operandValue.ts';
 import { resolveRun } from './resolve.ts';
@@ -107,7 +107,7 @@ function effectiveSelector(
   { conditions, selector }: Extract<Operand, { type: 'quantity' }>,
   series: MeasuredSeries,
 ): Selector {
-  if (series.id.endsWith('.cell') && typeof selector.at === 'string') {
+  if (series.id.endsWith('.cell') && typeof selector.at === 'string' && selector.stat === 'at') {
     const at = cellAt(
       selector.at,
       series.values.map(({ axis }) => String(axis)),
@@ -142,7 +142,19 @@ function choose(view: Levels, selector: Selector, statistic: Statistic): Level[]
   if (statistic.name === 'scalar') return view.levels.slice(0, 1);
   if (statistic.name === 'at')
     return view.levels.filter((level) => sameAxis(level.axis, selector.at)).slice(0, 1);
-  return view.levels.filter((level) => level.counts && inRange(level.axis, selector));
+  const among = typeof selector.at === 'string' ? cellsAlong(selector.at, view) : undefined;
+  return view.levels.filter(
+    (level) => level.counts && inRange(level.axis, selector) && (among?.has(String(level.axis)) ?? true),
+  );
+}
+
+function cellsAlong(place: string, { levels }: Levels): ReadonlySet<string> {
+  return new Set(
+    cellsOf(
+      place,
+      levels.map(({ axis }) => String(axis)),
+    ),
+  );
 }
 
 function statistics(values: number[], { name, rank }: Statistic): number {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { cellAt } from '../../../shared/claims/checking/gridCell.ts';
+import { cellAt, cellsOf } from '../../../shared/claims/checking/gridCell.ts';
 
 const grid = (size: number) =>
   Array.from({ length: size * size }, (_, i) => `r${Math.floor(i / size) + 1}c${(i % size) + 1}`);
@@ -24,4 +24,9 @@ test('words that name no place, or two opposite ones, name no cell', () => {
 
 test('a grid without a middle row has no cell for an edge', () => {
   expect(cellAt('left', grid(4))).toBeUndefined();
+});
+
+test('a corner is any of four, and an edge has its corners', () => {
+  expect(cellsOf('corner', grid(3))).toEqual(['r1c1', 'r1c3', 'r3c1', 'r3c3']);
+  expect(cellsOf('edge', grid(3))).toEqual(grid(3).filter((cell) => cell !== 'r2c2'));
 });
