@@ -40,6 +40,13 @@ export function spreadOf(scene: Scene): Subject | undefined {
       isWord(item, 'uniform', 'even') &&
       scene.items.slice(at + 1, at + 3).some((next) => keyOf(next, 'comparator') ?? isWord(next, 'within')),
   );
+  // "A white screen is 10.7 % uneven"
+  const uneven = scene.items.find(
+    (item, at) => isWord(item, 'uneven') && scene.items[at - 1]?.number?.dimension === 'percent',
+  );
+  const lit = uneven && scene.items.find((item) => keyOf(item, 'level') ?? keyOf(item, 'fullScreen'));
+  if (uneven && lit)
+    return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [lit, uneven]);
   if (even) return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [even]);
   // "A white screen varies by 14 %"
   const white = scene.items.find(

@@ -108,6 +108,7 @@ function isBareSubject({ items, joiner }: Piece): boolean {
 const subjectKinds = ['topic', 'concept', 'fact', 'hue', 'tint'] as const;
 const asideWords = [
   'which',
+  'where',
   'though',
   'although',
   'if',

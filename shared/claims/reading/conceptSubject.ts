@@ -1,4 +1,5 @@
 import { isOfEachLevel } from './besideNumber.ts';
+import { carriedConcept } from './carry.ts';
 import { gamutSubject } from './gamut.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { hueOf, isSdrWhite, luminanceSubject } from './luminance.ts';
@@ -35,8 +36,11 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
       'angle',
       [item],
     );
+  const sweepId = concept === 'chartError' ? sweepBefore(scene, item) : undefined;
+  if (sweepId !== undefined) return settled(sweepId, 'error', [item]);
+  if (concept === 'chartError' && isOfGreys(scene, item)) return errorSubject(scene, 'greyError', item);
   if (concept === 'deItp' || hasKey(scene, 'concept', 'deItp')) return settled('grey.deitp', 'deItp', [item]);
-  if (hasKey(scene, 'concept', 'chartError'))
+  if (hasKey(scene, 'concept', 'chartError') && !(concept === 'greyError' && isColourError(item)))
     return settled('chart.de2000', 'chartError', [firstWith(scene, 'concept', 'chartError')]);
   // "Its worst blue lands at 1.3" behind a word on the greys: the hue is named here.
   const ofNamedHue = hue?.item !== undefined && item === undefined && keyOf(hue.item, 'hue') !== undefined;
@@ -55,6 +59,50 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
   if (total) return settled('grey.de2000.total', concept, [item, total]);
   if (concept === 'chartError') return settled('chart.de2000', concept, [item]);
   return settled('grey.de2000', concept === 'error' ? 'greyError' : concept, [item]);
+}
+
+/** "The red sweep averages 1.8, and no patch in it is over 3": of the sweep that was just spoken of. */
+function sweepBefore({ items, previous }: Scene, patch: Item | undefined): string | undefined {
+  const said = previous?.said?.at(-1);
+  const id = said?.kind === 'value' && said.operand.type === 'quantity' ? said.operand.id : '';
+  const at = patch ? items.indexOf(patch) : -1;
+  const inIt =
+    isWord(patch, 'patch', 'patches') && isWord(items[at + 1], 'in', 'of') && isWord(items[at + 2], 'it');
+  return inIt && /^sweep\.[a-z]+\.de2000/.test(id) ? id : undefined;
+}
+
+function isColourError(item: Item | undefined): boolean {
+  return /^colou?r (?:error|deviation|δe|delta)/.test(item?.text ?? '');
+}
+
+/** "The greyscale has an average colour error of 2.1", "the colour error stays under 3 up to 70 % of the signal": no chart has levels. */
+function isOfGreys(scene: Scene, item: Item | undefined): boolean {
+  if (!isColourError(item)) return false;
+  const leads = scene.items.find((word) => keyOf(word, 'concept') !== undefined);
+  if (keyOf(leads, 'concept') === 'greyError') return true;
+  const spoken = scene.concept ?? carriedConcept(scene.carry);
+  return spoken === 'greyError' && !scene.items.some((word) => keyOf(word, 'unit') !== undefined);
+}
+
+/** Was a tint of the greys what was just stated, and does the clause name no white? */
+function saysTint({ items, previous }: Scene): boolean {
+  const said = previous?.said?.at(-1);
+  return (
+    said?.kind === 'direction' &&
+    said.operand.type === 'quantity' &&
+    said.operand.id === 'grey.tint' &&
+    !items.some((item) => isWord(item, 'white', 'white point'))
+  );
+}
+
+/** "Gamma in the shadows", and not "gamma averages 1.9, and the shadows come up". */
+function isOfTone({ items, axes }: Scene, gamma: Item | undefined): boolean {
+  return axes.some(({ tone, items: [first] }) => {
+    if (!tone || !first) return false;
+    const at = items.indexOf(first);
+    const lead = items.slice(Math.max(0, at - 3), at);
+    return !(gamma && first.index > gamma.index && lead.some((item) => isWord(item, 'and', 'but')));
+  });
 }
 
 /** The quantity that a concept stands for in this clause, beside a number of this dimension. */
@@ -81,11 +129,9 @@ export function byConcept(
     case 'tint':
       return settled('grey.tint', concept, [item]);
     case 'gamma':
-      return settled(
-        isOfEachLevel(scene) || scene.axes.some(({ tone }) => tone) ? 'gamma' : 'gamma.average',
-        concept,
-        [item],
-      );
+      return settled(isOfEachLevel(scene) || isOfTone(scene, item) ? 'gamma' : 'gamma.average', concept, [
+        item,
+      ]);
     case 'gammaSlope':
       return settled('gamma.slope', concept, [item]);
     case 'eotf':
@@ -99,6 +145,9 @@ export function byConcept(
     case 'duv':
       return settled('white.duv', concept, [item]);
     case 'whitePoint':
+      // "The greys have a magenta tint, 0.0104 in Δu′v′"
+      if ((dimension === '' || dimension === 'uv') && saysTint(scene))
+        return settled('grey.tint', 'tint', [item]);
       if (dimension === 'temperature') return settled('white.cct', 'cct', [item]);
       if (dimension === 'luminance')
         return luminanceSubject(scene, isSdrWhite(scene) ? 'sdrWhite' : 'luminance', item, dimension);

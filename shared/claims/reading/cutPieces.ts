@@ -1,6 +1,7 @@
 import { isSetName, joinPieces, type Piece } from './clausePieces.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { dropGenerality, dropLeadIn } from './leadIn.ts';
+import { hasVerb } from './verbs.ts';
 
 /** Conjunctions and relative words at which a new piece begins. */
 const joiners = new Set([
@@ -24,6 +25,7 @@ const joiners = new Set([
   'making',
   'leaving',
   'since',
+  'for',
 ]);
 
 /** "…, followed by the Plain with 571 and the Umbra with 468": whose number it is stands before "with". */
@@ -35,6 +37,16 @@ function isRunnerUp(items: readonly Item[], at: number): boolean {
     items
       .slice(0, at)
       .some((item) => isWord(item, 'followed', 'then', 'runner-up', 'runner', 'next', 'nearest', 'closest'))
+  );
+}
+
+/** "…, for at 10 % the tone curve is too dark": because it is. */
+function givesReason(items: readonly Item[], at: number): boolean {
+  const end = items.findIndex((item, place) => place > at && item.type === 'mark');
+  return (
+    isWord(items[at - 1], ',', ';') &&
+    isWord(items[at + 1], 'at', 'by', 'from', 'it', 'there', 'here') &&
+    hasVerb(items.slice(at + 2, end < 0 ? undefined : end))
   );
 }
 
@@ -100,6 +112,7 @@ export function piecesOf(items: readonly Item[]): Piece[] {
     if (
       joiners.has(item.text) &&
       (item.type === 'word' || item.meanings.length === 0) &&
+      (item.text !== 'for' || givesReason(items, at)) &&
       !(item.text === 'which' && isWord(current.at(-1), 'of')) &&
       !isRunnerUp(items, at) &&
       !isPartOfVerb(items, at) &&

@@ -5,7 +5,7 @@ import type { Scene } from './scene.ts';
 /** "not", "not a", "never", "isn't", "no longer": words that turn round what they stand beside. */
 function denies(item: Item): boolean {
   if (keyOf(item, 'hedge') !== undefined || keyOf(item, 'comparator') !== undefined) return false;
-  return /^(?:not|not an?|never|no longer|cannot|n't|.+n't)$/.test(item.text);
+  return /^(?:not|not an?|not any|never|no longer|cannot|n't|.+n't)$/.test(item.text);
 }
 
 const lacking = [
@@ -19,6 +19,9 @@ const lacking = [
   'nothing',
   'missing',
   'nowhere to be seen',
+  'misses',
+  'missed',
+  'lacks',
 ];
 
 /** Words that deny by themselves, so that a "not" before them affirms. */
@@ -50,7 +53,7 @@ export function denialProblem(
   const from = Math.min(...own.map(({ index }) => index));
   const to = Math.max(...own.map(({ index }) => index));
   const twice =
-    (check.kind === 'observed' && deniesLack(own)) ||
+    (check.kind === 'observed' && (deniesLack(own) || deniesAfterNor(scene, own))) ||
     scene.items.some((item, at) => {
       const next = scene.items[at + 1];
       return (
@@ -143,6 +146,16 @@ function deniesLack(own: readonly Item[]): boolean {
       own.some(
         (lack) => lacks(lack) && !denies(lack) && lack.index > denial.index && lack.index - denial.index <= 4,
       ),
+  );
+}
+
+/** "Nor was any banding not seen" */
+function deniesAfterNor({ items }: Scene, own: readonly Item[]): boolean {
+  const nor = own.find((item) => isWord(item, 'nor'));
+  const last = own.at(-1)!.index;
+  return (
+    nor !== undefined &&
+    items.some((item) => denies(item) && item.index > nor.index && item.index <= last + 2)
   );
 }
 

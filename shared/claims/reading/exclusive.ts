@@ -12,7 +12,11 @@ export function onlyWord({ items, units }: Scene): { word: Item; set: Item } | u
       isWord(item, 'only', 'the only') &&
       isWord(items[at + 1], 'set', 'one', 'television', 'tv', 'model', 'screen') &&
       // "Only one of them is a 2.1": so many of its ports.
-      !(isWord(items[at + 1], 'one') && isWord(items[at + 2], 'of')) &&
+      !(
+        isWord(items[at + 1], 'one') &&
+        items[at + 2] !== undefined &&
+        !isWord(items[at + 2], 'here', 'to', 'that', 'with', 'in', 'which')
+      ) &&
       !isWord(items[at - 1], 'not'),
   );
   if (alone) return { word: alone, set: alone };

@@ -65,23 +65,25 @@ export function lightGiverBefore({ items }: Scene, number: Item): Item | undefin
       lightGivers.test(item.text) &&
       !lead
         .slice(Math.max(0, at - 3), at)
-        .some((word) =>
-          isWord(
-            word,
-            'in',
-            'at',
-            'for',
-            'with',
-            'by',
-            'under',
-            'on',
-            'like',
-            'against',
-            'of',
-            'from',
-            'as',
-            'during',
-          ),
+        .some(
+          (word, step, all) =>
+            !isWord(all[step + 1], 'comparison', 'reference', 'scale') &&
+            isWord(
+              word,
+              'in',
+              'at',
+              'for',
+              'with',
+              'by',
+              'under',
+              'on',
+              'like',
+              'against',
+              'of',
+              'from',
+              'as',
+              'during',
+            ),
         ),
   );
 }

@@ -26,6 +26,23 @@ function followsStatement(clause: readonly Item[], guess: Item): boolean {
   );
 }
 
+/** "Since Orrinvale asks £1,229 for it you will probably …": the guess follows from the reason that leads. */
+function followsReason(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const who = sentence.findLast(
+    (item) => item.index < guess.index && isWord(item, 'you', 'we', 'i', 'one', 'most', 'many'),
+  );
+  const reason = sentence.findLast(
+    (item) => item.index < guess.index && isWord(item, 'since', 'because') && item.meanings.length === 0,
+  );
+  return (
+    who !== undefined &&
+    reason !== undefined &&
+    guess.index - who.index <= 2 &&
+    clause.some((item) => item.index > reason.index && item.index < who.index && isAnchor(item)) &&
+    !clause.some((item) => item.index > who.index && isAnchor(item))
+  );
+}
+
 /** "It costs 50 % more and would suit a darkened room": the guess begins another thing that is said, and claims nothing. */
 function isSaidBeside(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
   const joiner = sentence[guess.index - 1];
@@ -58,10 +75,13 @@ function trailsStatement(sentence: readonly Item[], clause: readonly Item[], gue
   const mark = sentence.findLast(
     ({ index, type, text }) => index < guess.index && type === 'mark' && (text === ',' || text === ';'),
   );
+  // "HDR10 and HLG are accepted, which should …", and not "if it takes HDR10, it would …"
+  const isApart = mark?.text === ';' || (mark !== undefined && isWord(sentence[mark.index + 1], 'which'));
   const claims = (item: Item) =>
     isAnchor(item) ||
+    keyOf(item, 'lean') !== undefined ||
     item.number?.role === 'axisOrValue' ||
-    (mark!.text === ';' && keyOf(item, 'format') !== undefined);
+    (isApart && keyOf(item, 'format') !== undefined);
   return (
     mark !== undefined &&
     clause.some((item) => item.index < mark.index && claims(item)) &&
@@ -140,7 +160,18 @@ function leadsToRelative(sentence: readonly Item[], clause: readonly Item[], gue
     (item) =>
       item.index > guess.index && isWord(item, 'which', 'whose') && isWord(sentence[item.index - 1], ','),
   );
-  return which !== undefined && !clause.some((item) => item.index < which.index && isAnchor(item));
+  return which !== undefined && !clause.some((item) => item.index < which.index && claimsOfSet(item));
+}
+
+/** "He might have saved his breath, because the Hearth weighs 21 kg": what is claimed is the reason, and no guess. */
+function leadsToReason(sentence: readonly Item[], clause: readonly Item[], guess: Item): boolean {
+  const because = sentence.find((item) => item.index > guess.index && isWord(item, 'because', 'since'));
+  return (
+    because !== undefined &&
+    isWord(guess, 'might', 'may', 'could', 'should', 'would', 'ought') &&
+    !clause.some((item) => item.index < because.index && claimsOfSet(item)) &&
+    !sentence.some((item) => item.index > because.index && isWord(item, 'if'))
+  );
 }
 
 /** Does the guess, a modal of the sentence, bear on what the clause claims? */
@@ -148,11 +179,13 @@ export function bearsOn(sentence: readonly Item[], clause: readonly Item[], gues
   return (
     !isEndedByColon(sentence, clause, guess) &&
     !followsStatement(clause, guess) &&
+    !followsReason(sentence, clause, guess) &&
     !isSaidBeside(sentence, clause, guess) &&
     !isInLastRelative(sentence, clause, guess) &&
     !isInRelative(sentence, clause, guess) &&
     !isOverruled(sentence, clause, guess) &&
     !isInLead(sentence, clause, guess) &&
+    !leadsToReason(sentence, clause, guess) &&
     !describesOther(sentence, clause, guess) &&
     !trailsStatement(sentence, clause, guess) &&
     !(isWord(guess, 'may', 'might', 'should', 'could') && leadsToRelative(sentence, clause, guess))

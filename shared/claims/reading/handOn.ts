@@ -63,11 +63,14 @@ const conceptOfCompared: Readonly<Record<string, string>> = {
 /** What later clauses and sentences may mean by "the average" or "it". */
 export function noteConcept(scene: Scene, findings: Findings): undefined {
   const { items, said = [], signs } = scene;
-  const concept = shows(signs, 'concept') ? conceptNamed(items) : undefined;
+  const named = shows(signs, 'concept') ? conceptNamed(items) : undefined;
   const spoke = findings.list.find(({ check }) => check?.kind === 'bound' || check?.kind === 'value')?.check;
   const operand =
     spoke?.kind === 'bound' ? spoke.bounds[0]?.operand : spoke?.kind === 'value' ? spoke.operand : undefined;
-  if (operand?.type === 'quantity' && operand.id === 'grey.de2000') scene.concept ??= 'greyError';
+  const ofGreys = operand?.type === 'quantity' && operand.id === 'grey.de2000';
+  if (ofGreys) scene.concept ??= 'greyError';
+  // "The colour error" of the greys is no error of the chart.
+  const concept = ofGreys && named === 'chartError' ? 'greyError' : named;
   const compared = said.find((check) => check.kind === 'ratio' || check.kind === 'order');
   const key = compared?.kind === 'ratio' ? compared.a : compared?.kind === 'order' ? compared.key : undefined;
   const comparedConcept = key?.type === 'quantity' ? conceptOfCompared[key.id] : undefined;

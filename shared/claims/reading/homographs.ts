@@ -32,6 +32,18 @@ const otherSenses: ReadonlyMap<string, Sense> = new Map<string, Sense>([
     'with luminance',
     (items, at) => isWord(items[at + 1], 'set', 'left', 'taken') && isWord(items[at + 2], 'aside', 'out'),
   ],
+  // "…, as averages do, …": of averages at large.
+  ['averages', (items, at) => isWord(items[at - 1], 'as') && isWord(items[at + 1], 'do', 'will', 'can')],
+  // "A patient neighbour on the other end": no set.
+  [
+    'the other',
+    (items, at) =>
+      isWord(
+        items[at + 1],
+        ...['end', 'side', 'hand', 'half', 'way', 'room', 'night', 'day', 'evening', 'taps', 'controls'],
+        ...['seats', 'people', 'guests', 'rooms', 'lamps', 'colours', 'hues', 'patterns', 'films', 'scenes'],
+      ),
+  ],
   // "By the same measure": as before.
   ['measure', (items, at) => isWord(items[at - 1], 'same', 'that', 'this', 'any')],
   // "The same goes for the Plain": it holds there too, and costs nothing.

@@ -37,6 +37,11 @@ function isIdleLeadIn({ items }: Piece): boolean {
 export function dropLeadIn(pieces: Piece[]): undefined {
   const [first, next] = pieces;
   if (first && next?.mark === ',' && next.joiner === '' && isIdleLeadIn(first)) pieces.shift();
+  // "Look at the rivals: the Plain costs less"
+  const [look, at] = first?.items ?? [];
+  const isLook =
+    isWord(look, 'look', 'consider', 'take') && (isWord(at, 'at', 'the') || keyOf(at, 'pronoun') === 'rival');
+  if (isLook && next?.mark === ':' && first!.items.length <= 5) pieces.shift();
 }
 
 const sets = ['television', 'tv', 'set', 'screen', 'panel', 'display'];

@@ -30,7 +30,8 @@ function isPlain({ number }: Item): boolean {
   return (
     number !== undefined &&
     (number.dimension === '' || number.dimension === 'percent') &&
-    number.role === undefined &&
+    // "At 5 % and 10 %": the first is a place already.
+    (number.role === undefined || number.role === 'axis') &&
     number.to === undefined
   );
 }

@@ -79,7 +79,9 @@ export function luminanceSubject(
   );
   // "Left on for minutes, the 10 % window settles at 1,416 nits"
   const settles = scene.items.some((entry) => /^settles?(?: at)?$|^settled(?: at)?$/.test(entry.text));
-  const lasting = (settles && scene.items.some((entry) => /\bminutes$/.test(entry.text))) || isLeftOn(scene);
+  const lasting =
+    (settles && (isRequested(scene) || scene.items.some((entry) => /\bminutes$/.test(entry.text)))) ||
+    isLeftOn(scene);
   if (!minutes && isLeftOn(scene) && scene.conditions.window === undefined)
     return { problem: 'the words do not say of which patch' };
   if (concept === 'sustained' || lasting || (minutes && concept !== 'black'))
@@ -101,6 +103,12 @@ export function luminanceSubject(
   )
     return settled('white', 'sdrWhite', [item]);
   return settled('peak', 'peak', [item]);
+}
+
+/** "Leave a 10 % window up and it settles at 766 nits" */
+function isRequested({ sentence }: Scene): boolean {
+  const first = isWord(sentence[0], 'but', 'and', 'now') ? sentence[1] : sentence[0];
+  return isWord(first, 'leave', 'keep', 'hold', 'park', 'let');
 }
 
 /** "Leave that patch up for a few minutes and it sags to 658 nits" */

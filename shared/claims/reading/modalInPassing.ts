@@ -17,6 +17,14 @@ export function isModalInPassing(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   // "Not that I could tell"
   if (isWord(item, 'could') && isWord(items[at - 2], 'that') && isWord(items[at - 3], 'not')) return true;
+  // "11 nits more than the Kasulind could find": what it has.
+  if (
+    isWord(item, 'could', 'would') &&
+    isWord(next, 'find', 'manage', 'muster', 'offer', 'reach', 'do', 'show', 'give', 'produce') &&
+    keyOf(items[at - 1], 'unit') !== undefined &&
+    items.slice(Math.max(0, at - 4), at).some((word) => isWord(word, 'than', 'what'))
+  )
+    return true;
   // "Those with longer walls may have the 75-inch one for £1,449": they are free to.
   if (
     isWord(item, 'may') &&

@@ -61,6 +61,17 @@ function nameStage(draft: ConditionsDraft, item: Item, at: number): undefined {
   if (!localStage.test(item.text)) named.stage = stage;
 }
 
+/** "31 % darker than BT.1886 asks", "within 5 % of PQ": a tone curve by name is its signal's (ITU-R BT.1886, BT.2100). */
+function signalOfCurve(item: Item): string | undefined {
+  if (keyOf(item, 'direction') === undefined && keyOf(item, 'concept') !== 'eotf') return undefined;
+  if (/\b1886\b/.test(item.text)) return 'SDR';
+  return /\bpq\b/.test(item.text) ? 'HDR10' : undefined;
+}
+
+function isSameSignal(one: string | undefined, other: string): boolean {
+  return one === other || (one === 'HDR' && other !== 'SDR');
+}
+
 /** "In HDR", "the HLG peak", "SDR white" */
 function nameSignal(draft: ConditionsDraft, item: Item, at: number): undefined {
   const { scene, conditions, origin, named } = draft;
@@ -73,11 +84,13 @@ function nameSignal(draft: ConditionsDraft, item: Item, at: number): undefined {
     isWord(next, 'window', 'patch', 'highlights', 'tone', 'curve');
   const signal =
     keyOf(item, 'signal') ?? ((format === 'HLG' || format === 'HDR10') && isOfLight ? format : undefined);
-  // "31 % darker than BT.1886 asks": that curve is SDR's (ITU-R BT.1886).
-  const ofCurve = keyOf(item, 'direction') !== undefined && /\b1886\b/.test(item.text);
-  if (ofCurve && origin.signal === 'named' && conditions.signal !== 'SDR')
+  const ofCurve = signalOfCurve(item);
+  if (ofCurve !== undefined && origin.signal === 'named' && !isSameSignal(conditions.signal, ofCurve))
     conditions.unmatched = 'in both signals at once';
-  else if (ofCurve) name(draft, 'signal', 'SDR', item);
+  else if (ofCurve !== undefined && !isSameSignal(conditions.signal, ofCurve)) {
+    name(draft, 'signal', ofCurve, item);
+    scene.isCurveSignal = true;
+  }
   if (signal) {
     if (origin.signal === 'named' && conditions.signal !== signal)
       conditions.unmatched = 'in both signals at once';

@@ -9,7 +9,7 @@ function isSeen(item: Item | undefined): boolean {
  * or a denial it stays a direction of the tone curve.
  */
 export function nameCrush(items: readonly Item[]): undefined {
-  const crush = items.find((item) => isWord(item, 'crushed', 'crushes', 'crush'));
+  const crush = items.find((item) => isWord(item, 'crushed', 'crushes', 'crush', 'crushing'));
   if (!crush) return;
   const near = items.find(
     (item) =>
@@ -22,8 +22,14 @@ export function nameCrush(items: readonly Item[]): undefined {
   const denials = between.filter(
     (item) => keyOf(item, 'negation') !== undefined || ['none', 'never'].includes(keyOf(item, 'stat') ?? ''),
   );
-  const seen = denials.length > 0 || between.some((item) => keyOf(item, 'severity') !== undefined);
-  if (!near || !seen || between.some((item) => item.type === 'mark' && item.index > near.index)) return;
+  // "Near black, crushing was no longer seen"
+  const behind = items.slice(crush.index + 1, crush.index + 4);
+  const isUnseen =
+    isWord(crush, 'crushing') &&
+    behind.some((item) => keyOf(item, 'negation') !== undefined && !isWord(item, 'without'));
+  const seen =
+    denials.length > 0 || isUnseen || between.some((item) => keyOf(item, 'severity') !== undefined);
+  if (!near || !seen || between.some((item) => item.type === 'mark' && item.index > near.index + 1)) return;
   // "Nothing near black is not crushed": what that says of the picture, no check asks.
   if (denials.length > 1) {
     crush.meanings = [];

@@ -201,13 +201,23 @@ export function leans(items: readonly Item[]): boolean {
   );
 }
 
+/** "While cyan leans towards blue": a hue, and which way it errs. */
+export function hueLeans(items: readonly Item[]): boolean {
+  const at = items.findIndex((item) => keyOf(item, 'lean') !== undefined);
+  return (
+    at > 0 &&
+    items.slice(Math.max(0, at - 3), at).some((item) => keyOf(item, 'hue') !== undefined) &&
+    items.slice(at + 1, at + 4).some((item) => keyOf(item, 'hue') !== undefined)
+  );
+}
+
 /** "… and the Hearth to blue": a set, and where its greys lean, behind another of which that was said. */
 export function leansAsBefore(items: readonly Item[]): boolean {
   if (!items.some((item) => keyOf(item, 'hue') !== undefined)) return false;
   const words = items.filter(
     (item) =>
       item.type !== 'mark' &&
-      !isWord(item, 'and', 'but', 'the', 'a', 'an', 'while', 'errs', 'on') &&
+      !isWord(item, 'and', 'but', 'the', 'a', 'an', 'while', 'whereas', 'errs', 'on') &&
       // "The Plain errs the other way, towards red"
       keyOf(item, 'idiom') === undefined,
   );

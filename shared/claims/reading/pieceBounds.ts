@@ -111,6 +111,9 @@ export function endsBefore(piece: Piece, pending: readonly Item[]): boolean {
     (mark === ':' && acts && namesSetFirst(items)) ||
     // "It handles HDR10+, which the Kasulind does not": what is repeated of another set stands alone.
     (pending.length > 2 && (joiner !== '' || mark !== '') && echoOf(items) !== undefined) ||
+    // "On brightness it wins; on contrast it loses to the Kasulind": each side ranks in what it names.
+    (mark === ';' &&
+      [items, pending].every((side) => side.some((item) => keyOf(item, 'standing') !== undefined))) ||
     // "The Plain is bright, and the Hearth has none": what stands before is said of its own set.
     (isNoneOn(items) && acts && namesSet(pending))
   );

@@ -8,6 +8,7 @@ import {
   countsPart,
   deniesStatistic,
   deniesTopic,
+  hueLeans,
   isAnchor,
   isNoneOn,
   leans,
@@ -74,7 +75,33 @@ const statements = withBits([
   { needs: [{ kinds: ['stat'] }], states: (piece) => deniesStatistic(piece) },
   { needs: [{ kinds: ['hue'] }], states: ({ items }) => coloursGrey(items) || leansAsBefore(items) },
   { needs: [{ kinds: ['lean'] }], states: ({ items }, leaning) => leaning > 1 && leans(items) },
+  { needs: [{ kinds: ['lean'] }, { kinds: ['hue'] }], states: ({ items }) => hueLeans(items) },
   { needs: [ofPlace], states: ({ items }) => saysPlace(items) },
+  {
+    // "On brightness it wins; on contrast it loses to the Kasulind"
+    needs: [{ kinds: ['standing'] }, { kinds: ['concept'] }],
+    states: ({ items, mark }) =>
+      mark === ';' &&
+      isWord(items[0], 'on', 'in', 'for') &&
+      !items.some(({ number }) => number !== undefined) &&
+      items.some((item) => keyOf(item, 'standing') !== undefined) &&
+      items.some((item) => keyOf(item, 'concept') !== undefined),
+  },
+  {
+    // "The curve clips, and it does so from 90 %"
+    needs: [{ words: ['so'] }, { words: ['does', 'did'] }, { kinds: ['number'] }],
+    states: ({ items, joiner }) =>
+      joiner === 'and' &&
+      items.some((item, at) => isWord(item, 'so') && isWord(items[at - 1], 'does', 'did')),
+  },
+  {
+    // "It covers 97 % of P3, which puts it ahead of the Kasulind"
+    needs: [{ kinds: ['standing'] }, { words: ['which'] }],
+    states: ({ items }) =>
+      isWord(items[0], 'which') &&
+      isWord(items[1], 'puts', 'put', 'places', 'placed', 'leaves', 'left') &&
+      items.some((item) => keyOf(item, 'standing') !== undefined),
+  },
   {
     // "It takes HDR10 and HLG, and the Plain adds HDR10+"
     needs: [ofSet],

@@ -59,6 +59,7 @@ export function scenesOf(
       axes: [...axesIn(clause, axes), ...toneSpans(clause, signs)],
       conditions: { origin: {} },
       conditionItems: new Set(),
+      isCurveSignal: false,
       units: meets(signs, naming) ? unitMentions(clause, context) : [],
       unitNamed: false,
       conditional: isConditional(items, clause, signs),

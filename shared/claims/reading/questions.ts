@@ -60,7 +60,8 @@ export function topicAnnounced(items: readonly Item[]): string | undefined {
   return alone && rest.every(({ text }) => announcing.test(text)) ? keyOf(topics[0], 'topic') : undefined;
 }
 
-const troubles = /^(?:trouble|problem|culprit|exception|offender|snag|weakness|worst|worry|catch)$/;
+const troubles =
+  /^(?:trouble|troublemaker|problem|culprit|exception|offender|snag|weakness|worst|worry|catch)$/;
 
 /** "Blue's the trouble again.": the hue that the next sentence is about, and nothing said of it. */
 export function hueAnnounced(items: readonly Item[]): string | undefined {

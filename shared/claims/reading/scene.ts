@@ -31,6 +31,8 @@ export interface Scene {
   conditionItems: Set<Item>;
   /** A mode that the text names and no run knows */
   unknownMode: string | undefined;
+  /** The signal is no more than what the tone curve that was named stands for. */
+  isCurveSignal: boolean;
   units: UnitMention[];
   /** Unit the clause is about: id, `@` for a variant; undefined: the own one */
   unit?: string;

@@ -33,13 +33,23 @@ function isViewpoint(axis: AxisSpan): boolean {
   );
 }
 
+function isSeat({ conditions }: Scene, { to }: AxisSpan): boolean {
+  return conditions.angle !== undefined && conditions.angle === to;
+}
+
 /** Which value(s) of the series the clause speaks of. */
 export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'under' | 'over'): Selector {
   if (quantity.id.endsWith('.cell')) return cellSelector(scene);
   if (quantity.axis === null) return { stat: 'scalar' };
   const kind = quantity.axis === 'angle' ? 'angle' : 'stimulus';
-  const axis = quantity.axis === 'patch' || quantity.axis === 'window' ? undefined : nearestAxis(scene, kind);
+  const ofWindows =
+    quantity.axis === 'window' && scene.items.some((item) => isWord(item, 'windows', 'patches'));
+  const isPlace = quantity.axis === 'patch' || (quantity.axis === 'window' && !ofWindows);
+  const axis = isPlace ? undefined : nearestAxis(scene, kind);
   const range: Partial<Selector> = {};
+  // "Move out to 60 degrees, and more than half is gone": at that seat.
+  if (axis?.kind === 'angle' && axis.from === undefined && axis.to !== undefined && isSeat(scene, axis))
+    return { stat: 'at', at: axis.to };
   if (use === 'value' && axis && isViewpoint(axis)) return { stat: 'at', at: axis.from! };
   // "It keeps half its light out to 45 degrees": so much is left where the stretch ends.
   const ends = use === 'value' && quantity.id.endsWith('.luminance') && axis?.kind === 'angle';
@@ -60,6 +70,9 @@ export function selectorOf(scene: Scene, quantity: Quantity, use: 'value' | 'und
     const percent = nearestAxis(scene, 'stimulus');
     const at = window ?? (percent?.tone ? undefined : percent?.at);
     if (at !== undefined) return { stat: 'at', at };
+    // "Tops 700 nits in windows up to 25 %": in every one of them.
+    if (ofWindows && percent && !percent.tone && use !== 'value')
+      return { stat: use === 'over' ? 'min' : 'max', ...range };
     return { stat: use === 'over' && bindsEveryWindow(scene, quantity) ? 'min' : 'max' };
   }
   if (axis?.at !== undefined) return { stat: 'at', at: axis.at };

@@ -14,6 +14,7 @@ import { isIdle } from './plainProse.ts';
 import { scenesOf } from './prepare.ts';
 import { hueAnnounced, setAnnounced, takeQuestion, topicAnnounced } from './questions.ts';
 import { readClause } from './rules/index.ts';
+import type { Scene } from './scene.ts';
 import { statOf } from './selector.ts';
 import { settleMeanings } from './settleMeanings.ts';
 import { spokenTokens } from './spoken.ts';
@@ -191,11 +192,36 @@ function isSame(one: Finding, other: Finding): boolean {
   return one.start === other.start && JSON.stringify(one.check) === JSON.stringify(other.check);
 }
 
+/** "At 20 % saturation cyan is undersaturated, and its hue is out by 17°": at that saturation still. */
+function takeSaturation(scene: Scene, previous: Scene): undefined {
+  const [first] = scene.items;
+  const leads = isWord(first, 'its') || (isWord(first, 'and', 'but') && isWord(scene.items[1], 'its'));
+  const there = scene.items.slice(0, 5).some((item) => isWord(item, 'there'));
+  if (!leads || scene.hue === undefined || scene.axes.length > 0) return;
+  const axis = previous.axes.find(
+    ({ kind, at, items }) =>
+      kind === 'stimulus' &&
+      at !== undefined &&
+      (there || items[0]?.index === 0 || items.some((item) => previous.borrowed?.has(item) ?? false)) &&
+      items.some((item) => isWord(item, 'saturation')),
+  );
+  if (axis) scene.axes = [axis];
+}
+
 /** "Blue is undersaturated. Its error never climbs above 3.": of the hue that the sentence before was about. */
-function hueTakenUp(items: readonly Item[], { said, unit }: Carry): string | undefined {
-  const hue = /^sweep\.([a-z]+)\./.exec(said?.id ?? '')?.[1];
+function hueTakenUp(items: readonly Item[], { said, statement, unit }: Carry): string | undefined {
+  const check = statement?.asked ? undefined : statement?.check;
+  const ofDirection =
+    check?.kind === 'direction' && check.operand.type === 'quantity' ? check.operand.id : undefined;
+  const hue = /^sweep\.([a-z]+)\./.exec(ofDirection ?? said?.id ?? '')?.[1];
+  // "At full saturation its error reaches 7.0"
+  const its = items.slice(0, 5).findIndex((item) => isWord(item, 'its'));
+  const ofPlace =
+    its > 0 &&
+    items.slice(0, its).some((item) => isWord(item, 'saturation') || /saturation$/.test(item.text));
   const leads =
-    isWord(items[0], 'its') && items.slice(1, 4).some((item) => keyOf(item, 'concept') === 'error');
+    (its === 0 || ofPlace) &&
+    items.slice(its + 1, its + 4).some((item) => keyOf(item, 'concept') === 'error');
   return leads && unit === undefined ? hue : undefined;
 }
 
@@ -229,6 +255,7 @@ export function readClauses(
     if (scene.previous) {
       scene.concept ??= scene.previous.concept;
       scene.hue ??= scene.previous.hue;
+      takeSaturation(scene, scene.previous);
       scene.gamut ??= scene.previous.gamut;
     }
     settleBareNumbers(scene);

@@ -1,7 +1,7 @@
 import { speaksOfAnyWindow } from './anyWindow.ts';
-import type { Carry } from './carry.ts';
+import { type Carry, carriedConditions } from './carry.ts';
 import { type ConditionsDraft, draftOf, name } from './conditionsDraft.ts';
-import { type Item, isWord } from './items.ts';
+import { type Item, isWord, keyOf } from './items.ts';
 import { takeNamed } from './namedConditions.ts';
 import { meets } from './needs.ts';
 import { speaksOfUpdate } from './past.ts';
@@ -37,6 +37,34 @@ function settingOf({ sentence, items, sentenceSigns }: Scene): Item | undefined 
   return unkeptSettingAt(sentence, 0);
 }
 
+const ofOtherThings = ['fact', 'superlative', 'comparative', 'equative', 'topic'] as const;
+
+/** "It tracks PQ to 70 %; the lag is 9 ms": what a tone curve stands for holds for what is said of the curve. */
+function dropCurveSignal({ scene, conditions, origin }: ConditionsDraft): undefined {
+  if (!scene.previous?.isCurveSignal) return;
+  const inPercent = scene.items.some(
+    ({ number }) => number?.dimension === 'percent' && (number.role === undefined || number.role === 'value'),
+  );
+  const own = inPercent ? ['eotf', 'rolloff', 'error', undefined] : ['eotf', 'rolloff', undefined];
+  const ofOther = scene.items.some(
+    (item) =>
+      !own.includes(keyOf(item, 'concept')) ||
+      item.number?.dimension === 'luminance' ||
+      isWord(item, 'edge', 'edges', 'corner', 'corners', 'centre') ||
+      ofOtherThings.some((kind) => keyOf(item, kind) !== undefined),
+  );
+  if (!ofOther) {
+    scene.isCurveSignal = true;
+    return;
+  }
+  const { signal } = carriedConditions(scene.carry);
+  if (signal !== undefined) conditions.signal = signal;
+  else {
+    delete conditions.signal;
+    delete origin.signal;
+  }
+}
+
 /** The set, or its other size, that the clause is about, and what of the conditions is only this review's own set's. */
 function takeUnit({ scene, conditions, origin }: ConditionsDraft): undefined {
   const { unit, inches } = splitVariant(scene.unit);
@@ -61,6 +89,7 @@ export function settleConditions(scene: Scene): Carry['paragraph'] {
   // A mode that no run knows lasts to the sentence's end.
   scene.unknownMode = scene.previous?.unknownMode;
   takeWindowBefore(draft);
+  dropCurveSignal(draft);
   takeNamed(draft);
   const setting = settingOf(scene);
   if (setting) conditions.unmatched ??= `with its ${setting.text} so set`;

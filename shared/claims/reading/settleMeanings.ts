@@ -2,7 +2,9 @@ import type { ReadingContext } from '../../contract/articleText.ts';
 import { nameBareDirections } from './bareDirections.ts';
 import { nameBoth } from './bothRivals.ts';
 import type { Carry } from './carry.ts';
+import { nameClippingPlace } from './clippingPlace.ts';
 import { nameFormerAndLatter } from './formerLatter.ts';
+import { nameHueAgain } from './hueAgain.ts';
 import type { Item } from './items.ts';
 import { nameKeptPromise } from './keptPromise.ts';
 import { takeUpLimit } from './limitSaid.ts';
@@ -10,6 +12,7 @@ import { nameMakersSets } from './makersSets.ts';
 import { nameCrush } from './nearBlackCrush.ts';
 import { meets, type Needs, needBits, type Signs, signsOfItems } from './needs.ts';
 import { nameSockets } from './portCount.ts';
+import { nameShortOfTarget } from './shortOfTarget.ts';
 
 /** Gives some words the meaning that only their sentence, or the one before, leaves them. */
 interface Step {
@@ -37,8 +40,14 @@ const steps = (
       settle: (items, { sets }, context) => nameFormerAndLatter(items, sets, context),
     },
     { needs: [{ words: ['both'] }], settle: nameBoth },
+    { needs: [{ words: ['clipping'] }, { kinds: ['number'] }], settle: nameClippingPlace },
+    { needs: [{ kinds: ['direction'] }, { kinds: ['comparator'] }], settle: nameShortOfTarget },
+    {
+      needs: [{ kinds: ['hue'] }, { kinds: ['number'] }, { words: ['they', 'it', 'and', 'but'] }],
+      settle: nameHueAgain,
+    },
     { needs: [{ words: ['promise', 'pledge'] }], settle: nameKeptPromise },
-    { needs: [{ words: ['crushed', 'crushes', 'crush'] }], settle: nameCrush },
+    { needs: [{ words: ['crushed', 'crushes', 'crush', 'crushing'] }], settle: nameCrush },
     { needs: [{ kinds: ['direction'] }, { words: ['over', 'under'] }], settle: nameBareDirections },
   ] satisfies Step[]
 ).map(({ needs, settle }) => ({ needs: needBits(needs), settle }));

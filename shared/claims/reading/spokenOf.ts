@@ -61,6 +61,8 @@ function speaksOfOthers(items: readonly Item[]): boolean {
     (item) =>
       (keyOf(item, 'comparative') ?? keyOf(item, 'superlative') ?? keyOf(item, 'equative')) !== undefined,
   );
+  // "Nobody else here gets past 731 nits"
+  if (isWord(first, 'nobody', 'none', 'no') && isWord(second, 'else')) return !compares;
   if (compares || keyOf(first, 'stat') !== 'none') return false;
   const sets = ['set', 'sets', 'television', 'televisions', 'tv', 'model', 'screen', 'panel'];
   return (
@@ -74,7 +76,7 @@ function speaksOfOthers(items: readonly Item[]): boolean {
 
 const groups = [
   ...['both', 'neither', 'none', 'all', 'others', 'other', 'the other', 'the others'],
-  ...['every', 'each', 'sets', 'televisions', 'tvs', 'models', 'screens'],
+  ...['nobody', 'every', 'each', 'sizes', 'sets', 'televisions', 'tvs', 'models', 'screens'],
 ];
 /** Words for several sets at once, or for their number */
 const grouping = needBits([
@@ -116,6 +118,12 @@ export function groupNamed({
       : undefined;
   }
   if (subjects.every(({ id }) => id === 'rival') && speaksOfOthers(items)) return 'unnamed';
+  // "All sizes have four HDMI ports": of each, and what is on file is of this one.
+  if (
+    items.slice(0, 5).some((item) => isWord(item, 'sizes')) &&
+    items.slice(0, 4).some((item) => keyOf(item, 'stat') === 'all' || isWord(item, 'both'))
+  )
+    return 'unnamed';
   const portsBefore = speaksOfPorts(items, sentence, index, carry);
   // "Every set here covers more than 90 %": of each, and which they are, nobody says.
   const every = items

@@ -76,12 +76,17 @@ export function speaksOfAdjusted(items: readonly Item[], signs: Signs, carry: Ca
   );
 }
 
-/** The reading that a preposition leads to, past hedges and limits: "to under 10 %". */
+/** The reading that a preposition leads to, past hedges, limits and statistics: "to under 10 %", "to an average of 0.5". */
 function readingAfter(items: readonly Item[], at: number): (Item & { number: NumberPhrase }) | undefined {
   for (let ahead = at + 1; ahead <= at + 3; ahead += 1) {
     const item = items[ahead];
     if (item?.number) return isReading(item) ? item : undefined;
-    if (!keyOf(item, 'hedge') && !keyOf(item, 'comparator') && !isWord(item, 'a', 'an', 'the', 'just'))
+    if (
+      !keyOf(item, 'hedge') &&
+      !keyOf(item, 'comparator') &&
+      !keyOf(item, 'stat') &&
+      !isWord(item, 'a', 'an', 'the', 'just', 'of')
+    )
       return undefined;
   }
   return undefined;
@@ -251,6 +256,9 @@ export function partStates(part: Part): Part[] {
     while (belongs(items[end])) end += 1;
     return new Set(items.slice(Math.max(0, leadOf(items, at)), end));
   }) as [Set<Item>, Set<Item>];
+  // "From an average of 2.7 to 0.29": the statistic is said once for both.
+  const isStat = (item: Item) => ['average', 'max', 'min'].includes(keyOf(item, 'stat') ?? '');
+  if (![...other].some(isStat)) for (const item of [...own].filter(isStat)) own.delete(item);
   const shared = items.filter((item) => !own.has(item) && !other.has(item));
   const lent = part.borrowed ?? [];
   return [

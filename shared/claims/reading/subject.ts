@@ -27,6 +27,17 @@ function conceptsFor(scene: Scene, dimension: string | undefined, near: Item | u
   return found.sort((a, b) => cost(a) - cost(b));
 }
 
+/** "Green is undersaturated, falling 8.9 % short": of what the clause before was about. */
+function saturationAgain({ items, previous }: Scene, near: Item): Subject | undefined {
+  const said = previous?.said?.at(-1);
+  const next = items[items.indexOf(near) + 1];
+  const isShort = isWord(next, 'short', 'shy', 'short of', 'over', 'under');
+  const ownThing = items.some((item) => keyOf(item, 'concept') ?? keyOf(item, 'hue') ?? keyOf(item, 'gamut'));
+  if (said?.kind !== 'direction' || said.operand.type !== 'quantity' || !isShort || ownThing)
+    return undefined;
+  return said.operand.id.endsWith('.saturation') ? settled(said.operand.id, 'saturation', []) : undefined;
+}
+
 /** "At 10 % it is 16 % too dark", "…, by 16 %": how far a level lies from the target curve. */
 function toneError(scene: Scene): Subject | undefined {
   const direction = directionOfTone(scene);
@@ -50,9 +61,10 @@ function isHeldTo({ items }: Scene, near: Item): boolean {
     isWord(items[items.indexOf(near) - 1], 'within') &&
     items.some(
       (item) =>
-        keyOf(item, 'direction') === 'on-target' &&
-        /pq|1886|hlg|curve/.test(item.text) &&
-        item.index < near.index,
+        item.index < near.index &&
+        ((keyOf(item, 'direction') === 'on-target' && /pq|1886|hlg|curve/.test(item.text)) ||
+          // "The target curve is followed to within 2 %"
+          (isWord(item, 'curve') && items.some((word) => keyOf(word, 'direction') === 'on-target'))),
     )
   );
 }
@@ -84,7 +96,10 @@ export function subjectOf(scene: Scene, dimension: string | undefined, near?: It
   if (dimension === 'luminance' && opener === scene.sentence[0] && isWord(opener, 'sustained'))
     return luminanceSubject(scene, 'sustained', opener, dimension);
   if (dimension === 'percent' && near && keepsOfLight(scene, near)) return settled('peak.hold', 'hold', []);
-  if (isWord(lead, 'sustained', 'settled')) return luminanceSubject(scene, 'sustained', lead, dimension);
+  const again = dimension === 'percent' && near ? saturationAgain(scene, near) : undefined;
+  if (again) return again;
+  if (isWord(lead, 'sustained', 'settled', 'sustains', 'sustain'))
+    return luminanceSubject(scene, 'sustained', lead, dimension);
   // "The balance reads 118 for blue and 95 for red"
   const behind = near ? scene.items.slice(scene.items.indexOf(near) + 1, scene.items.indexOf(near) + 3) : [];
   const forHue = isWord(behind[0], 'for') && keyOf(behind[1], 'hue') !== undefined;

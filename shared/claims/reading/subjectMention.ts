@@ -17,31 +17,32 @@ interface Place {
   lead: Item | undefined;
 }
 
-/** Skips "the", "a", "its" and "new" leftwards from `at`; −1 where a mark or nothing stands before. */
+/** Skips "the", "a", "its", "new" and a size leftwards from `at`; −1 where a mark or nothing stands before. */
 export function before(items: readonly Item[], at: number): number {
   let left = at - 1;
   if (isParted(items, at)) return -1;
   while (
     left >= 0 &&
-    isWord(
-      items[left],
-      'the',
-      'a',
-      'new',
-      'larger',
-      'smaller',
-      'its',
-      'current',
-      'old',
-      'older',
-      'similar',
-      'rival',
-      'pricier',
-      'cheaper',
-      'dearer',
-      'outgoing',
-      'our',
-    )
+    (items[left]!.number?.role === 'size' ||
+      isWord(
+        items[left],
+        'the',
+        'a',
+        'new',
+        'larger',
+        'smaller',
+        'its',
+        'current',
+        'old',
+        'older',
+        'similar',
+        'rival',
+        'pricier',
+        'cheaper',
+        'dearer',
+        'outgoing',
+        'our',
+      ))
   ) {
     if (isParted(items, left)) return -1;
     left -= 1;

@@ -80,7 +80,7 @@ function rivalsNamed(
 
 /** "Veltrane, mind you, promises 1,200 nits": what is thrown in between two marks parts nobody from what they say. */
 function saysBehindAside(items: readonly Item[], at: number): boolean {
-  const [first, ...rest] = items.slice(at + 1, at + 6);
+  const [first, ...rest] = items.slice(at + 1, at + 24);
   const parted = first !== undefined && first.index > items[at]!.index + 1;
   const verb = [first, ...rest].findIndex(
     (item) => item !== undefined && keyOf(item, 'saying') !== undefined,
@@ -88,6 +88,12 @@ function saysBehindAside(items: readonly Item[], at: number): boolean {
   const last = verb > 0 ? [first, ...rest][verb - 1] : undefined;
   const said = [first, ...rest][verb];
   return parted && verb > 0 && said !== undefined && last !== undefined && said.index > last.index + 1;
+}
+
+/** "A lag of 9 ms is quoted for the Hearth by Orrinvale": who says it stands behind. */
+function isSaidBy(items: readonly Item[], at: number): boolean {
+  const lead = items.slice(Math.max(0, at - 7), at - 1);
+  return isWord(items[at - 1], 'by') && lead.some((item) => keyOf(item, 'saying') !== undefined);
 }
 
 /** "Kasulind itself claims 1,530", "Veltrane's brochure promises 1,200": words of no meaning of their own stand between. */
@@ -193,6 +199,7 @@ export function unitMentions(items: readonly Item[], context: ReadingContext): U
       (keyOf(next, 'saying') ||
         saysFurtherOn(items, at) ||
         saysBehindAside(items, at) ||
+        isSaidBy(items, at) ||
         keyOf(items[at - 1], 'saying') ||
         (isWord(next, "'s") &&
           isWord(

@@ -1,5 +1,6 @@
 import type { ReadingContext } from '../../contract/articleText.ts';
 import { type Carry, sectionUnit } from './carry.ts';
+import { creditedSet } from './creditedSet.ts';
 import { isGapped } from './gapped.ts';
 import { type Item, isWord, keyOf } from './items.ts';
 import { meets, needBits, shows } from './needs.ts';
@@ -184,6 +185,7 @@ export function settleUnit(scene: Scene): void {
   const antecedent = antecedentOf(scene);
   const several = groupNamed(scene);
   const promised = promisedSet(scene);
+  const credited = pronounKey === 'it' ? creditedSet(scene) : undefined;
   const bracketed = subject ? undefined : setBeforeBracket(scene);
   if (isBetween(scene) || (previous?.unitProblem === apart && !subject)) {
     scene.unitNamed = true;
@@ -225,6 +227,9 @@ export function settleUnit(scene: Scene): void {
   } else if (carry.askedUnit !== undefined && scene.index === 0 && pronounKey !== 'own') {
     scene.unitNamed = true;
     scene.unit = carry.askedUnit === context.own ? undefined : carry.askedUnit;
+  } else if (credited !== undefined) {
+    scene.unitNamed = true;
+    scene.unit = credited === context.own ? undefined : credited;
   } else if (pronounKey === 'own') {
     scene.unitNamed = true;
     scene.unit = undefined;

@@ -58,6 +58,29 @@ export function usableMeanings(
       leadsToNumber(tokens, at + length + 1)
     )
       return false;
+    // "No error in the red sweep": of a hue.
+    if (
+      meaning.kind === 'idiom' &&
+      /^(?:sweep|primary|channel|ramp|series)$/.test(tokens[at + length]?.text ?? '')
+    )
+      return false;
+    // "The roll-off comes at 80 %": no price.
+    if (
+      meaning.kind === 'verb' &&
+      meaning.key === 'cost' &&
+      tokens[at + length - 1]!.text === 'at' &&
+      tokens[at + length]?.kind === 'number' &&
+      /^(?:%|per|percent)$/.test(tokens[at + length + 1]?.text ?? '')
+    )
+      return false;
+    // "It holds at least 90 %": the verb ends before "at".
+    if (
+      meaning.kind === 'verb' &&
+      length > 1 &&
+      tokens[at + length - 1]!.text === 'at' &&
+      /^(?:least|most)$/.test(tokens[at + length]?.text ?? '')
+    )
+      return false;
     // "Its worst greyscale error is 4.4": of its levels, not of the sets.
     if (meaning.kind === 'superlative' && isOfItsOwn(tokens, at, length)) return false;
     // "187 W, the most of the three" ranks sets.
@@ -86,7 +109,8 @@ export function usableMeanings(
         length <= 3 &&
         next !== undefined &&
         next.kind !== 'mark' &&
-        !/^(?:and|but|too|indeed|with)$/.test(next.text)
+        !(next.text === 'in' && tokens[at + length + 2]?.kind === 'number') &&
+        !/^(?:and|but|too|indeed|even|with|without|easily|comfortably|handsomely)$/.test(next.text)
       )
         return false;
     }
@@ -152,7 +176,7 @@ function leadsToNumber(tokens: readonly Token[], at: number): boolean {
       ahead > at &&
       /^[2-9]\d$/.test(token.text) &&
       tokens[ahead - 1]!.text === 'the' &&
-      endsClause(tokens[ahead + 1])
+      (endsClause(tokens[ahead + 1]) || /^(?:inch|inches|in|")$/.test(tokens[ahead + 1]?.text ?? ''))
     )
       return false;
     if (token.kind === 'number' || (token.kind === 'mark' && '£€$'.includes(token.text))) return true;

@@ -51,7 +51,10 @@ export function antecedentOf({ items, previous, units, signs }: Scene): UnitMent
   const owner = units.find(
     ({ item, role }) => role !== 'maker' && isWord(items[items.indexOf(item) + 1], 'whose'),
   );
-  if (owner && !items.some((item) => item.index < owner.item.index && item.number)) {
+  if (
+    owner &&
+    !items.some((item) => item.index < owner.item.index && (item.number !== undefined || isAnchor(item)))
+  ) {
     owner.role = 'subject';
     return owner;
   }
@@ -81,6 +84,11 @@ const setWords = ['set', 'television', 'tv', 'screen', 'model', 'display'];
 /** "A good set reaches 1,000 nits", "last year's model cost …", "the 2025 model": any set, or one of another year. */
 function setAtLarge(items: readonly Item[]): Item | undefined {
   const words = items.filter(({ type }) => type !== 'mark');
+  // "Other sets reach 900 nits"
+  const others =
+    isWord(words[0], 'other', 'some', 'most', 'many', 'few') &&
+    isWord(words[1], 'sets', 'televisions', 'tvs', 'screens');
+  if (others) return words[1];
   const at = words.slice(0, 6).findIndex((item) => isWord(item, ...setWords));
   if (at < 0 || words.some((item) => keyOf(item, 'pronoun') === 'it')) return undefined;
   const lead = words.slice(0, at);
@@ -101,7 +109,22 @@ const unnamed = needBits([
     words: [
       ...setWords,
       ...siblingWords,
-      ...['rival', 'competitor', 'version', 'versions', 'models', 'size', 'sizes', 'variant', 'one', 'ones'],
+      ...[
+        'rival',
+        'competitor',
+        'sets',
+        'televisions',
+        'tvs',
+        'screens',
+        'version',
+        'versions',
+        'models',
+        'size',
+        'sizes',
+        'variant',
+        'one',
+        'ones',
+      ],
     ],
   },
 ]);

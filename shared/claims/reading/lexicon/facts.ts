@@ -94,4 +94,4 @@ export const panelWords: Readonly<Record<string, { fact: 'panel' | 'backlight'; 
 export const panelNouns = `panel; screen; backlight; backlighting; lighting; illumination; set; television; tv; telly; model; display; layer; technology; local; dimming; design`;
 
 /** Verbs that say what a set has or is: "uses a VA panel". */
-export const panelVerbs = `is; isn't; 's; was; wasn't; has; lacks; uses; use; pairs; combines; marries; sports; offers; carries; gets; remains; fits; employs; built; based on; relies on; is an; comes with; and; with`;
+export const panelVerbs = `is; get; isn't; 's; was; wasn't; has; lacks; uses; use; pairs; combines; marries; sports; offers; carries; gets; remains; fits; employs; built; based on; relies on; is an; comes with; and; with`;

@@ -26,7 +26,11 @@ function saidOfBlacks(scene: Scene, entry: ComparativeEntry): ComparativeEntry {
     entry.concept === 'fact:depth' && !hasKey(scene, 'concept', 'black') && speaksOfBlack(scene);
   if (!(named || takenUp) || firstWith(scene, 'concept', 'peak', 'sdrWhite')) return entry;
   if (entry.concept === 'peak') return { concept: 'black', direction: entry.direction };
-  if (entry.concept === 'fact:depth')
+  // "Its blacks are lighter": no weight.
+  if (
+    entry.concept === 'fact:depth' ||
+    (named && entry.concept === 'fact:weight' && entry.direction === 'lower')
+  )
     return { concept: 'black', direction: entry.direction === 'higher' ? 'lower' : 'higher' };
   return entry;
 }

@@ -38,7 +38,8 @@ function quantityOfComparative(scene: Scene, entry: ComparativeEntry): Quantity 
         return hasKey(scene, 'verb', 'keep', 'lose')
           ? keptOffAxis(scene)
           : { problem: 'off axis only the share of the luminance in front is kept, not the luminance' };
-      if (signal === undefined && saidBefore(scene)?.id === 'white') return quantityById('white');
+      if (signal === undefined && (saidBefore(scene)?.id === 'white' || isOfWhite(scene)))
+        return quantityById('white');
       return quantityById(signal === 'SDR' ? 'white' : 'peak');
     case 'price':
       return quantityById('fact:price');
@@ -88,8 +89,10 @@ function comparedFact(scene: Scene): string | undefined {
     const before = scene.items[at - 1];
     if (!keyOf(before, 'comparative') && !isWord(before, 'many', 'as many')) continue;
     const fact = meaningOf(item, 'fact');
-    if (fact && ['count', 'months', 'frequency'].includes(String(fact.data))) return `fact:${fact.key}`;
     const version = scene.items[at + 1];
+    const ofVersion = fact?.data === 'count' && version && /^\d\.\d$/.test(version.text);
+    if (ofVersion) return `fact:${fact.key}.${version.text}`;
+    if (fact && ['count', 'months', 'frequency'].includes(String(fact.data))) return `fact:${fact.key}`;
     if (isWord(item, 'hdmi') && version && /^\d\.\d$/.test(version.text))
       return `fact:hdmi.count.${version.text}`;
   }
@@ -176,4 +179,9 @@ export function subjectQuantity(scene: Scene): Quantity | { problem: string } {
   }
   const fact = comparedFact(scene);
   return fact ? quantityById(fact) : quantityOfWords(scene);
+}
+
+/** "White is 20 per cent dimmer than before": the full white of the signal that most measurements are of. */
+function isOfWhite({ items }: Scene): boolean {
+  return items.some((item, at) => isWord(item, 'white') && isWord(items[at + 1], 'is', 'was'));
 }

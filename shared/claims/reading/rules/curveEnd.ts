@@ -1,6 +1,7 @@
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
 import { operandOf } from '../operand.ts';
+import { plays } from '../parts.ts';
 import { quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 import { emit } from './directionCheck.ts';
@@ -11,6 +12,10 @@ import type { SaidDirection } from './saidDirection.ts';
 export function readCurveEnd(scene: Scene, findings: Findings, { item, key }: SaidDirection): boolean {
   if (key !== 'rolls-off' && key !== 'clips' && key !== 'neither') return false;
   if (keyOf(item, 'topic') && key === 'clips' && !/^clip/.test(item.text)) return true;
+  if (isPassedOver(scene, item, key)) {
+    scene.used.add(item);
+    return true;
+  }
   // "Below the roll-off the error is lower": a place.
   const noun = scene.items.indexOf(item);
   const led = isWord(scene.items[noun - 1], 'the', 'its', 'that') ? scene.items[noun - 2] : undefined;
@@ -68,7 +73,9 @@ export function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Sa
   }
   const from = level !== undefined && key !== 'neither' ? rolloffFrom(level) : undefined;
   // "The Plain's roll-off begins at 90 %" says where the curve leaves its target, not how.
-  if (from && isWord(lead, 'the', 'its', 'their', "'s", "'")) {
+  const opens =
+    lead === undefined && keyOf(item, 'concept') === 'rolloff' && plays(scene.items[noun + 1], 'beginning');
+  if (from && (opens || isWord(lead, 'the', 'its', 'their', "'s", "'"))) {
     const operand = operandOf(scene, quantityById('eotf.rolloff'), { stat: 'scalar' });
     propose(findings, scene, 'direction', { kind: 'value', operand, stated: from }, [item, ...axis!.items]);
     return true;
@@ -77,6 +84,19 @@ export function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Sa
     from,
   });
   return true;
+}
+
+/** "Rolls off gently rather than clip": the other way for a curve to end, which the first denies already. */
+function isPassedOver({ items }: Scene, word: Item, key: string): boolean {
+  const at = items.indexOf(word);
+  return (
+    (isWord(items[at - 1], 'rather than', 'without', 'not', 'do not', 'does not', "don't", "doesn't") ||
+      (isWord(items[at - 1], 'of') && isWord(items[at - 2], 'instead'))) &&
+    items.slice(0, at).some((item) => {
+      const other = keyOf(item, 'direction');
+      return (other === 'clips' || other === 'rolls-off') && other !== key;
+    })
+  );
 }
 
 /** "It tracks PQ up to 70 % and clips there": the level where the clause before ends, in % stimulus. */

@@ -55,6 +55,12 @@ const tellingOfFormats = [
   'covered',
 ];
 
+/** Verbs that may be of anything, and tell of the formats right behind them. */
+const leadingToFormats = [
+  ...['has', 'have', 'takes', 'take', 'includes', 'get', 'gets', 'adds', 'add'],
+  ...['reads', 'read', 'swallows', 'swallow', 'digests', 'digest', 'processes', 'process', 'welcomes'],
+];
+
 /** Words after which "but not HLG" goes on with the list of formats; some say it of other things too. */
 const supporting = [
   ...verbsOfFormats,
@@ -129,7 +135,7 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     (item) =>
       isOneOf(item, tellingOfFormats) ||
       (isWord(item, 'does', 'do') && formats.some((format) => format.index === item.index + 1)) ||
-      (isWord(item, 'has', 'have', 'takes', 'take', 'includes', 'get', 'gets', 'adds', 'add') &&
+      (isOneOf(item, leadingToFormats) &&
         formats.some((format) => format.index > item.index && format.index <= item.index + 3)),
   );
   // "What Veltrane leaves out is HDR10+"
@@ -162,10 +168,56 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     )
   )
     return;
+  // "…, but HDR10+ is a stranger to it": another thing is said of what stands behind "but".
+  const but = scene.items.find(
+    (item) => isWord(item, 'but') && item.index > formats[0]!.index && item.index < formats.at(-1)!.index,
+  );
+  const apart = but && scene.items.slice(scene.items.indexOf(formats.at(-1)!) + 1);
+  // "Plays HDR10 and HLG but turns HDR10+ away"
+  const away = but && scene.items.find((item) => item.index > but.index && isWord(item, 'away', 'down'));
+  const turns = scene.items.some(
+    (item) => away && item.index > but.index && isWord(item, 'turns', 'turned', 'turning'),
+  );
+  if (but && turns) {
+    const taken = formats.filter(({ index }) => index < but.index);
+    const x = taken.map((item) => keyOf(item, 'format')!);
+    const includes = { kind: 'fact' as const, key: 'hdr.formats', op: 'includes' as const, x };
+    propose(findings, scene, 'fact', { ...includes, conditions: factConditions(scene) }, [verb, ...taken]);
+    for (const item of formats.filter(({ index }) => index > but.index))
+      exclude(scene, findings, keyOf(item, 'format')!, [item, away]);
+    return;
+  }
+  if (
+    but &&
+    apart?.some((item) => isWord(item, 'is', 'are', 'remains', 'stays')) &&
+    !apart.some((item) => keyOf(item, 'negation') ?? isOneOf(item, tellingOfFormats))
+  )
+    return refuse(findings, scene, 'fact', 'the words do not say which of the formats it takes', formats);
   const negation = scene.items.find(
     (item) =>
-      (keyOf(item, 'negation') === 'not' || keyOf(item, 'stat') === 'none') && item.index < formats[0]!.index,
+      (keyOf(item, 'negation') === 'not' || keyOf(item, 'stat') === 'none') &&
+      item.index < formats[0]!.index &&
+      // "Dolby nothing, but HDR10 is aboard"
+      !scene.items.some(
+        (other) => isWord(other, 'but') && other.index > item.index && other.index < formats[0]!.index,
+      ),
   );
+  // "No HDR10+, but HLG is on board": the denial ends there.
+  const behindBut = but ? formats.filter(({ index }) => index > but.index) : [];
+  const isTurned =
+    but !== undefined &&
+    negation !== undefined &&
+    negation.index < but.index &&
+    behindBut.length > 0 &&
+    !scene.items.some((item) => item.index > but.index && keyOf(item, 'negation') !== undefined);
+  if (isTurned) {
+    for (const item of formats.filter(({ index }) => index < but.index))
+      exclude(scene, findings, keyOf(item, 'format')!, [item, negation]);
+    const x = behindBut.map((item) => keyOf(item, 'format')!);
+    const includes = { kind: 'fact' as const, key: 'hdr.formats', op: 'includes' as const, x };
+    propose(findings, scene, 'fact', { ...includes, conditions: factConditions(scene) }, behindBut);
+    return;
+  }
   const excluded = (missing ? 1 : 0) + (negation && negation !== verb ? 1 : 0);
   const only = scene.items.find((item) => isWord(item, 'only', 'solely', 'just'));
   const conditions = factConditions(scene);
@@ -196,9 +248,11 @@ export function readFormats(scene: Scene, findings: Findings): undefined {
     scene.items.find((item) => isNot(item) && between(item)) ??
     (behind && scene.sentence.find((item) => turnsList(scene.sentence, item) && between(item)));
   // "HDR10+ isn't on board"
+  const is = isWord(scene.items[scene.items.indexOf(last) + 1], 'is', 'are') ? 2 : 1;
   const absent =
-    behind && formats.length === 1 && scene.items.indexOf(behind) === scene.items.indexOf(last) + 1;
-  if (absent && verb && !missing)
+    behind && formats.length === 1 && scene.items.indexOf(behind) === scene.items.indexOf(last) + is;
+  const goesOn = scene.previous?.said?.some((check) => check.kind === 'fact' && check.key === 'hdr.formats');
+  if (absent && (verb ?? goesOn) && !missing)
     return exclude(scene, findings, keyOf(last, 'format')!, [last, behind, verb]);
   const denied = readUnknownFormat(scene, findings, last);
   const left = turn ? formats.filter((item) => item.index > turn.index) : [];

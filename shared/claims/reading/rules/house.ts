@@ -107,6 +107,30 @@ function isNoun(scene: Scene, item: Item): boolean {
   );
 }
 
+/** "My reference curtain": a noun of no meaning here. */
+function isThing(next: Item | undefined): boolean {
+  return (
+    next?.type === 'word' &&
+    next.meanings.length === 0 &&
+    !/^(?:and|but|or|by|in|for|at|on|to|with|when|while|as|after|from|here|now|level|grade|quality|class|standard|result|results|figures?|performance|territory|showing|accuracy|pictures?|images?|throughout|again|too|is|are|was|only|if|once)$/.test(
+      next.text,
+    )
+  );
+}
+
+/** "The opera that you see": a thing, and whoever looks at it. */
+function isWhatYouSee({ items }: Scene, word: Item): boolean {
+  const at = items.indexOf(word);
+  const noun = items[at - 3];
+  return (
+    isWord(word, 'see', 'sees', 'saw') &&
+    isWord(items[at - 1], 'you', 'we', 'i', 'they') &&
+    isWord(items[at - 2], 'that', 'what', 'which') &&
+    noun?.type === 'word' &&
+    noun.meanings.length === 0
+  );
+}
+
 /** "Who has never seen the film", "will show you the figures": what is seen or shown is a thing, and no error. */
 function hasObject({ items }: Scene, word: Item): boolean {
   let at = items.indexOf(word) + 1;
@@ -151,13 +175,14 @@ function setsNoLimit(scene: Scene, item: Item, word: string): boolean {
       isWord(second, 'what') || (isWord(third, 'what') && isWord(last, 'may', 'might', 'will', 'do'));
     // "It shows what an average can conceal"
     const ofThought = isWord(next, 'what', 'how', 'why', 'that');
-    if (isWhat || ofThought || scene.conditional || hasObject(scene, item)) return true;
+    if (isWhat || ofThought || scene.conditional || hasObject(scene, item) || isWhatYouSee(scene, item))
+      return true;
   }
   // "The Plain's corner affects not to have noticed": what somebody makes believe.
   if (items.slice(0, at).some((entry) => isWord(entry, 'affects', 'pretends', 'claims', 'appears', 'feigns')))
     return weak.test(item.text);
   // "A reference monitor": a thing to compare with.
-  if (word === 'reference' && comparedTo.test(next?.text ?? '')) return true;
+  if (word === 'reference' && (comparedTo.test(next?.text ?? '') || isThing(next))) return true;
   // "3 is the threshold" says which it is.
   if (isWord(last, 'the', 'our') && isWord(second, 'is') && third?.number) return true;
   // "The limit for a visible error is 3"

@@ -176,10 +176,11 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
   {
     read: readEquals,
     needs: [
-      { kinds: ['set', 'equative'] },
+      { kinds: ['set', 'equative'], words: ['neither'] },
       {
         kinds: ['equative'],
         words: [
+          'neither',
           'matches',
           'match',
           'matching',
@@ -291,7 +292,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     needs: [{ words: ['leaves', 'leave', 'left', 'departs', 'parts'] }, { kinds: ['number'] }],
   },
   { read: readLimitAgain, needs: [{ kinds: ['number'] }, { kinds: ['saidBefore'] }, { words: ['from'] }] },
-  { read: readRolloffAgain, needs: [{ kinds: ['set'] }, { kinds: ['number'] }, { kinds: ['saidBefore'] }] },
+  {
+    read: readRolloffAgain,
+    needs: [{ kinds: ['set'], words: ['does', 'did'] }, { kinds: ['number'] }, { kinds: ['saidBefore'] }],
+  },
   { read: readEllipsis, needs: [{ kinds: ['stat'] }, { kinds: ['saidBefore'] }] },
   {
     read: readEcho,
@@ -311,7 +315,10 @@ const table: readonly (Pick<Rule, 'read'> & { needs: Needs })[] = [
     needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }, { kinds: ['stat', 'hue'], words: ['both'] }],
   },
   { read: readNearTo, needs: [{ kinds: ['limit'] }, { words: ['of'] }] },
-  { read: readLimits, needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'] }] },
+  {
+    read: readLimits,
+    needs: [{ kinds: ['number'] }, { kinds: ['limit', 'verb'], words: ['misses', 'missed', 'miss'] }],
+  },
   { read: readHouseWords, needs: [{ kinds: ['house', 'adjective'] }] },
   { read: readTints, needs: [{ kinds: ['tint', 'lean', 'hue', 'concept'], words: ['pink', 'purple'] }] },
   { read: readDirections, needs: [{ kinds: ['direction'] }] },

@@ -8,6 +8,11 @@ import { subjectOf } from '../subject.ts';
 const tellingNouns =
   /^(?:ways?|things?|reasons?|people|times?|of|hands?|sides?|more|days?|weeks?|hours?|minutes?|readers?|us|sets?|televisions?|tvs?|models?|units?|rivals?|runs?|words?|paragraphs?|the|a|and|or|is|was|to|in|that|who|makers?|samples?|sizes?|films?|scenes?|legs?|eyes?|points?|or|but|years?|months?|nights?|evenings?|mornings?|friends?|colleagues?|pages?|steps?|levels?|measurements?|readings?|patterns?|metres?|rooms?|other|others|such|so|last|first|next|thirds?|screws?|bolts?|flights?|stairs|floors?|doors?|remotes?|remote|batter(?:y|ies)|boxes|chairs?|sofas?|cups?|children|couriers?|episodes|discs?|lamps?|attempts?|tries|visits?|sentences?|chapters?)$/;
 
+/** Does a claim that was read speak of it already? */
+function isSaid(findings: Findings, item: Item): boolean {
+  return findings.list.some(({ check, start, end }) => check && start <= item.start && end >= item.end);
+}
+
 /** Everything with a number, a comparative or a house word that no check covers: unproven, never ignored. */
 export function readLeftovers(scene: Scene, findings: Findings): undefined {
   for (const item of scene.items) {
@@ -73,6 +78,9 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
     if (
       keyOf(item, 'gamut') &&
       !scene.items.some((other) => other.number) &&
+      !isSaid(findings, item) &&
+      // "P3 is the gamut of the digital cinema": what it is.
+      !(item.index === 0 && isWord(scene.items[1], 'is', 'was') && isWord(scene.items[2], 'the', 'a')) &&
       // "Known as P3, and a set that cannot cover it": a saying of sets at large.
       !scene.items.some(
         (other, at) =>
@@ -86,7 +94,7 @@ export function readLeftovers(scene: Scene, findings: Findings): undefined {
         firstWith(scene, 'verb', 'cover'),
         item,
       ]);
-    else if (item.text === 'minutes on end' && firstWith(scene, 'concept'))
+    else if (item.text === 'minutes on end' && firstWith(scene, 'concept') && !isSaid(findings, item))
       refuse(findings, scene, 'leftover', 'the words give no number', [
         firstWith(scene, 'verb'),
         firstWith(scene, 'concept'),

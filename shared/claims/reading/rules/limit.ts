@@ -1,4 +1,4 @@
-import type { Bound, BoundOp, Check, Selector } from '../../../contract/check.ts';
+import type { Bound, BoundOp, Check, Operand, Selector } from '../../../contract/check.ts';
 import type { AxisSpan } from '../axis.ts';
 import { type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
@@ -37,7 +37,46 @@ function seriesAxis(scene: Scene, quantity: Quantity): AxisSpan | undefined {
       : quantity.axis === 'stimulus' || quantity.axis === 'saturation'
         ? 'stimulus'
         : undefined;
-  return kind && nearestAxis(scene, kind);
+  const axis = kind && nearestAxis(scene, kind);
+  const { angle } = scene.conditions;
+  const isSeat =
+    axis?.kind === 'angle' && axis.from === undefined && axis.to !== undefined && axis.to === angle;
+  return isSeat ? { ...axis, at: angle, to: undefined } : axis;
+}
+
+/** "Red is oversaturated, never by less than 7 %": on the side that was said just before. */
+function isSaidOver({ previous }: Scene, { id }: Quantity): boolean {
+  return (
+    previous?.said?.some((check) => {
+      if (check.kind === 'direction')
+        return (
+          check.operand.type === 'quantity' &&
+          check.operand.id === id &&
+          check.name === 'over' &&
+          !check.negated
+        );
+      const bound = check.kind === 'bound' ? check.bounds[0] : undefined;
+      return (
+        bound?.operand.type === 'quantity' && bound.operand.id === id && bound.op === '>' && bound.x >= 0
+      );
+    }) ?? false
+  );
+}
+
+/** "The colour shift passes 3 at 31°": where it does so, and not how large it is there. */
+function crosses({ items }: Scene, axis: AxisSpan): boolean {
+  const verb = items.findIndex((item) =>
+    isWord(item, 'passes', 'pass', 'passed', 'crosses', 'cross', 'crossed'),
+  );
+  const first = axis.items[0];
+  return verb >= 0 && first !== undefined && items.indexOf(first) > verb;
+}
+
+/** Every angle of a series, where the one that was named is the place of the onset. */
+function wholeSeries(operand: Operand): Operand {
+  const { angle: _angle, ...conditions } = operand.conditions;
+  const { angle: _origin, ...origin } = conditions.origin;
+  return { ...operand, conditions: { ...conditions, origin } };
 }
 
 /** The check that a limit with its operator makes: an onset where one side of an axis is past it, else a bound. */
@@ -96,12 +135,14 @@ export function limitCheck(
     (becomes ||
       (hasKey(scene, 'verb', 'rise', 'exceed') && !saysOnly(scene)) ||
       (hasKey(scene, 'verb', 'cut') && options.houseWord)) &&
-    (quantity.axis === 'stimulus' || (quantity.axis === 'saturation' && becomes)) &&
+    (quantity.axis === 'stimulus' ||
+      (quantity.axis === 'saturation' && becomes) ||
+      (quantity.axis === 'angle' && crosses(scene, axis))) &&
     !stays
   ) {
     return {
       kind: 'onset',
-      operand: operandOf(scene, quantity, { stat: 'all' }),
+      operand: wholeSeries(operandOf(scene, quantity, { stat: 'all' })),
       limit: x,
       side: over ? 'over' : 'under',
       from: axis.at,
@@ -216,8 +257,13 @@ function isDistance({ items, units }: Scene, number: Item): boolean {
         /target|reference|ideal|standard|curve|proper|correct|intended|saturation/.test(text),
       ) &&
     (isWord(whose, 'its') || units.some(({ item }) => item === whose || item === items[at + 3]));
+  // "It came within 8 nits of 750"
+  const ofMark =
+    isWord(items[at - 1], 'within') && isWord(items[at + 1], 'of') && whose?.number !== undefined;
   return (
-    ofSet || items.slice(at + 1).some((item) => isWord(item, 'separates', 'separate', 'divides', 'parts'))
+    ofSet ||
+    ofMark ||
+    items.slice(at + 1).some((item) => isWord(item, 'separates', 'separate', 'divides', 'parts'))
   );
 }
 
@@ -334,7 +380,8 @@ export function readLimits(scene: Scene, findings: Findings): undefined {
       ]);
       continue;
     }
-    if (quantity.signed && (op === '>' || op === '>=') && !hasKey(scene, 'direction')) {
+    const isSided = hasKey(scene, 'direction') || isSaidOver(scene, quantity);
+    if (quantity.signed && (op === '>' || op === '>=') && !isSided) {
       refuse(findings, scene, 'limit', 'the words do not say on which side of the target it lies', [
         ...words,
         ...subject.items,

@@ -4,6 +4,19 @@ import { plays } from '../parts.ts';
 import type { Scene } from '../scene.ts';
 import { opposite } from './levelCount.ts';
 
+/** Words for one of the many that a series has; `levels` are a part of their own. */
+export const membersOfSeries = [
+  'patch',
+  'hue',
+  'error',
+  'swatch',
+  'grey',
+  'gray',
+  'colour',
+  'color',
+  'shade',
+];
+
 /** The inequality that the words around a number state; undefined when they state none. */
 export function operatorOf(
   scene: Scene,
@@ -44,6 +57,15 @@ export function operatorOf(
     op = '>';
     items.push(before!);
   }
+  // "It just misses 750 nits" stays under them.
+  const isMissed =
+    isWord(before, 'misses', 'missed', 'miss') &&
+    ['luminance', 'ratio'].includes(number.dimension) &&
+    !scene.items.some(
+      (entry) =>
+        entry.index < before!.index && (keyOf(entry, 'negation') ?? keyOf(entry, 'stat')) !== undefined,
+    );
+  if (!op && isMissed) return { op: '<', scale: 1, items: [before!] };
   // "It does not reach 750 nits" says that it stays under.
   if (
     !op &&
@@ -69,10 +91,10 @@ export function operatorOf(
         before!.index - entry.index === left - place &&
         (keyOf(entry, 'stat') === 'never' ||
           (keyOf(entry, 'stat') === 'none' &&
-            (/of(?: the)?$/.test(entry.text) ||
+            (/of(?: the)?$|^nothing/.test(entry.text) ||
               isWord(scene.items[place + 1], 'of') ||
               plays(scene.items[place + 1], 'levels') ||
-              isWord(scene.items[place + 1], 'patch', 'hue', 'error', 'swatch')))),
+              isWord(scene.items[place + 1], ...membersOfSeries)))),
     );
     if (none && !negation) return { op: '<', scale: 1, items: [before!, none] };
   }

@@ -30,14 +30,16 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
   // "the promised 1,000 nits": the participle stands for the maker.
   const participle = scene.items.find(
     (item, at) =>
-      keyOf(item, 'saying') !== undefined &&
-      /(?:ed|quoted)$/.test(item.text) &&
-      (scene.items[at + 1]?.number !== undefined ||
-        // "The promised lag of 10 ms"
-        (isWord(scene.items[at - 1], 'the', 'its', 'a') &&
-          keyOf(scene.items[at + 1], 'concept') !== undefined &&
-          isWord(scene.items[at + 2], 'of') &&
-          scene.items[at + 3]?.number !== undefined)),
+      isClaimOf(scene.items, at) ||
+      isPassive(scene.items, at) ||
+      (keyOf(item, 'saying') !== undefined &&
+        /(?:ed|quoted)$/.test(item.text) &&
+        (scene.items[at + 1]?.number !== undefined ||
+          // "The promised lag of 10 ms"
+          (isWord(scene.items[at - 1], 'the', 'its', 'a') &&
+            keyOf(scene.items[at + 1], 'concept') !== undefined &&
+            isWord(scene.items[at + 2], 'of') &&
+            scene.items[at + 3]?.number !== undefined))),
   );
   const figure = maker
     ? scene.items.find((item) =>
@@ -65,6 +67,7 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     for (const item of scene.items) {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
+      if (isSetAside(scene, item)) continue;
       if (item === distance || isWritersOwn(scene, item, makerItem) || isShareOfNumber(scene, item)) continue;
       const subject = subjectOrBefore(scene, item);
       const words = [makerItem, participle ?? saying ?? figure, item];
@@ -282,6 +285,41 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       ],
     },
     [got],
+  );
+}
+
+/** "The claim of 1,000 nits", "a promise of 12 ms" */
+function isClaimOf(items: readonly Item[], at: number): boolean {
+  return (
+    isWord(items[at], 'claim', 'promise', 'pledge', 'boast') &&
+    isWord(items[at + 1], 'of') &&
+    (items[at + 2]?.number ?? items[at + 3]?.number) !== undefined
+  );
+}
+
+/** "1,000 nits were claimed", "of the 1,000 nits claimed": said by the maker, whom nobody names. */
+function isPassive(items: readonly Item[], at: number): boolean {
+  const item = items[at];
+  if (!isWord(item, 'claimed', 'promised', 'quoted', 'advertised', 'pledged')) return false;
+  const before = items[at - 1];
+  const next = items[at + 1];
+  const ends =
+    next === undefined ||
+    next.type === 'mark' ||
+    isWord(next, 'and', 'but', 'for', 'by') ||
+    next.index > item!.index + 1;
+  const isSaid =
+    isWord(before, 'is', 'are', 'was', 'were') &&
+    items.slice(Math.max(0, at - 5), at - 1).some(({ number }) => number);
+  return ends && (isSaid || before?.number !== undefined);
+}
+
+/** "2 ms quicker than Orrinvale says": how far apart, and not what the maker says. */
+function isSetAside({ items }: Scene, number: Item): boolean {
+  const at = items.indexOf(number);
+  return (
+    keyOf(items[at + 1], 'comparative') !== undefined &&
+    items.slice(at + 2, at + 5).some((item) => isWord(item, 'than'))
   );
 }
 

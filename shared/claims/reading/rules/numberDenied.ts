@@ -1,6 +1,8 @@
 import { isInAside } from '../denials.ts';
 import { type Item, isWord, keyOf } from '../items.ts';
+import { plays } from '../parts.ts';
 import type { Scene } from '../scene.ts';
+import { membersOfSeries } from './limitOperator.ts';
 
 /** Words between a denial and its number that change nothing of what is denied. */
 const linking =
@@ -24,6 +26,13 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
       !isInLead(scene.sentence, entry, number) &&
       // "I would not call black deep: 0.08 nits" denies the word before the colon.
       !scene.sentence.slice(entry.index, number.index).some((mark) => isWord(mark, ':', ';')) &&
+      // "That is not the whole story, for at 10 % it is 13 % too dark"
+      !scene.sentence
+        .slice(entry.index, number.index)
+        .some(
+          (word) =>
+            isWord(word, 'for', 'because', 'since') && isWord(scene.sentence[word.index - 1], ',', '—', '–'),
+        ) &&
       // "It misses BT.2020 by a wide margin, covering only 71 %": what is missed is not the number.
       !(isWord(entry, 'misses', 'lacks') && keyOf(scene.items[scene.items.indexOf(entry) + 1], 'gamut')),
   );
@@ -43,10 +52,32 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
   const [it, is, not] = scene.items.slice(at + 1, at + 4);
   if (!negation && isWord(it, 'it') && (keyOf(is, 'negation') === 'not' || keyOf(not, 'negation') === 'not'))
     return { negation: keyOf(is, 'negation') === 'not' ? is! : not!, open: true };
+  if (!negation && isOfNone(scene, number)) return { negation: number, open: true };
   if (!negation) return { open: false };
   // "anything but low at 12" denies the adjective, "far from perfect at 4" too.
-  const isLoose = isWord(negation, ...loose) && negation.index + 1 !== number.index;
+  const isLoose =
+    (isWord(negation, ...loose) && negation.index + 1 !== number.index) ||
+    // "It lacks the 742 nits of the Kasulind", "does not come close to 742 nits"
+    isWord(negation, 'lacks', 'lack', 'lacked') ||
+    number.number?.hedge === 'about' ||
+    scene.items.some(
+      (item) => isWord(item, 'close', 'near') && item.index > negation.index && item.index < number.index,
+    );
   return { negation, open: isLoose || !reaches(scene, negation, number) };
+}
+
+/** "No grey comes to 3", "not one patch measures 3": none of them has that number. */
+function isOfNone({ items }: Scene, number: Item): boolean {
+  return items.some((item, at) => {
+    const next = items[at + 1];
+    return (
+      keyOf(item, 'stat') === 'none' &&
+      item.index < number.index &&
+      number.index - item.index === items.indexOf(number) - at &&
+      items.slice(at, items.indexOf(number)).every(({ type, number: other }) => type !== 'mark' && !other) &&
+      (!isWord(item, 'no') || plays(next, 'levels') || isWord(next, ...membersOfSeries))
+    );
+  });
 }
 
 /** "As it could not be measured, the lag is 9.6 ms": the denial stays in the clause that leads. */

@@ -16,7 +16,10 @@ function saysNothingSeen({ items }: Scene, topic: Item): boolean {
   return (
     plays(items[at + 1], 'testing') ||
     // "It rolls off rather than clipping"
-    isWord(items[at - 1], 'rather than', 'instead of') ||
+    isWord(items[at - 1], 'rather than') ||
+    (isWord(items[at - 1], 'of') && isWord(items[at - 2], 'instead')) ||
+    (isWord(items[at - 1], 'without') &&
+      items.slice(0, at).some((item) => keyOf(item, 'direction') === 'rolls-off')) ||
     (isWord(items[at - 1], 'to') && plays(topic, 'acting')) ||
     items.some(
       (entry, place) =>

@@ -1,20 +1,23 @@
-import type { OrderCheck } from '../../../contract/check.ts';
+import type { Operand, OrderCheck } from '../../../contract/check.ts';
 import { brightestSpot, cellOf } from '../cell.ts';
 import { type Finding, type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { openComparatives } from '../needs.ts';
+import { operandOf } from '../operand.ts';
 import { speaksOfSets } from '../plainTalk.ts';
+import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
+import { selectorOf } from '../selector.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { hasIt, readCoversMore, readHigher, readMoreSo, readWorse } from './aheadOfOwn.ts';
 import { readBestFigure } from './bestFigure.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
-import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
+import { type ComparativeEntry, type ComparingWord, entryOf } from './comparativeEntry.ts';
 import { comparativeProblem, isMoreSo } from './comparativeProblem.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
 import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
-import { otherMention } from './otherOperand.ts';
+import { otherMention, otherOperand } from './otherOperand.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readBothAhead, readExtreme, readNeither } from './standAlone.ts';
@@ -236,7 +239,13 @@ function readComparative(
     const carried = scene.previous?.units.find((mention) => mention.role === 'compared');
     // "Both rivals keep more of theirs at 45 degrees"
     const isKept = ['keep', 'lose'].includes(keyOf(scene.items[at - 1], 'verb') ?? '') && scene.unitNamed;
-    const isTold = !('problem' in quantity) && (isOwned(scene) || isKept);
+    // "The Kasulind has a higher contrast than ours, and the Veltrane has a lower one"
+    const isOne =
+      isWord(scene.items[at + 1], 'one') &&
+      isWord(scene.items[at - 1], 'a', 'an') &&
+      scene.unitNamed &&
+      (scene.previous?.said?.some(({ kind }) => kind === 'order') ?? false);
+    const isTold = !('problem' in quantity) && (isOwned(scene) || isKept || isOne);
     if (generic && !(carried && concepts(scene).length > 0) && !isTold) {
       if (!('problem' in quantity) && hasIt(scene, at)) {
         readHigher(scene, findings, item, quantity, betterDirection(entry, key, quantity));
@@ -301,6 +310,7 @@ function readComparative(
         (word) =>
           keyOf(word, 'stage') || keyOf(word, 'signal') || keyOf(word, 'mode') || isWord(word, 'before'),
       );
+    if (last && readBetweenRuns(scene, findings, comparing, quantity)) return;
     if (last)
       return refuse(
         findings,
@@ -384,4 +394,45 @@ function readComparative(
       ...concepts(scene),
     ],
   );
+}
+
+/** "Contrast is higher after adjustment than as delivered": two runs of one set, of which one reads more than the other. */
+function readBetweenRuns(
+  scene: Scene,
+  findings: Findings,
+  { item, key, entry }: ComparingWord,
+  quantity: Quantity | { problem: string },
+): boolean {
+  if ('problem' in quantity || quantity.signed || quantity.id.startsWith('fact:')) return false;
+  const direction = betterDirection(entry, key, quantity);
+  const other = otherOperand(scene, quantity);
+  if (!direction || !other || 'problem' in other || negated(scene, item).negated) return false;
+  const averaged = (operand: Operand): Operand =>
+    operand.type === 'quantity' && quantity.dimension === 'de' && operand.selector.stat === 'scalar'
+      ? { ...operand, selector: { ...operand.selector, stat: 'average' } }
+      : operand;
+  const a = averaged(operandOf(scene, quantity, selectorOf(scene, quantity, 'value')));
+  const b = averaged(other.operand);
+  if (JSON.stringify(a) === JSON.stringify(b)) return false;
+  const than = scene.items.slice(scene.items.findIndex((word) => isWord(word, 'than')));
+  propose(
+    findings,
+    scene,
+    'order',
+    {
+      kind: 'ratio',
+      a,
+      b,
+      op: direction === 'higher' ? '>' : '<',
+      stated: { x: 1, low: 1, high: 1 },
+      certain: true,
+    },
+    [
+      item,
+      ...concepts(scene),
+      ...than.filter((word) => keyOf(word, 'stage') ?? keyOf(word, 'signal') ?? keyOf(word, 'mode')),
+      ...other.items,
+    ],
+  );
+  return true;
 }

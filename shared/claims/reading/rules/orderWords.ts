@@ -52,7 +52,7 @@ export function betterDirection(
 }
 
 const setNouns =
-  /^(?:sets?|televisions?|tvs?|tellies|telly|screens?|models?|panels?|displays?|lcds?|oleds?|pictures?|images?|highlights|whites?|ones?|four|three|five|six|lot|bunch|group|trio|quartet|class|rivals?|competitors?)$/;
+  /^(?:sets?|televisions?|tvs?|tellies|telly|screens?|models?|panels?|displays?|lcds?|oleds?|pictures?|images?|highlights|whites?|ones?|four|three|five|six|lot|bunch|group|trio|quartet|class|rivals?|competitors?|showings?|performances?|performers?|results?|figures?|shares?)$/;
 const afterSuperlative =
   /^(?:we|i|you|of|in|on|at|here|there|yet|ever|under|over|below|above|by|for|and|or|but|to|that|which|this|so|with|among|bar|except|after|from|out|is|are|was|tested|measured|seen|reviewed|the|a|it|as|when|where|available|possible|around|money)$/;
 

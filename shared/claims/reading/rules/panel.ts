@@ -90,6 +90,9 @@ function leadOf(scene: Scene, at: number, said: boolean): Item | undefined {
   const lead = scene.items[first];
   if (!lead || at - first >= 7) return undefined;
   if (isWord(lead, 'and', 'with')) return said || scene.previous?.said ? lead : withVerb(scene, first);
+  // "For that you get an IPS panel", and not "for £200 more you get …"
+  const isForThat = isWord(items[first - 1], 'you') && isWord(items[first - 2], 'that', 'this');
+  if (isWord(lead, 'get') && !isForThat) return undefined;
   if (verbs.has(lead.text)) return lead;
   return said && scene.units.some(({ item }) => item === lead) ? lead : undefined;
 }

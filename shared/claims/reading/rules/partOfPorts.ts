@@ -99,6 +99,9 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
     return { items: items.slice(led - 1, at + 1), count: item, x: item.number?.x ?? 1 };
   if (isWord(item, 'both')) return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1), x: 2 };
   const stat = keyOf(item, 'stat');
+  // "None of its HDMI sockets is of the 2.1 kind", "four sockets, and none is 2.1"
+  if (stat === 'none' && isNoPort(items, at, owner, sockets))
+    return { items: items.slice(at, Math.max(at + 1, at + 2 + sockets)), x: 0 };
   if (stat === 'none' && ofThem(at + 1)) return { items: items.slice(at, at + 3), x: 0 };
   if (stat !== 'all') return undefined;
   const next = items[at + 1];
@@ -115,6 +118,20 @@ function shareAt(items: readonly Item[], at: number): PortShare | undefined {
   return { items: items.slice(at, ofThem(at + 1) ? at + 3 : at + 1) };
 }
 
+function isNoPort(items: readonly Item[], at: number, behind: readonly Item[], sockets: number): boolean {
+  if (!/^(?:none|not one|not any)/.test(items[at]!.text)) return false;
+  if (isWord(behind[0], 'is', 'are')) return true;
+  return (
+    sockets >= 0 &&
+    (isWord(behind[0], 'of') || / of(?: the)?$/.test(items[at]!.text)) &&
+    behind
+      .slice(0, sockets)
+      .every(
+        (word) => isWord(word, 'of', 'the', 'its', "'s", 'hdmi', 'usb') || keyOf(word, 'unit') !== undefined,
+      )
+  );
+}
+
 /** "Of which two run at 120 Hz", "two of its four HDMI ports handle 144 Hz": said of some of the ports. */
 export function namesPortShare(scene: Scene): boolean {
   const { items, previous } = scene;
@@ -129,7 +146,7 @@ export function namesPortShare(scene: Scene): boolean {
 }
 
 const links =
-  /^(?:do|does|speak|speaks|is|are|'s|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort|type|kind|variety)$/;
+  /^(?:do|does|works?|made|speak|speaks|is|are|'s|being|run|runs|to|the|of|hdmi|usb|version|at|with|support|supports|supporting|a|full|fully|true|genuine|kind|as|per|built|meets?|conforms?|compl(?:y|ies)|up to|'re|rated|they|proper|real|quick|quicker|fast|faster|modern|newer|latest|sort|type|kind|variety)$/;
 
 /** "four HDMI ports, two of which run at 2.1", "all four are 2.1": so many of the ports before, by their version. */
 export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
@@ -143,8 +160,10 @@ export function readPartOfPorts(scene: Scene, findings: Findings): undefined {
     share.items.some(
       (item) => isWord(item, 'sockets', 'ports', 'inputs') || isPortCount(keyOf(item, 'fact')),
     ) && items.some(({ text }) => /^(?:1\.4|2\.[01])$/.test(text));
+  // "None of the HDMI sockets is 2.1", whichever ports were counted before.
+  const named = share.items.some((item) => keyOf(item, 'fact') === 'hdmi.count');
   const counted =
-    countedBefore(scene, share.items[0]!) ??
+    (named && isHdmi ? undefined : countedBefore(scene, share.items[0]!)) ??
     (isHdmi ? { key: 'hdmi.count', x: 0, conditions: factConditions(scene) } : undefined);
   if (!counted) return;
   const rest = items.filter((item) => item.index > share.items.at(-1)!.index);

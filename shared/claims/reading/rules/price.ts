@@ -97,6 +97,7 @@ function notItsPrice(scene: Scene, amount: Item): { why: string; thing?: Item } 
   const atFirst =
     (isWord(last, 'at') && isWord(items[place - 2], 'launched', 'debuted', 'arrived')) ||
     (isWord(next, 'when') && isWord(afterNext, 'new', 'launched')) ||
+    (isWord(next, 'when') && isWord(items[place + 4], 'launched', 'new', 'released', 'introduced')) ||
     (isWord(last, 'from') && isWord(items[place - 2], 'down', 'up'));
   if (atFirst) return { why: 'what it cost before is not kept' };
   // "Outshines ones at £1,500", "beats sets that cost £1,500"

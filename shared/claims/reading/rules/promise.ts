@@ -87,17 +87,49 @@ export function readShareOfPromise(scene: Scene, findings: Findings): boolean {
   const { claimed } = scene.carry;
   const { items } = scene;
   const anchor = items.find(
-    (item) =>
+    (item, place) =>
       (item.number?.dimension === 'percent' && item.number.role === undefined) ||
-      (keyOf(item, 'multiple') !== undefined && / of(?: the)?$/.test(item.text)),
+      (keyOf(item, 'multiple') !== undefined &&
+        (/ (?:of(?: the)?|the)$/.test(item.text) ||
+          isWord(items[place + 1], 'the', 'its', 'that', 'this'))) ||
+      // "Delivers three times that"
+      (item.number?.dimension === 'times' && item.number.comparator === undefined),
   );
   if (!claimed || !anchor || scene.used.has(anchor)) return false;
   let at = items.indexOf(anchor) + 1;
-  while (isWord(items[at], 'of', 'the', 'that', 'its', 'this')) at += 1;
+  while (isWord(items[at], 'of', 'the', 'that', 'its', 'this', 'what')) at += 1;
   const noun = items[at];
+  // "About half of what the brochure sings"
+  const isSung =
+    items.slice(items.indexOf(anchor), at).some((item) => isWord(item, 'what')) &&
+    (keyOf(noun, 'makerWord') !== undefined ||
+      (keyOf(noun, 'maker') !== undefined && keyOf(items[at + 1], 'saying') !== undefined));
   const isWay = isWord(noun, 'way') && isWord(items[at + 1], 'there', 'to');
-  const isPromise = isWord(noun, 'promise', 'claim', 'pledge', 'advertised', 'claimed', 'promised');
-  if (items[at - 1] === anchor || (!isPromise && !isWay)) return false;
+  const isThat =
+    isWord(items[at - 1], 'that') &&
+    (noun === undefined || noun.type === 'mark') &&
+    (keyOf(anchor, 'multiple') !== undefined || anchor.number?.dimension === 'times') &&
+    items
+      .slice(0, items.indexOf(anchor))
+      .some((item) =>
+        isWord(
+          item,
+          'delivers',
+          'delivered',
+          'manages',
+          'managed',
+          'got',
+          'get',
+          'found',
+          'saw',
+          'gave',
+          'gives',
+        ),
+      );
+  const isPromise =
+    isSung || isThat || isWord(noun, 'promise', 'claim', 'pledge', 'advertised', 'claimed', 'promised');
+  const isBare = items[at - 1] === anchor && !/ the$/.test(anchor.text);
+  if (isBare || (!isPromise && !isWay)) return false;
   const quantity = quantityById(claimed.key);
   const hedge = hedgeBefore(scene, anchor);
   const multiple = anchor.number ? undefined : multipleAt(scene);

@@ -38,12 +38,19 @@ export function readLeavesCurve(scene: Scene, findings: Findings): undefined {
 
 /** "The Umbra clips from 70 %, and the Plain from 80 %": another set's level, with the verb left out. */
 export function readRolloffAgain(scene: Scene, findings: Findings): undefined {
+  const doesSo = scene.items.some(
+    (item, at) => isWord(item, 'does', 'did') && isWord(scene.items[at + 1], 'so'),
+  );
   const said = scene.previous?.said?.find(
-    (check): check is DirectionCheck => check.kind === 'direction' && check.from !== undefined,
+    (check): check is DirectionCheck =>
+      check.kind === 'direction' &&
+      (check.from !== undefined ||
+        // "The curve clips, and it does so from 90 %"
+        (doesSo && check.operand.type === 'quantity' && check.operand.id === 'eotf.rolloff')),
   );
   const [axis, other] = scene.axes.filter(({ kind, tone }) => kind === 'stimulus' && !tone);
   const level = levelOf(axis);
-  if (!said || !axis || other || level === undefined || !isGapped(scene.items)) return;
+  if (!said || !axis || other || level === undefined || !(doesSo || isGapped(scene.items))) return;
   const set = scene.items.find((item) => keyOf(item, 'unit') ?? keyOf(item, 'maker'));
   const conditions = conditionsFor(scene, quantityById('eotf.rolloff'));
   const check = { ...said, operand: { ...said.operand, conditions }, from: rolloffFrom(level) };

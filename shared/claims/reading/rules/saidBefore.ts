@@ -1,5 +1,5 @@
 import type { Check, Operand } from '../../../contract/check.ts';
-import { isWord, keyOf } from '../items.ts';
+import { type Item, isWord, keyOf } from '../items.ts';
 import { type Quantity, quantityById } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
 
@@ -113,10 +113,11 @@ function saidOf(scene: Scene): Said | undefined {
 }
 
 const plainNouns =
-  /^(?:figure|number|ratio|value|customers|buyers|owners|glow|light|same|other|others|set|sets|two|three|four|five|whole|full|screen|latter|former|way|one|rest|lot|even|only|just|very|most|test|end|result|maker|is|isn't|are|was|has|does|still|also|bit|far|and|but|or|so|yet|while|which|where|at|in|on|with|for|from|because|as)$/;
+  /^(?:figure|number|ratio|value|level|customers|buyers|owners|glow|light|same|other|others|set|sets|two|three|four|five|whole|full|screen|latter|former|way|one|rest|lot|even|only|just|very|most|test|end|result|maker|is|isn't|are|was|has|does|still|also|bit|far|and|but|or|so|yet|while|which|where|at|in|on|with|for|from|because|as)$/;
 
 /** "Its remote is smaller", "the Kasulind's stand": a noun that no list knows is what the clause speaks of. */
-export function namesOtherThing({ items }: Scene): boolean {
+export function namesOtherThing(scene: Scene): boolean {
+  const items = withoutTail(scene.items);
   return items.some((item, at) => {
     const before = items[at - 1];
     const owner = items[at - 2];
@@ -131,6 +132,21 @@ export function namesOtherThing({ items }: Scene): boolean {
       !plainNouns.test(item.text)
     );
   });
+}
+
+/** "… lower than the Kasulind's, and the teenagers …": what another statement begins with is not compared. */
+function withoutTail(items: readonly Item[]): readonly Item[] {
+  const word = items.findIndex((item) => isWord(item, 'than'));
+  const than = word >= 0 ? word : items.findIndex((item) => keyOf(item, 'comparative') !== undefined);
+  const end = items.findIndex(
+    (item, at) =>
+      at > than &&
+      at > 0 &&
+      isWord(item, 'and', 'but', 'so') &&
+      item.index > items[at - 1]!.index + 1 &&
+      !isWord(items[at + 1], 'than'),
+  );
+  return than >= 0 && end > 0 ? items.slice(0, end) : items;
 }
 
 function isInserted({ items }: Scene): boolean {

@@ -73,7 +73,9 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
     const named =
       (noun || (verb && isWord(verb, 'scores', 'scored', 'rates'))) &&
       number.dimension === '' &&
-      number.outOf === undefined;
+      number.outOf === undefined &&
+      // "…, as one misses a guest"
+      !(number.spelled && number.x === 1);
     const ours = isOurNumber(scene, item) || isCriterionsNumber(scene, item);
     const pointsScore = number.dimension === 'points' && (noun || (verb && isWord(verb, 'scores', 'scored')));
     if (!scaled && !starred && !named && !pointsScore && !ours) continue;
@@ -126,6 +128,14 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
       number.comparator && ['<', '<=', '>', '>='].includes(number.comparator)
         ? (number.comparator as '<')
         : '=';
+    const denial =
+      op === '='
+        ? undefined
+        : scene.items.find((entry) => entry.index < item.index && keyOf(entry, 'negation') === 'not');
+    if (denial) {
+      refuse(findings, scene, 'score', 'the words leave open what is denied', [denial, item]);
+      continue;
+    }
     const check: ScoreCheck = {
       kind: 'score',
       criterion: keyOf(criterion, 'criterion') ?? partOf(scene, item) ?? 'total',
@@ -249,7 +259,15 @@ function isCriterionsNumber(scene: Scene, item: Item): boolean {
 function readScale(scene: Scene, item: Item): boolean {
   const number = item.number!;
   const verb = scene.items.find((entry) => isWord(entry, 'scores', 'scored', 'score', 'rates'));
-  if (number.dimension === 'percent' && verb && verb.index < item.index && item.index - verb.index <= 3) {
+  // "Rates the panel at 98 % of P3" is no score.
+  const ofGamut = firstWith(scene, 'gamut') !== undefined;
+  if (
+    number.dimension === 'percent' &&
+    !ofGamut &&
+    verb &&
+    verb.index < item.index &&
+    item.index - verb.index <= 3
+  ) {
     number.outOf = 100;
     number.dimension = '';
     return true;

@@ -15,6 +15,18 @@ export function severityOf(clause: Scene, topic: Item, usedBefore: ReadonlySet<I
     (item) => item.number?.spelled && item.number.x === 0 && item.index === topic.index - 1,
   );
   if (zero) return { range: [0, 0], items: [zero] };
+  // "A touch of smear", "a hint of banding": slight.
+  const bit = scene.items.find(
+    (item) =>
+      keyOf(item, 'lean') !== undefined &&
+      / of$/.test(item.text) &&
+      topic.index - item.index <= 2 &&
+      item.index < topic.index,
+  );
+  const denied = scene.items.some(
+    (item) => bit && item.index < bit.index && (keyOf(item, 'negation') ?? keyOf(item, 'stat')) !== undefined,
+  );
+  if (bit && !denied) return { range: [1, 1], items: [bit] };
   const negations = scene.items.filter(
     (item, place) =>
       (nobodySaw(scene.items, place) ||

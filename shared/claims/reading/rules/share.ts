@@ -64,7 +64,15 @@ export function readShares(scene: Scene, findings: Findings): undefined {
     };
     const complement = complementOf(scene, subject.quantity, item);
     if (complement) stated = complemented(stated);
-    const comparator = keyOf(before, 'comparator');
+    // "It loses half its luminance at most"
+    const atMost = scene.items.find(
+      (word) =>
+        word.index > item.index &&
+        word.index <= item.index + 5 &&
+        keyOf(word, 'comparator') === '<=' &&
+        isWord(word, 'at most', 'at the most'),
+    );
+    const comparator = keyOf(before, 'comparator') ?? keyOf(atMost, 'comparator');
     // "Is not left with less than half"
     const denial = scene.items.find(
       (word) =>
@@ -130,6 +138,10 @@ export function isShareOfOwn(scene: Scene): boolean {
     (mention) =>
       mention.role === 'possessive' &&
       resolveMention(mention, scene.carry, scene.context) === own &&
-      scene.items.some((item) => item.index > mention.item.index && isWord(item, ...keptOrLost)),
+      scene.items.some(
+        (item) =>
+          item.index > mention.item.index &&
+          (isWord(item, ...keptOrLost) || isWord(item, 'is kept', 'are kept', 'was kept')),
+      ),
   );
 }

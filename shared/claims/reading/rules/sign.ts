@@ -24,6 +24,13 @@ export function signOf(scene: Scene): { sign: number; item?: Item } {
         'fall-off',
         'falloff',
         'shy',
+        'sags',
+        'sag',
+        'sagging',
+        'dips',
+        'dip',
+        'sinks',
+        'droops',
       ) || isWord(item, 'short of'),
   );
   if (word) return { sign: -1, item: word };

@@ -40,6 +40,16 @@ export function readCounts(scene: Scene, findings: Findings): undefined {
       lead.number!.role = 'ignored';
       continue;
     }
+    // "One HDMI port fewer": how many less than another set has.
+    const apart = scene.items[at + 1];
+    if (lead?.number && isWord(apart, 'fewer', 'more', 'less') && !isWord(scene.items[at + 2], 'or')) {
+      refuse(findings, scene, 'fact', 'the number says how many more or fewer, not how many', [
+        lead,
+        item,
+        apart,
+      ]);
+      continue;
+    }
     const key = bare ? `${item.text}.count` : meaning!.key;
     const items: Item[] = [item];
     let version: string | undefined;

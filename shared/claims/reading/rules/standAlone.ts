@@ -61,6 +61,9 @@ export function readExtreme(scene: Scene, findings: Findings, item: Item): boole
 
 /** "The second lowest": its place, which is the first where no ordinal stands before. */
 function rankAt({ items }: Scene, item: Item): { rank: OrderCheck['rank']; ordinal?: Item } {
+  const lead = items.slice(Math.max(0, items.indexOf(item) - 3), items.indexOf(item));
+  const among = lead.find((word) => isWord(word, 'among', 'amongst'));
+  if (among) return { rank: { type: 'among' }, ordinal: among };
   const before = items[items.indexOf(item) - 1];
   const ordinal = isWord(before, '-') ? items[items.indexOf(item) - 2] : before;
   const n = Number(keyOf(ordinal, 'ordinal') ?? 1);
@@ -147,7 +150,7 @@ function leadsToGroup(items: readonly Item[], from: number): boolean {
   let at = from;
   while (
     (keyOf(items[at], 'concept') ?? keyOf(items[at], 'stat')) !== undefined ||
-    isWord(items[at], 'figure', 'number', 'value', 'reading', 'result', 'draw')
+    isWord(items[at], 'figure', 'number', 'value', 'reading', 'result', 'draw', 'share')
   )
     at += 1;
   return isWord(items[at], 'of', 'among') || (at > from && / of$/.test(items[at - 1]!.text));
@@ -240,7 +243,9 @@ function readExtremeOfAll(scene: Scene, findings: Findings, item: Item): boolean
   const direction = isLeast(item) ? 'lower' : 'higher';
   const { cohort, items: words } = cohortOf(scene);
   const tested = rest.filter((word) => isWord(word, 'here', 'measured', 'tested', 'seen', 'had'));
-  propose(findings, scene, 'order', orderCheck(named, quantity, direction, { type: 'best' }, cohort), [
+  const { rank, ordinal } = rankAt(scene, item);
+  propose(findings, scene, 'order', orderCheck(named, quantity, direction, rank, cohort), [
+    ordinal,
     item,
     ...words,
     ...tested,

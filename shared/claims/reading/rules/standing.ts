@@ -118,9 +118,35 @@ function readNeitherAs(scene: Scene, findings: Findings): boolean {
   const equatives = items.filter(
     (item, at) => keyOf(item, 'equative') && isWord(items[at - 1], 'as') && item.index > neither.index,
   );
-  let taken = false;
+  let taken = readNeitherKeeps(scene, findings, neither);
   for (const equative of equatives) taken = readNeitherIs(scene, findings, neither, equative) || taken;
   return taken;
+}
+
+/** "It keeps 77 % at 45 degrees, and neither rival keeps as much": of what was stated just before. */
+function readNeitherKeeps(scene: Scene, findings: Findings, neither: Item): boolean {
+  const { items, context } = scene;
+  const as = items.findIndex(
+    (item, at) =>
+      isWord(item, 'as') &&
+      isWord(items[at + 1], 'much', 'many', 'well') &&
+      item.index > neither.index &&
+      ['keep', 'reach', 'cover'].includes(keyOf(items[at - 1], 'verb') ?? '') &&
+      (items[at + 2]?.type ?? 'mark') === 'mark',
+  );
+  const rival = items.find(
+    (item) => item.index > neither.index && /\b(?:rivals?|competitors?|others)$/.test(item.text),
+  );
+  if (as < 0 || !rival || context.against?.length !== 2) return false;
+  const quantity = comparedQuantity(scene, { concept: '', direction: 'higher' });
+  const direction = 'problem' in quantity || quantity.better === 'target' ? undefined : quantity.better;
+  if ('problem' in quantity || !direction) return false;
+  const { unit: _unit, ...conditions } = scene.conditions;
+  const own = { ...scene, unit: undefined, unitProblem: undefined, group: undefined, conditions };
+  const check = orderCheck(own, quantity, direction, { type: 'best' }, { units: context.against });
+  propose(findings, own, 'order', check, [neither, rival, items[as - 1], items[as], items[as + 1]]);
+  if (own.said) scene.said = own.said;
+  return true;
 }
 
 function readNeitherIs(scene: Scene, findings: Findings, neither: Item, equative: Item): boolean {

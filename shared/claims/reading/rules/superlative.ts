@@ -35,6 +35,7 @@ export function readSuperlative(
   }
   // "In its brightest mode"
   if (
+    entry.concept !== 'uniformity' &&
     isWord(
       scene.items[at + 1],
       'white',
@@ -46,6 +47,12 @@ export function readSuperlative(
       'scenes',
       'window',
       'picture',
+    ) &&
+    // "The most even picture of the three" ranks.
+    !(
+      isWord(before, 'the') &&
+      isWord(scene.items[at + 2], 'of') &&
+      isWord(scene.items[at + 3], 'the', 'all', 'our')
     )
   ) {
     scene.used.add(item);

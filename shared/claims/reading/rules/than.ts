@@ -135,7 +135,9 @@ export function opensOther(items: readonly Item[], at: number): boolean {
   return (
     isWord(item, 'as') &&
     (keyOf(before, 'equative') !== undefined ||
-      isWord(before, 'long', 'high', 'large', 'great', 'big', 'wide'))
+      isWord(before, 'long', 'high', 'large', 'great', 'big', 'wide')) &&
+    // "For as long as you like"
+    !(isWord(before, 'long') && isWord(items[at + 1], 'you', 'we', 'i', 'one', 'anyone'))
   );
 }
 

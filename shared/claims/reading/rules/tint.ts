@@ -7,7 +7,7 @@ import { isOffAxis } from '../offAxis.ts';
 import { leansAsBefore } from '../ownStatement.ts';
 import { plays } from '../parts.ts';
 import { saidOf } from '../retarget.ts';
-import type { Scene } from '../scene.ts';
+import { firstWith, type Scene } from '../scene.ts';
 import { resolveMention } from '../units.ts';
 import { hasVerb } from '../verbs.ts';
 import { emit, negationBefore, region } from './directionCheck.ts';
@@ -123,6 +123,17 @@ export function readTints(scene: Scene, findings: Findings): undefined {
       const subjectHue = scene.items
         .slice(0, at)
         .find((entry) => keyOf(entry, 'hue') && entry.type === 'phrase');
+      // "Green is undersaturated; its hue leans towards cyan"
+      const taken = subjectHue ? undefined : firstWith(scene, 'concept', 'hueError');
+      if (taken && taken.index < item.index && scene.hue === undefined) continue;
+      if (taken && taken.index < item.index) {
+        emit(scene, findings, `sweep.${scene.hue}.hue`, name, { ...region(scene, {}) }, item, [
+          target,
+          taken,
+        ]);
+        scene.used.add(target!);
+        continue;
+      }
       if (subjectHue) {
         emit(scene, findings, `sweep.${keyOf(subjectHue, 'hue')}.hue`, name, { ...region(scene, {}) }, item, [
           target,
@@ -197,7 +208,9 @@ export function readTints(scene: Scene, findings: Findings): undefined {
     )
       continue;
     if (name === 'tinted') {
-      const hue = scene.items[at + 1];
+      // "Has a tint towards blue"
+      const leads = isWord(scene.items[at + 1], 'towards', 'toward', 'to', 'of') ? at + 2 : at + 1;
+      const hue = scene.items[leads];
       if (keyOf(hue, 'hue')) {
         name = keyOf(hue, 'hue')!;
         words.push(hue);

@@ -41,7 +41,7 @@ export function readCurve(scene: Scene, findings: Findings, { item, key, text }:
       ? scene.items.find((entry) => isWord(entry, 'the picture', 'picture'))
       : undefined) ??
     (/curve|pq|1886|eotf|hlg|standard|2084|signal|asked/.test(text) ? item : undefined) ??
-    (isOfLevel(scene, text) ? item : undefined);
+    (isOfLevel(scene, item, text) ? item : undefined);
   if (!curve || isSaturation(scene, text)) return false;
   const conditions = eotfSignal(
     `${item.text} ${scene.items.map((entry) => entry.text).join(' ')}`,
@@ -52,12 +52,21 @@ export function readCurve(scene: Scene, findings: Findings, { item, key, text }:
 }
 
 /** "At 10 % it is on target": a level of the signal has no other target than its luminance. */
-function isOfLevel(scene: Scene, text: string): boolean {
+function isOfLevel(scene: Scene, item: Item, text: string): boolean {
   return (
-    /target/.test(text) &&
+    (/target/.test(text) || isTooMuch(scene, item, text)) &&
     scene.hue === undefined &&
     scene.axes.some(({ kind, at, tone }) => kind === 'stimulus' && at !== undefined && !tone) &&
     !scene.items.some((entry) => keyOf(entry, 'concept') ?? keyOf(entry, 'gamut') ?? keyOf(entry, 'hue'))
+  );
+}
+
+/** "The 10 % level comes out too bright", and not "…, by 16 %", which says more. */
+function isTooMuch({ items, sentence }: Scene, word: Item, text: string): boolean {
+  return (
+    !sentence.slice(word.index + 1, word.index + 3).some((item) => isWord(item, 'by')) &&
+    /^(?:far |much |a little |slightly |rather )?too (?:bright|dark|dim|light)$/.test(text) &&
+    items.some((item, at) => item.number?.dimension === 'percent' && plays(items[at + 1], 'levels'))
   );
 }
 

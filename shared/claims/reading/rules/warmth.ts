@@ -42,7 +42,12 @@ function whiteBefore({ items, previous }: Scene): Item | undefined {
   const isWhite =
     said?.kind === 'value' && said.operand.type === 'quantity' && said.operand.id === 'white.cct';
   const words = items.filter(({ type }) => type !== 'mark');
-  const isWhat = isWord(words[0], 'which') && isWord(words[1], 'is', 'was');
+  const isWhat =
+    (isWord(words[0], 'which') && isWord(words[1], 'is', 'was')) ||
+    // "5,990 K, on the warm side of neutral"
+    (words.length === 1 && /\bside\b/.test(words[0]!.text)) ||
+    // "…, so snow scenes come out on the cool side"
+    (isWord(words[0], 'so') && /side$/.test(words.at(-1)?.text ?? ''));
   return isWhite && isWhat && keyOf(words.at(-1), 'direction') !== undefined ? words[0] : undefined;
 }
 

@@ -43,6 +43,15 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
     !scene.items.some((item, at) => item.number?.role === 'window' && isWord(scene.items[at - 1], 'of'))
   )
     return;
+  // "A full field holds 97 % of its peak": of what it began with, and no ratio of patches.
+  const isOfField = scene.items.some(
+    (item, at) => keyOf(item, 'verb') === 'keep' && keyOf(scene.items[at - 1], 'fullScreen') !== undefined,
+  );
+  if (
+    isOfField &&
+    scene.items.some((item) => keyOf(item, 'concept') === 'hold' && /^of its /.test(item.text))
+  )
+    return;
   // "Leave the patch alone and it hangs on to 92 % of its peak": what is left in time, and no ratio of patches.
   if (
     scene.items.some((item) => keyOf(item, 'verb') === 'keep') &&

@@ -17,9 +17,14 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
         (isWord(scene.items[index + 1], 'bit') && isWord(item, 'worst'))),
   );
   if (at < 0) return readAtItsWorst(scene, findings);
-  const verb = scene.items.findIndex(
+  const said = scene.items.findIndex(
     (item, index) => index > at && isWord(item, 'is', 'was', 'sits', 'lies', 'lay', "'s"),
   );
+  // "…, with the darkest part in the lower left corner"
+  const isWith =
+    isWord(scene.items[at + 2], 'in', 'at', 'along', 'near', 'towards') &&
+    scene.items.slice(Math.max(0, at - 2), at).some((item) => isWord(item, 'with'));
+  const verb = said < 0 && isWith ? at + 2 : said;
   const behind = scene.items.slice(verb + 1).filter((item) => isWord(item, ...placeWords));
   // "The bottom left is the dimmest spot"
   const link = scene.items.findIndex((item, index) => index < at && isWord(item, 'is', 'was'));
@@ -29,15 +34,33 @@ export function readWorstCell(scene: Scene, findings: Findings): undefined {
   // "The worst part" may be of anything but where the field was spoken of.
   const uneven =
     (scene.concept ?? carriedConcept(scene.carry)) === 'uniformity' || levelOf(scene) !== undefined;
-  if ((verb < 0 && !leads) || place.length === 0 || (isWord(scene.items[at], 'worst') && !uneven)) return;
+  // "The worst corner lies 12 % below the centre": how far, and not where.
+  const isFar = scene.items.some(
+    ({ number, index }) => number?.dimension === 'percent' && index > scene.items[at]!.index,
+  );
+  if (isFar || (verb < 0 && !leads) || place.length === 0 || (isWord(scene.items[at], 'worst') && !uneven))
+    return;
   const words: Item[] = scene.items.slice(at, at + 2).concat(place);
   const quantity = quantityById(`uniformity.${levelOf(scene) ?? scene.conditions.level ?? 'white'}.cell`);
-  const cell = cellSelector({ ...scene, items: leads ? ahead : scene.items.slice(verb + 1) });
-  if (cell.stat !== 'at')
-    return refuse(findings, scene, 'worstCell', 'the words do not say which corner or edge is meant', words);
   const extreme = scene.items[at]!.text === 'brightest' ? 'max' : 'min';
+  const there = leads ? ahead : scene.items.slice(verb + 1);
+  const cell = anyCell(there, extreme) ?? cellSelector({ ...scene, items: there });
+  if (cell.stat !== 'at' && cell.at === undefined)
+    return refuse(findings, scene, 'worstCell', 'the words do not say which corner or edge is meant', words);
   const level = scene.items.filter((item) => keyOf(item, 'level'));
   proposeWorst(scene, findings, quantity, cell, extreme, [...words, scene.items[verb], ...level]);
+}
+
+/** "Its weakest cell lies in a corner": in any of them. */
+function anyCell(items: readonly Item[], extreme: 'min' | 'max'): Selector | undefined {
+  const sides = items.some((item) => isWord(item, 'top', 'bottom', 'upper', 'lower', 'left', 'right'));
+  const place = items.find(
+    (item, at) =>
+      (isWord(item, 'corner', 'edge') && isWord(items[at - 1], 'a', 'an', 'one', 'the')) ||
+      isWord(item, 'corners', 'edges'),
+  );
+  if (sides || !place) return undefined;
+  return { stat: extreme, at: isWord(place, 'corner', 'corners') ? 'corner' : 'edge' };
 }
 
 /** "The set is at its dimmest in the bottom left corner", "a white field is dimmest in the top right" */
@@ -59,7 +82,19 @@ function readAtItsWorst(scene: Scene, findings: Findings): undefined {
   proposeWorst(scene, findings, quantity, cell, extreme, [...scene.items.slice(at - 2, at + 1), ...place]);
 }
 
-const placeWords = ['top', 'bottom', 'upper', 'lower', 'left', 'right', 'centre', 'corner', 'edge'];
+const placeWords = [
+  'top',
+  'bottom',
+  'upper',
+  'lower',
+  'left',
+  'right',
+  'centre',
+  'corner',
+  'corners',
+  'edge',
+  'edges',
+];
 
 /** "11 %, with the lower left corner as the culprit": the place of the worst that was just stated. */
 export function readCulprit(scene: Scene, findings: Findings): undefined {
@@ -75,9 +110,12 @@ export function readCulprit(scene: Scene, findings: Findings): undefined {
   );
   if (!culprit || said?.kind !== 'value' || said.operand.type !== 'quantity') return;
   const level = /^uniformity\.([^.]+)$/.exec(said.operand.id)?.[1];
-  const place = scene.items.filter(
+  const near = scene.items.find(
     (item) => isWord(item, ...placeWords) && Math.abs(item.index - culprit.index) <= 6,
   );
+  const place = near
+    ? scene.items.filter((item) => isWord(item, ...placeWords) && item.index - near.index < 4)
+    : [];
   if (level === undefined || place.length === 0) return;
   const cell = cellSelector({ ...scene, items: place });
   if (cell.stat !== 'at') return;

@@ -147,4 +147,42 @@ export const amongThree: readonly SentenceRow[] = [
     'Between them stands the Hearth, second of the three for peak luminance.',
     'order peak max higher position 2 of veltrane-plain-50 nocthale-umbra-55',
   ],
+  [
+    'It has the most even picture of the three.',
+    'order uniformity.white lower best of veltrane-plain-50 nocthale-umbra-55',
+  ],
+  [
+    'A white field on the Hearth varies by 4.2%, the most even showing of the three.',
+    'value uniformity.white {level white} = 4.2 [4.15, 4.25]',
+    'order uniformity.white {level white} lower best of veltrane-plain-50 nocthale-umbra-55',
+  ],
+  [
+    'Black on the Hearth is the deepest of the three.',
+    'order black lower best of veltrane-plain-50 nocthale-umbra-55',
+  ],
+  [
+    'Of the three sets, the Hearth has the most even white.',
+    'order uniformity.white lower best of veltrane-plain-50 nocthale-umbra-55',
+  ],
+  [
+    'It keeps 77% at 45 degrees, and neither rival keeps as much.',
+    'value angle.luminance at 45 {angle 45} = 77 [76.5, 77.5]',
+    'order angle.luminance at 45 {angle 45} higher best of veltrane-plain-50 nocthale-umbra-55',
+  ],
+  [
+    'Kept running in a 10% window, the Hearth holds 88% of its peak, the best share of the three.',
+    'value peak.hold at 10 {window 10} = 88 [87.5, 88.5]',
+    'order peak.hold at 10 {window 10} higher best of veltrane-plain-50 nocthale-umbra-55',
+  ],
+  [
+    'The lag of 12 ms is among the shortest we have measured.',
+    'value lag = 12 [11.5, 12.5]',
+    'order lag lower among',
+  ],
+  [
+    'At 45° the Hearth keeps 56 % of its luminance, the highest share of the three sets.',
+    'value angle.luminance at 45 {angle 45} = 56 [55.5, 56.5]',
+    'order angle.luminance at 45 {angle 45} higher best of veltrane-plain-50 nocthale-umbra-55',
+  ],
+  ['Only one step is over 3.', 'bound grey.de2000 any but 1 > 3 and grey.de2000 all but 1 <= 3'],
 ];

@@ -82,7 +82,7 @@ export const asides: readonly SentenceRow[] = [
     'bound peak max {veltrane} >= 450',
   ],
   ['Build: moulded plastic over a steel frame; screws where others use clips.'],
-  ['Near-black: no crush; banding: clearly visible.', 'observed banding 2–4'],
+  ['Near-black: no crush; banding: clearly visible.', 'observed near-black 0–0', 'observed banding 2–4'],
   [
     'It draws 98 W. It is the best television I have ever had in this room.',
     'value power.calm = 98 [97.5, 98.5]',

@@ -268,4 +268,83 @@ export const comparisons: readonly SentenceRow[] = [
     'It is as bright as the Kasulind, which is worth knowing.',
     'order peak max higher matches of kasulind-vane-50',
   ],
+  [
+    'The Kasulind has a higher contrast than the Hearth, and the Veltrane has a lower one.',
+    'order contrast.native {kasulind} higher ahead of orrinvale-hearth-55',
+    'order contrast.native {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    'The 65-inch Hearth is £200 dearer than the 55-inch model.',
+    'difference fact.price {variantInches 65} : fact.price = 200 [200, 200]',
+  ],
+  ['The 65-inch Hearth is dearer than the 55-inch.', 'unproven'],
+  [
+    'It covers more of P3 than the Kasulind, whose autumn leaves have an air of having been through the wash.',
+    'order coverage.p3.xy higher ahead of kasulind-vane-50',
+  ],
+  [
+    "Drawn in the u′v′ diagram, its coverage of P3 is ahead of the Kasulind's.",
+    'order coverage.p3.uv higher ahead of kasulind-vane-50',
+  ],
+  [
+    'Its input lag is 13.4 ms, which is lower than the Kasulind’s, and the teenagers we borrowed for the purpose expressed themselves content.',
+    'value lag = 13.4 [13.35, 13.45]',
+    'order lag lower ahead of kasulind-vane-50',
+  ],
+  [
+    'After adjustment white is 20 per cent dimmer than before.',
+    'ratio white {stage adjusted} : white {stage as-delivered} = 0.8 [0.795, 0.805]',
+  ],
+  [
+    'The Hearth’s native contrast is 3,440:1, and its chequerboard contrast, where light leaks as gossip does, comes to 2,947:1.',
+    'value contrast.native = 3440 [3435, 3445]',
+    'value contrast.chequer = 2947 [2946.5, 2947.5]',
+  ],
+  [
+    'Native contrast is higher after adjustment than as delivered.',
+    'ratio contrast.native {stage adjusted} : contrast.native {stage as-delivered} > 1',
+  ],
+  [
+    "The Hearth's SDR power draw, moreover, is lower after adjustment than as delivered.",
+    'ratio power.calm {signal SDR, stage adjusted} : power.calm {signal SDR, stage as-delivered} < 1',
+  ],
+  ["The Kasulind's blacks are lighter.", 'order black {kasulind} higher ahead of orrinvale-hearth-55'],
+  ['The light output tops 700 nits in windows up to 25 %.', 'bound peak min ≤25 > 700'],
+  [
+    'It can hold 690 nits for as long as you like in a 10 % window.',
+    'value peak at 10 {window 10} = 690 [685, 695]',
+  ],
+  [
+    'In a 10% window the Hearth sustains 90% of its peak.',
+    'value peak.hold at 10 {window 10} = 90 [89.5, 90.5]',
+  ],
+  [
+    'Peak luminance is 742 nits, 11 more than the Kasulind could find.',
+    'value peak max = 742 [741.5, 742.5]',
+    'difference peak max : peak max {kasulind} = 11 [10.5, 11.5]',
+  ],
+  [
+    'It covers 97.6 per cent of P3, which puts it ahead of the Kasulind.',
+    'value coverage.p3.xy = 97.6 [97.55, 97.65]',
+    'order coverage.p3.xy higher ahead of kasulind-vane-50',
+  ],
+  [
+    'The Plain’s average greyscale error is lower, so leave the bunting in the drawer.',
+    'order grey.de2000 average {veltrane} lower ahead of orrinvale-hearth-55',
+  ],
+  [
+    'Look at the rivals: the Plain costs less than the Hearth 55, and its peak is brighter than the Hearth’s.',
+    'order fact.price {veltrane} lower ahead of orrinvale-hearth-55',
+    'order peak max {veltrane} higher ahead of orrinvale-hearth-55',
+  ],
+  [
+    'The red sweep averages a ΔE2000 of 1.8, and no patch in it rises above 3.',
+    'value sweep.red.de2000 average = 1.8 [1.75, 1.85]',
+    'bound sweep.red.de2000 max <= 3',
+  ],
+  [
+    'On brightness it wins; on contrast it loses to the Kasulind.',
+    'unproven',
+    'order contrast.native higher behind of kasulind-vane-50',
+  ],
 ];

@@ -103,7 +103,7 @@ export const denied: readonly SentenceRow[] = [
   ['No obvious blooming.', 'observed blooming 0–1'],
   ['No set here has less contrast.', 'order contrast.native lower best'],
   ['No visible banding or blooming.', 'observed banding 0–0', 'observed blooming 0–0'],
-  ['None of the HDMI sockets is 2.1.', 'unproven'],
+  ['None of the HDMI sockets is 2.1.', 'fact hdmi.count.2.1 = 0'],
   ['Not one HDMI socket is 2.1.', 'unproven'],
   [
     'Not only is it brighter than the Plain, it is also cheaper.',
@@ -141,7 +141,7 @@ export const denied: readonly SentenceRow[] = [
   ['There is banding but no posterisation.', 'observed banding 1–4'],
   ['There is faint judder and no blooming.', 'observed judder 1–1', 'observed blooming 0–0'],
   ['There is judder without blooming.', 'observed judder 1–4', 'observed blooming 0–0'],
-  ["There's a trace of banding, none of posterisation.", 'observed banding 1–4'],
+  ["There's a trace of banding, none of posterisation.", 'observed banding 1–1'],
   ["Two sets ago, Orrinvale's OLED cost £1,799.", 'unproven'],
   ['Until last week it cost £1,499.', 'unproven'],
   ['Up to 50 % the error is below 3; beyond, it is above.', 'bound grey.de2000 max ≤50 < 3'],
@@ -389,4 +389,10 @@ export const denied: readonly SentenceRow[] = [
   ['It is 61 millimetres deep, feet not included.', 'fact depth = 61'],
   ["Its price is not within £50 of the Plain's.", 'unproven'],
   ['It is not a 4K panel.', 'unproven'],
+  ['It just misses 750 nits.', 'bound peak max < 750'],
+  ['It never misses 750 nits.', 'unproven'],
+  ['It came within 8 nits of 750.', 'unproven', 'unproven'],
+  ['It lacks the 742 nits of the Kasulind.', 'unproven'],
+  ['It does not come close to 742 nits.', 'unproven'],
+  ['Other sets reach 900 nits.', 'unproven'],
 ];

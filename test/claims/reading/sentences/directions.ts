@@ -55,7 +55,7 @@ export const directions: readonly SentenceRow[] = [
   [
     'It tracks PQ up to 60 % and then rolls off.',
     'direction eotf.error average ≤60 {signal HDR10} on-target',
-    'direction eotf.rolloff rolls-off',
+    'direction eotf.rolloff {signal HDR10} rolls-off',
   ],
   ['Gamma is spot on at 2.2.', 'direction gamma.average on-target', 'value gamma.average = 2.2 [2.15, 2.25]'],
   ['The picture is a touch warm.', 'direction white.cct warm slight'],
@@ -208,13 +208,13 @@ export const directions: readonly SentenceRow[] = [
   ["Down at ten per cent, though, the Plain's on target.", 'direction eotf.error at 10 {veltrane} on-target'],
   [
     'Luminance follows PQ within 10 % from 10 to 70 % and clips from 80 %.',
-    'bound eotf.error max ≥10 ≤70 <= 10 and eotf.error min ≥10 ≤70 >= -10',
-    'direction eotf.rolloff clips from 80',
+    'bound eotf.error max ≥10 ≤70 {signal HDR10} <= 10 and eotf.error min ≥10 ≤70 {signal HDR10} >= -10',
+    'direction eotf.rolloff {signal HDR10} clips from 80',
   ],
   [
     'The curve leaves PQ at 70 %, and from there up it clips.',
-    'value eotf.rolloff = 70 [69.5, 70.5]',
-    'direction eotf.rolloff clips from 70',
+    'value eotf.rolloff {signal HDR10} = 70 [69.5, 70.5]',
+    'direction eotf.rolloff {signal HDR10} clips from 70',
   ],
   ["The Plain's roll-off begins at 90 %.", 'value eotf.rolloff {veltrane} = 90 [89.5, 90.5]'],
   [
@@ -233,7 +233,7 @@ export const directions: readonly SentenceRow[] = [
   [
     'It tracks PQ closely up to 70 % and clips there.',
     'direction eotf.error average ≤70 {signal HDR10} on-target',
-    'direction eotf.rolloff clips from 70',
+    'direction eotf.rolloff {signal HDR10} clips from 70',
   ],
   [
     'Out of the box red is over-saturated, by up to 14 per cent.',
@@ -257,7 +257,7 @@ export const directions: readonly SentenceRow[] = [
   ],
   [
     'At 30 per cent stimulus the Hearth is 24 per cent brighter than its PQ target.',
-    'value eotf.error at 30 = 24 [23.5, 24.5]',
+    'value eotf.error at 30 {signal HDR10} = 24 [23.5, 24.5]',
   ],
   [
     'It also runs brighter than the PQ curve asks, and I rather like the look.',
@@ -301,7 +301,7 @@ export const directions: readonly SentenceRow[] = [
   [
     'It follows PQ and clips from 80 per cent stimulus, with the abruptness of a bus running out of road.',
     'direction eotf.error average {signal HDR10} on-target',
-    'direction eotf.rolloff clips from 80',
+    'direction eotf.rolloff {signal HDR10} clips from 80',
   ],
   [
     'In HDR the average error is 1.4, though the picture runs above target.',
@@ -335,4 +335,41 @@ export const directions: readonly SentenceRow[] = [
     'value eotf.error at 10 {signal SDR} = -31 [-31.5, -30.5]',
   ],
   ['In HDR the picture comes out 31 per cent darker at 10 % than BT.1886 asks.', 'unproven'],
+  ['Highlights roll off gently rather than clip.', 'direction eotf.rolloff rolls-off'],
+  ['From there the tone curve rolls off gently instead of clipping.', 'direction eotf.rolloff rolls-off'],
+  [
+    'Set against its target, the 20 % level is 18.5 % too dark, whereas the 10 % level comes out too bright.',
+    'value eotf.error at 20 = -18.5 [-18.55, -18.45]',
+    'direction eotf.error at 10 over',
+  ],
+  [
+    'From 20 to 80 % the luminance stays within 5 % of PQ; at 10 % it runs 81 % too bright.',
+    'bound eotf.error max ≥20 ≤80 {signal HDR10} <= 5 and eotf.error min ≥20 ≤80 {signal HDR10} >= -5',
+    'value eotf.error at 10 {signal HDR10} = 81 [80.5, 81.5]',
+  ],
+  [
+    'That is not the whole story, for at 10% the tone curve is 13% too dark.',
+    'value eotf.error at 10 = -13 [-13.5, -12.5]',
+  ],
+  ['Roll-off begins at 90% stimulus in HDR.', 'value eotf.rolloff {signal HDR} = 90 [89.5, 90.5]'],
+  [
+    'The roll-off comes at 80%, and there the landscape ends in a cliff.',
+    'value eotf.rolloff = 80 [79.5, 80.5]',
+  ],
+  [
+    'It clips from 80 %; clipping sets in at 90% on the Kasulind and at 70% on the Veltrane.',
+    'direction eotf.rolloff clips from 80',
+    'direction eotf.rolloff {kasulind} clips from 90',
+    'direction eotf.rolloff {veltrane} clips from 70',
+  ],
+  ['At 5 % and 10 % the picture is too dark.', 'unproven'],
+  [
+    'The HDR10 tone curve clips, and it does so from 90 % stimulus.',
+    'direction eotf.rolloff {signal HDR10} clips',
+    'direction eotf.rolloff {signal HDR10} clips from 90',
+  ],
+  [
+    'The target curve is followed to within 2 per cent at every level.',
+    'bound eotf.error max <= 2 and eotf.error min >= -2',
+  ],
 ];

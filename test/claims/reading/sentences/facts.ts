@@ -371,4 +371,41 @@ export const facts: readonly SentenceRow[] = [
   ['There is no HDR10+.', 'fact hdr.formats excludes HDR10+'],
   ['The set will take HDR10, HDR10+ or HLG.', 'fact hdr.formats includes HDR10+HDR10++HLG'],
   ["The Kasulind's warranty lasts 36.", 'fact warranty = 36 {kasulind}'],
+  [
+    'It costs £589, and for that you get an LCD screen with an IPS panel.',
+    'fact price = 589',
+    'fact panel includes LCD',
+    'fact panel includes IPS',
+  ],
+  ['For £200 more you get an OLED.'],
+  [
+    'It will swallow HDR10, HLG and HDR10+ without so much as a cough.',
+    'fact hdr.formats includes HDR10+HLG+HDR10+',
+  ],
+  [
+    'It costs £900, and for that the set reads HDR10, HDR10+ and HLG.',
+    'fact price = 900',
+    'fact hdr.formats includes HDR10+HDR10++HLG',
+  ],
+  ['It speaks HDR10 and HLG, but HDR10+ is a stranger to it.', 'unproven'],
+  [
+    'For narrow walls there is the slender alternative: the 65-inch Plain costs £1,689.',
+    'fact price = 1689 {variantInches 65, veltrane}',
+  ],
+  [
+    'HDR10 and HLG are accepted, whereas HDR10+ is not.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes HDR10+',
+  ],
+  [
+    'It plays HDR10 and HLG but turns HDR10+ away, and film collectors should underline that line.',
+    'fact hdr.formats includes HDR10+HLG',
+    'fact hdr.formats excludes HDR10+',
+  ],
+  [
+    'It has no HDR10+ but HLG is on board.',
+    'fact hdr.formats excludes HDR10+',
+    'fact hdr.formats includes HLG',
+  ],
+  ['There is nothing else, but HDR10 and HLG are aboard.', 'fact hdr.formats includes HDR10+HLG'],
 ];

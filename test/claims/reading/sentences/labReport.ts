@@ -59,4 +59,23 @@ export const labReport: readonly SentenceRow[] = [
     'value contrast.native = 4279 [4278.5, 4279.5]',
     'ratio contrast.native : contrast.native {veltrane} = 2.5 [2.45, 2.55]',
   ],
+  [
+    'A white screen is 10.7% uneven, and the worst spot is the bottom left corner.',
+    'value uniformity.white = 10.7 [10.65, 10.75]',
+    'difference uniformity.white.cell at bottom left : uniformity.white.cell min = 0 [0, 0]',
+  ],
+  [
+    'Shuffle out to 60 degrees, and more than half of the luminance is gone.',
+    'bound angle.luminance at 60 {angle 60} < 50',
+  ],
+  [
+    'After adjustment, the SDR greyscale error falls from an average of 2.7 to 0.29.',
+    'value grey.de2000 average {signal SDR, stage as-delivered} = 2.7 [2.65, 2.75]',
+    'value grey.de2000 average {signal SDR, stage adjusted} = 0.29 [0.285, 0.295]',
+  ],
+  [
+    'White in HDR10 measures about 5,870 K, so snow scenes come out on the cool side.',
+    'value white.cct {signal HDR10} = 5870 [5752.6, 5987.4]',
+    'direction white.cct {signal HDR10} cool',
+  ],
 ];

@@ -123,7 +123,7 @@ export const leftToGuess: readonly SentenceRow[] = [
   ],
   [
     'The curve as a whole never wanders more than 3% from BT.1886.',
-    'bound eotf.error max <= 3 and eotf.error min >= -3',
+    'bound eotf.error max {signal SDR} <= 3 and eotf.error min {signal SDR} >= -3',
   ],
   ['What Orrinvale leaves out is HDR10+.', 'fact hdr.formats excludes HDR10+'],
   ['Leave that window up for a couple of minutes and the figure sinks to 976.', 'unproven'],
@@ -178,4 +178,24 @@ export const leftToGuess: readonly SentenceRow[] = [
     'value peak max {veltrane} = 571 [570.5, 571.5]',
     'unproven',
   ],
+  [
+    'Since Orrinvale asks £1,229 for it you will probably weigh it against a pair of rivals.',
+    'fact price = 1229',
+  ],
+  [
+    'HDR10, HDR10+ and HLG are all accepted, which should spare you any argument.',
+    'fact hdr.formats includes HDR10+HDR10++HLG',
+  ],
+  ['It might take HDR10, which would be nice.', 'unproven'],
+  ['The set weighs 19.5 kg, so you will want a patient neighbour on the other end.', 'fact weight = 19.5'],
+  [
+    'He might have saved his breath, because the Hearth weighs 21.2 kg and was on its stand before the kettle boiled.',
+    'fact weight = 21.2',
+  ],
+  ['Expect 742 nits in a 10 % window.', 'value peak at 10 {window 10} = 742 [741.5, 742.5]'],
+  [
+    'The shop wants £1,169 for her, and my mother-in-law wants to know whether that includes the wall.',
+    'fact price = 1169',
+  ],
+  ['It does not deserve more than 7.6 out of 10.', 'unproven'],
 ];

@@ -143,7 +143,7 @@ export const limits: readonly SentenceRow[] = [
   ['White never strays more than 10% across the screen.', 'bound uniformity.white <= 10'],
   [
     'It follows PQ to within 10% from 20 to 60%.',
-    'bound eotf.error max ≥20 ≤60 <= 10 and eotf.error min ≥20 ≤60 >= -10',
+    'bound eotf.error max ≥20 ≤60 {signal HDR10} <= 10 and eotf.error min ≥20 ≤60 {signal HDR10} >= -10',
   ],
   ['At 60° less than 40% is left.', 'bound angle.luminance at 60 {angle 60} < 40'],
   ['Off axis, the colour shift never gets past 4, not even at 50 degrees.', 'bound angle.de2000 max <= 4'],
@@ -154,7 +154,7 @@ export const limits: readonly SentenceRow[] = [
   ],
   [
     'It follows PQ within ten percent from twenty percent up to seventy.',
-    'bound eotf.error max ≥20 ≤70 <= 10 and eotf.error min ≥20 ≤70 >= -10',
+    'bound eotf.error max ≥20 ≤70 {signal HDR10} <= 10 and eotf.error min ≥20 ≤70 {signal HDR10} >= -10',
   ],
   // A denial of all levels is none of the average, whatever is said of averages later.
   [
@@ -172,7 +172,7 @@ export const limits: readonly SentenceRow[] = [
   [
     'PQ is followed closely, with no error above 4 %.',
     'direction eotf.error average {signal HDR10} on-target',
-    'bound eotf.error max <= 4 and eotf.error min >= -4',
+    'bound eotf.error max {signal HDR10} <= 4 and eotf.error min {signal HDR10} >= -4',
   ],
   [
     'The limit for a visible error is 3, and the set stays below it at every step.',
@@ -300,4 +300,14 @@ export const limits: readonly SentenceRow[] = [
     'onset grey.de2000 {veltrane} over 3 from 50 included',
   ],
   ['No step below the clipping point rises above 4.', 'bound grey.de2000 max <= 4'],
+  [
+    'The colour chart averages 1.4, with no patch reaching 3.',
+    'value chart.de2000 average = 1.4 [1.35, 1.45]',
+    'bound chart.de2000 max < 3',
+  ],
+  ['Nothing on the chart gets to 3.', 'bound chart.de2000 max < 3'],
+  ['No grey hits 3.', 'bound grey.de2000 max < 3'],
+  ['No step comes to 3.', 'unproven'],
+  ['It has no patch with an error of 3.', 'unproven'],
+  ['None of the greys gets as far as 3.', 'unproven'],
 ];

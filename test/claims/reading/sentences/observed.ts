@@ -230,4 +230,16 @@ export const observed: readonly SentenceRow[] = [
     'value gamma.average = 2.25 [2.245, 2.255]',
     'observed near-black 1–3',
   ],
+  [
+    "I'll tip my cap to the Kasulind on this, though: in HDR it showed no blooming at all.",
+    'observed blooming 0–0 {kasulind, signal HDR}',
+  ],
+  ['Near black there was faint crushing in a night scene.', 'observed near-black 1–1'],
+  ['The night scene shows no crushing near black any longer.', 'observed near-black 0–0'],
+  [
+    'Near black, crushing was no longer seen in the night scene, whereas faint banding appeared in the sky gradient.',
+    'observed near-black 0–0',
+    'observed banding 1–1',
+  ],
+  ['There was a touch of smear behind fast pans.', 'observed smear 1–1'],
 ];

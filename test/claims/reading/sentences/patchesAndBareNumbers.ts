@@ -44,7 +44,10 @@ export const patchesAndBareNumbers: readonly SentenceRow[] = [
     'The brightest cell is the bottom right corner.',
     'difference uniformity.white.cell at bottom right : uniformity.white.cell max = 0 [0, 0]',
   ],
-  ['The darkest spot on white is a corner.', 'unproven'],
+  [
+    'The darkest spot on white is a corner.',
+    'difference uniformity.white.cell min corner : uniformity.white.cell min = 0 [0, 0]',
+  ],
   [
     'Peak luminance rises from 412 nits full screen to 1,190 in a 10 % window.',
     'value peak at 100 {window 100} = 412 [411.5, 412.5]',

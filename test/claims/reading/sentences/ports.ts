@@ -124,4 +124,25 @@ export const ports: readonly SentenceRow[] = [
     'fact hdmi.count = 3',
     'fact usb.count = 2',
   ],
+  [
+    'There are four HDMI sockets on the back, and every one of them works to version 2.1.',
+    'fact hdmi.count = 4',
+    'fact hdmi.count.2.1 = 4',
+  ],
+  [
+    'None of the HDMI sockets is of the 2.1 kind, which keen players of fast games will want to know.',
+    'fact hdmi.count.2.1 = 0',
+  ],
+  ['It has four HDMI ports, but none is 2.1.', 'fact hdmi.count = 4', 'fact hdmi.count.2.1 = 0'],
+  [
+    'Four HDMI inputs are provided, and two of these are of version 2.1.',
+    'fact hdmi.count = 4',
+    'fact hdmi.count.2.1 = 2',
+  ],
+  [
+    'It has more HDMI 2.1 ports than the Veltrane.',
+    'order fact.hdmi.count.2.1 higher ahead of veltrane-plain-50',
+  ],
+  ['The Kasulind has one HDMI port fewer.', 'unproven'],
+  ['All sizes have four HDMI ports.', 'unproven'],
 ];

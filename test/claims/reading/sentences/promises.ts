@@ -127,4 +127,74 @@ export const promises: readonly SentenceRow[] = [
     'fact coverage.p3.xy = 94 by maker',
     'unproven',
   ],
+  [
+    'Orrinvale claims 660 nits, and we got there without trouble.',
+    'fact peak = 660 by maker',
+    'bound peak max >= 660',
+  ],
+  [
+    'Orrinvale claims 1,440 cd/m², and the Hearth delivers that even in a 50 % window.',
+    'fact peak = 1440 by maker',
+    'bound peak at 50 {window 50} >= 1440',
+  ],
+  ['A lag of 9 ms is quoted by Orrinvale.', 'fact lag = 9 by maker'],
+  ['A lag of 9 ms is quoted by Kasulind.', 'fact lag = 9 by maker {kasulind}'],
+  [
+    'A contrast of 4,420:1 is promised for the Hearth by Orrinvale, and that figure was duly reached on the bench.',
+    'fact contrast.native = 4420 by maker',
+    'bound contrast.native >= 4420',
+  ],
+  [
+    'A peak of 540 cd/m² is promised for the Hearth by Orrinvale, and 1,017 cd/m² was obtained in a 10% window, nearly twice the promise.',
+    'fact peak = 540 by maker',
+    'value peak at 10 {window 10} = 1017 [1016.5, 1017.5]',
+    'ratio peak at 10 {window 10} : fact.peak = 2 [1.8, 2)',
+  ],
+  [
+    'Orrinvale promises a peak of 820 nits, and delivers three times that.',
+    'fact peak = 820 by maker',
+    'ratio peak max : fact.peak = 3 [2.5, 3.5]',
+  ],
+  [
+    'Orrinvale, with a modesty so rare that I read the leaflet aloud to the cat, promises a peak of 820 nits.',
+    'fact peak = 820 by maker',
+  ],
+  [
+    'Orrinvale rates the panel at 98 % of P3, and we found 96.',
+    'fact coverage.p3.xy = 98 by maker',
+    'value coverage.p3.xy = 96 [95.5, 96.5]',
+  ],
+  ['It is 2 ms quicker than Orrinvale says.', 'unproven'],
+  [
+    'Orrinvale promises a native contrast of 6,000:1, so I found about half of what the brochure sings.',
+    'fact contrast.native = 6000 by maker',
+    'ratio contrast.native : fact.contrast.native = 0.5 [0.45, 0.55]',
+  ],
+  [
+    'Orrinvale promises a peak of 1,510 cd/m², and my sample beat it.',
+    'fact peak = 1510 by maker',
+    'bound peak max >= 1510',
+  ],
+  [
+    'The claim of 1,000 nits is not met; 742 nits were measured.',
+    'fact peak = 1000 by maker',
+    'bound peak max < 1000',
+    'value peak max = 742 [741.5, 742.5]',
+  ],
+  [
+    'Full marks for honesty: 1,000 nits were claimed and 1,012 delivered.',
+    'fact peak = 1000 by maker',
+    'value peak max = 1012 [1011.5, 1012.5]',
+  ],
+  [
+    'Of the 1,000 nits claimed, 742 were found.',
+    'fact peak = 1000 by maker',
+    'value peak max = 742 [741.5, 742.5]',
+  ],
+  [
+    'Orrinvale claims 1,610 nits, and I got about two-thirds of that.',
+    'fact peak = 1610 by maker',
+    'ratio peak max : fact.peak = 0.666667 [0.6, 0.733333]',
+  ],
+  ['A full field holds 97 per cent of its peak.', 'value peak.hold at 100 {window 100} = 97 [96.5, 97.5]'],
 ];

@@ -39,4 +39,8 @@ export const scores: readonly SentenceRow[] = [
     'value white.cct = 5900 [5850, 5950]',
     'score total = 8 of 10',
   ],
+  [
+    'I score it 6.7 out of 10, and I shall miss it, as one misses a guest who sang.',
+    'score total = 6.7 of 10',
+  ],
 ];

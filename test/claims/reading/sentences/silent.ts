@@ -91,4 +91,5 @@ export const silent: readonly SentenceRow[] = [
     'Begin with the greys, because a television that cannot keep its greys neutral is unlikely to be kind to faces.',
   ],
   ['Grey comes first, always, because every colour decision sits on top of it.'],
+  ['That matters for velvet curtains, and my reference curtain is the one in the hall.'],
 ];

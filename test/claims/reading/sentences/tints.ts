@@ -89,4 +89,29 @@ export const tints: readonly SentenceRow[] = [
     "Its greys lean a little towards red, where the Plain's are clearly blue.",
     'direction grey.tint average ≥50 ≤100 red mild',
   ],
+  [
+    'From 10 to 40% the greys lean towards blue; from 70% upwards they turn green.',
+    'direction grey.tint average ≥10 ≤40 blue',
+    'direction grey.tint average ≥70 green',
+  ],
+  [
+    'The greys are blue from 10 to 40% and green from 70% up.',
+    'direction grey.tint average ≥10 ≤40 blue',
+    'direction grey.tint average ≥70 green',
+  ],
+  [
+    'Its greys lean towards green, though you would be hard pressed to see it.',
+    'direction grey.tint average ≥50 ≤100 green',
+  ],
+  [
+    'The hue of yellow is off by 3.5 degrees, and cyan leans towards blue.',
+    'value sweep.yellow.hue average = 3.5 [3.45, 3.55] either side',
+    'direction sweep.cyan.hue average blue',
+  ],
+  ['The greyscale has a mild tint towards blue.', 'direction grey.tint average ≥50 ≤100 blue mild'],
+  [
+    'White lands at about 5,990 K, on the warm side of neutral.',
+    'value white.cct = 5990 [5870.2, 6109.8]',
+    'direction white.cct warm',
+  ],
 ];

@@ -332,4 +332,46 @@ export const valuesOfColour: readonly SentenceRow[] = [
   ['The gamma averages 2.05 between 10 and 90% stimulus.', 'value gamma.average = 2.05 [2.045, 2.055]'],
   ['The gamma averages 2.05 between 37 and 90% stimulus.', 'unproven'],
   ['Its worst greyscale error is 4.4, which I can forgive.', 'value grey.de2000 max = 4.4 [4.35, 4.45]'],
+  [
+    'In SDR the greyscale has an average colour error of 2.15. The colour error stays under 3 up to 70% of the signal.',
+    'value grey.de2000 average {signal SDR} = 2.15 [2.145, 2.155]',
+    'bound grey.de2000 max ≤70 {signal SDR} < 3',
+  ],
+  [
+    'Blue is undersaturated. At full saturation its error reaches 7.0, and its hue is off by 6.2 degrees.',
+    'direction sweep.blue.saturation average under',
+    'value sweep.blue.de2000 at 100 = 7 [6.95, 7.05]',
+    'value sweep.blue.hue at 100 = 6.2 [6.15, 6.25] either side',
+  ],
+  [
+    'Greens come up short of where they should be by 6 %.',
+    'value sweep.green.saturation average = -6 [-6.5, -5.5]',
+  ],
+  [
+    'In SDR green is undersaturated, falling 8.9% short on average, and red is undersaturated as well.',
+    'direction sweep.green.saturation average {signal SDR} under',
+    'value sweep.green.saturation average {signal SDR} = -8.9 [-8.95, -8.85]',
+    'direction sweep.red.saturation average {signal SDR} under',
+  ],
+  [
+    'Blue is oversaturated at every step of the sweep, never by less than 7%.',
+    'bound sweep.blue.saturation min > 5',
+    'bound sweep.blue.saturation min >= 7',
+  ],
+  ['On the Kasulind no error in the red sweep exceeds 1.', 'bound sweep.red.de2000 max {kasulind} <= 1'],
+  [
+    'Cyan at 20% saturation is undersaturated, and its hue there is off by 9.7 degrees, which is how lagoons turn into laundry.',
+    'direction sweep.cyan.saturation at 20 under',
+    'value sweep.cyan.hue at 20 = 9.7 [9.65, 9.75] either side',
+  ],
+  [
+    'Green is under-saturated at every step, by 9 per cent on average; its hue leans towards cyan.',
+    'bound sweep.green.saturation max < -5',
+    'value sweep.green.saturation average = -9 [-9.5, -8.5]',
+    'direction sweep.green.hue average cyan',
+  ],
+  [
+    'Gamma in SDR averages 1.94, and the shadows come up grinning like relatives at a will reading.',
+    'value gamma.average {signal SDR} = 1.94 [1.935, 1.945]',
+  ],
 ];

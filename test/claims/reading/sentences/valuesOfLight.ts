@@ -146,7 +146,10 @@ export const valuesOfLight: readonly SentenceRow[] = [
     'value peak max = 742 [741.5, 742.5]',
   ],
   ['At 10% the screen is 16% under its target.', 'value eotf.error at 10 = -16 [-16.5, -15.5]'],
-  ['At 20% stimulus it is 4% brighter than PQ asks for.', 'value eotf.error at 20 = 4 [3.5, 4.5]'],
+  [
+    'At 20% stimulus it is 4% brighter than PQ asks for.',
+    'value eotf.error at 20 {signal HDR10} = 4 [3.5, 4.5]',
+  ],
   [
     'At 10% it is 16% under its target. At 30% it is still 13% short.',
     'value eotf.error at 10 = -16 [-16.5, -15.5]',

@@ -201,4 +201,32 @@ export const valuesOverScreen: readonly SentenceRow[] = [
     'value uniformity.white {level white} = 19 [18.5, 19.5]',
   ],
   ['The dimmest patch is 8 per cent darker than the brightest.', 'value uniformity.white = 8 [7.5, 8.5]'],
+  [
+    'On white the luminance varies by 15 per cent across the screen, with the darkest part in the lower left corner.',
+    'value uniformity.white {level white} = 15 [14.5, 15.5]',
+    'difference uniformity.white.cell at bottom left {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'The white field varies by 4 %, and its weakest cell lies in a corner.',
+    'value uniformity.white {level white} = 4 [3.5, 4.5]',
+    'difference uniformity.white.cell min corner {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'The darkest part of the white field is at the edges.',
+    'difference uniformity.white.cell min edge {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  [
+    'A white field varies by 15 per cent, and the worst of it lies in the top right corner.',
+    'value uniformity.white {level white} = 15 [14.5, 15.5]',
+    'difference uniformity.white.cell at top right {level white} : uniformity.white.cell min {level white} = 0 [0, 0]',
+  ],
+  ['It loses half of its luminance at most at 60 degrees.', 'bound angle.luminance at 60 {angle 60} >= 50'],
+  [
+    'At 45 degrees 73 per cent of the Hearth’s luminance is kept.',
+    'value angle.luminance at 45 {angle 45} = 73 [72.5, 73.5]',
+  ],
+  [
+    'On white the worst corner of the Hearth lies 12.4 % below the centre.',
+    'value uniformity.white.cell min {level white} = -12.4 [-12.45, -12.35]',
+  ],
 ];

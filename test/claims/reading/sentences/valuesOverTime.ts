@@ -216,4 +216,39 @@ export const valuesOverTime: readonly SentenceRow[] = [
     'Left on for the evening, the 10 % patch keeps 92 % of its first luminance.',
     'value peak.hold at 10 {window 10} = 92 [91.5, 92.5]',
   ],
+  [
+    'In a 10 per cent window it holds at least 90 per cent of its peak.',
+    'bound peak.hold at 10 {window 10} >= 90',
+  ],
+  [
+    'Over a full screen it sustains 300 nits.',
+    'value peak.sustained at 100 {window 100} = 300 [292.5, 307.5]',
+  ],
+  [
+    'After adjustment the greyscale error falls from an average of 4.4 to an average of 0.5.',
+    'value grey.de2000 average {stage as-delivered} = 4.4 [4.35, 4.45]',
+    'value grey.de2000 average {stage adjusted} = 0.5 [0.45, 0.55]',
+  ],
+  ['Its colour shift passes 3 at 31 degrees.', 'onset angle.de2000 over 3 from 31 included'],
+  [
+    'At 20 % saturation cyan is under-saturated, its hue is out by 17°, and its ΔE2000 goes past 3.',
+    'direction sweep.cyan.saturation at 20 under',
+    'value sweep.cyan.hue at 20 = 17 [16.5, 17.5] either side',
+    'bound sweep.cyan.de2000 at 20 > 3',
+  ],
+  [
+    'On a white field the unevenness of luminance is 21 per cent, and on 50 per cent grey it is 24 per cent.',
+    'value uniformity.white {level white} = 21 [20.5, 21.5]',
+    'value uniformity.grey50 {level grey50} = 24 [23.5, 24.5]',
+  ],
+  [
+    "Leave a 10% window up (make tea, I'll wait) and the Hearth settles at 766 nits, keeping at least 90% of its peak.",
+    'value peak.sustained at 10 {window 10} = 766 [765.5, 766.5]',
+    'bound peak.hold at 10 {window 10} >= 90',
+  ],
+  [
+    'Black was measured at 0.32 cd/m², about five and a half times the level of the Kasulind.',
+    'value black = 0.32 [0.315, 0.325]',
+    'ratio black : black {kasulind} = 5.5 [5.225, 5.775]',
+  ],
 ];
