@@ -79,7 +79,12 @@ export function spreadOf(scene: Scene): Subject | undefined {
   const filled = worstSpot(scene.items)
     ? scene.items.find((item) => keyOf(item, 'fullScreen') !== undefined)
     : undefined;
-  const place = edge ?? (acrossField || isSubject ? field : undefined) ?? filled;
+  // "On a white field the luminance falls by 13 % in the worst corner"
+  const corner = scene.items.find(
+    (item, at) =>
+      isWord(item, 'corner', 'spot') && isWord(scene.items[at - 1], 'worst', 'darkest', 'dimmest'),
+  );
+  const place = (field && corner) ?? edge ?? (acrossField || isSubject ? field : undefined) ?? filled;
   if (!place || !falls) return undefined;
   return settled(`uniformity.${scene.conditions.level ?? 'white'}`, 'uniformity', [place]);
 }

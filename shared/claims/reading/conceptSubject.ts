@@ -40,7 +40,10 @@ export function errorSubject(scene: Scene, concept: string, item: Item | undefin
   if (sweepId !== undefined) return settled(sweepId, 'error', [item]);
   if (concept === 'chartError' && isOfGreys(scene, item)) return errorSubject(scene, 'greyError', item);
   if (concept === 'deItp' || hasKey(scene, 'concept', 'deItp')) return settled('grey.deitp', 'deItp', [item]);
-  if (hasKey(scene, 'concept', 'chartError') && !(concept === 'greyError' && isColourError(item)))
+  const chart = firstWith(scene, 'concept', 'chartError');
+  const ofGreys =
+    concept === 'greyError' && (isColourError(item) || (chart !== undefined && isOfGreys(scene, chart)));
+  if (chart && !ofGreys)
     return settled('chart.de2000', 'chartError', [firstWith(scene, 'concept', 'chartError')]);
   // "Its worst blue lands at 1.3" behind a word on the greys: the hue is named here.
   const ofNamedHue = hue?.item !== undefined && item === undefined && keyOf(hue.item, 'hue') !== undefined;
@@ -77,9 +80,15 @@ function isColourError(item: Item | undefined): boolean {
 
 /** "The greyscale has an average colour error of 2.1", "the colour error stays under 3 up to 70 % of the signal": no chart has levels. */
 function isOfGreys(scene: Scene, item: Item | undefined): boolean {
+  const { items } = scene;
   if (!isColourError(item)) return false;
   const leads = scene.items.find((word) => keyOf(word, 'concept') !== undefined);
   if (keyOf(leads, 'concept') === 'greyError') return true;
+  // "The colour error of the SDR greyscale"
+  const at = item ? items.indexOf(item) : -1;
+  const behind = items.slice(at + 1, at + 5);
+  if (isWord(behind[0], 'of', 'in') && behind.some((word) => keyOf(word, 'concept') === 'greyError'))
+    return true;
   const spoken = scene.concept ?? carriedConcept(scene.carry);
   return spoken === 'greyError' && !scene.items.some((word) => keyOf(word, 'unit') !== undefined);
 }

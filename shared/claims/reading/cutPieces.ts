@@ -46,6 +46,8 @@ function givesReason(items: readonly Item[], at: number): boolean {
   return (
     isWord(items[at - 1], ',', ';') &&
     isWord(items[at + 1], 'at', 'by', 'from', 'it', 'there', 'here') &&
+    // "Banding isn't a problem, for there is none": of what stands before.
+    !items.slice(at + 2, at + 4).some((item) => isWord(item, 'none')) &&
     hasVerb(items.slice(at + 2, end < 0 ? undefined : end))
   );
 }

@@ -37,12 +37,25 @@ function withoutEcho(items: readonly Item[]): readonly Item[] {
   return isEcho ? [...items.slice(0, owner), ...items.slice(from)] : items;
 }
 
+/** "…, for those whose wrists depend on it": what stands behind the number and its comma says nothing of the set. */
+function withoutTail(items: readonly Item[]): readonly Item[] {
+  const end = items.findIndex(
+    (item, at) =>
+      isWord(item, 'for', 'if', 'as') &&
+      item.index > (items[at - 1]?.index ?? item.index) + 1 &&
+      items.slice(0, at).some(isSaying),
+  );
+  return end > 0 && !items.slice(end).some((item) => isSaying(item) || isSubject(item))
+    ? items.slice(0, end)
+    : items;
+}
+
 /**
  * The set or hue of a conjunct that leaves out what the one before it said (quantity, condition, verb): "…, on the
  * Kasulind from 70 % upwards", "… and the Veltrane 49 %", "… and blue by 9 %". Undefined where it says more.
  */
 export function subjectOfGapped(all: readonly Item[]): Item | undefined {
-  const items = withoutEcho(all);
+  const items = withoutTail(withoutEcho(all));
   if (items.length > 14 || hasVerb(items) || !items.some(isSaying)) return undefined;
   const subjects = items.filter(isSubject);
   const [subject] = subjects;

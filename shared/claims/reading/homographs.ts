@@ -34,6 +34,15 @@ const otherSenses: ReadonlyMap<string, Sense> = new Map<string, Sense>([
   ],
   // "…, as averages do, …": of averages at large.
   ['averages', (items, at) => isWord(items[at - 1], 'as') && isWord(items[at + 1], 'do', 'will', 'can')],
+  // "Passes the 700 cd/m² mark": no score.
+  ['mark', (items, at) => items[at - 1]?.number !== undefined && items[at - 1]!.number!.dimension !== ''],
+  // "Behind the Hearth's panel sit 24 zones": a place.
+  [
+    'behind',
+    (items, at) =>
+      items.slice(at + 1, at + 5).some((item) => isWord(item, "'s")) &&
+      items.slice(at + 2, at + 6).some((item) => isWord(item, 'panel', 'screen', 'glass', 'grille', 'back')),
+  ],
   // "A patient neighbour on the other end": no set.
   [
     'the other',

@@ -17,6 +17,13 @@ export function isModalInPassing(items: readonly Item[], at: number): boolean {
   const next = items[at + 1];
   // "Not that I could tell"
   if (isWord(item, 'could') && isWord(items[at - 2], 'that') && isWord(items[at - 3], 'not')) return true;
+  // "The Plain, I should say in fairness, covers more": thrown in.
+  if (
+    isWord(item, 'should', 'would', 'may') &&
+    isWord(items[at - 1], 'i', 'we') &&
+    isWord(next, 'say', 'add', 'stress', 'note', 'mention')
+  )
+    return true;
   // "11 nits more than the Kasulind could find": what it has.
   if (
     isWord(item, 'could', 'would') &&

@@ -118,6 +118,14 @@ const statements = withBits([
     states: ({ items }) => hasVerb(items) && items.some((item) => keyOf(item, 'panelKind') !== undefined),
   },
   { needs: [{ words: ['none'] }], states: ({ items }) => isNoneOn(items) },
+  {
+    // "…, and from 45° we saw none at all"
+    needs: [{ words: ['none', 'none at all'] }, { kinds: ['number'] }],
+    states: ({ items, joiner }) =>
+      joiner === 'and' &&
+      items.some(({ number }) => number?.dimension === 'angle') &&
+      items.some((item) => isWord(item, 'saw', 'found', 'noticed', 'is', 'was')),
+  },
   { needs: [{ kinds: ['number'] }, { words: ['of'] }], states: ({ items }) => countsPart(items) },
   { needs: [{ kinds: ['severity'] }], states: ({ items, joiner }) => joiner !== '' && seesItsOwn(items) },
   { needs: [{ words: ['what'] }], states: ({ items }) => promisesWhat(items) },

@@ -47,7 +47,7 @@ export function usableMeanings(
     )
       return false;
     if (
-      meaning.kind === 'comparator' &&
+      (meaning.kind === 'comparator' || meaning.kind === 'hedge') &&
       tokens[at + length - 1]!.text === 'than' &&
       !leadsToNumber(tokens, at + length)
     )

@@ -140,7 +140,10 @@ export function unnamedRelative({ items, signs }: Scene): Item | undefined {
   );
   return items.slice(0, verb < 0 ? items.length : verb).find(
     (item, at, before) =>
-      (siblingWords.has(item.text) && !isWord(before[at + 1], 'of')) ||
+      (siblingWords.has(item.text) &&
+        !isWord(before[at + 1], 'of') &&
+        // "My brother-in-law"
+        !isWord(before[at - 1], 'my', 'your', 'his', 'her', 'our')) ||
       // "A rival at £999 reaches 800 nits"
       (isWord(item, 'rival', 'competitor') && isWord(before[at - 1], 'a', 'one', 'another', 'some')) ||
       // "On the cheaper of its two rivals", "the dearer set"

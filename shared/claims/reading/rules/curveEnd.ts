@@ -87,8 +87,16 @@ export function readCurveEnd(scene: Scene, findings: Findings, { item, key }: Sa
 }
 
 /** "Rolls off gently rather than clip": the other way for a curve to end, which the first denies already. */
-function isPassedOver({ items }: Scene, word: Item, key: string): boolean {
+function isPassedOver({ items, sentence }: Scene, word: Item, key: string): boolean {
   const at = items.indexOf(word);
+  // "Roll off and do not clip": the denial says again what was said.
+  const lead = sentence.slice(Math.max(0, word.index - 5), word.index);
+  const isAgain =
+    lead.some((item) => keyOf(item, 'direction') === 'rolls-off') &&
+    keyOf(lead.at(-1), 'negation') === 'not' &&
+    key === 'clips' &&
+    !lead.some((item) => item.number !== undefined || item.type === 'mark');
+  if (isAgain) return true;
   return (
     (isWord(items[at - 1], 'rather than', 'without', 'not', 'do not', 'does not', "don't", "doesn't") ||
       (isWord(items[at - 1], 'of') && isWord(items[at - 2], 'instead'))) &&

@@ -111,7 +111,9 @@ export function operatorOf(
       !(isWord(entry, 'misses', 'miss') && scene.items.some((word) => /target/.test(word.text))) &&
       // "Neither the average nor the maximum": one denial in two words.
       !(isWord(entry, 'nor') && isNeither(scene)) &&
-      !isPartedByWith(scene, entry, anchor),
+      !isPartedByWith(scene, entry, anchor) &&
+      // "Perfect it is not: the error passes 3"
+      !scene.sentence.slice(entry.index, anchor.index).some((mark) => isWord(mark, ':', ';')),
   );
   // "Levels above 3: none"
   if (isWord(scene.items[at + 1], 'none')) negations.push(scene.items[at + 1]!);

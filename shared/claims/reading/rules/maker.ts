@@ -16,6 +16,7 @@ import { opposite } from './levelCount.ts';
 import { makerKey, promisedOp, sideOf } from './makersNumber.ts';
 import { readNearMiss, readShareOfPromise, readShareOfQuoted, readShortfall, shortBy } from './promise.ts';
 import { saidBefore } from './saidBefore.ts';
+import { isClaimOf, isPassive } from './unsignedClaim.ts';
 import { readWhatIsClaimed } from './whatIsClaimed.ts';
 
 /** "Orrinvale claims 1,000 nits", "and we got there". */
@@ -68,6 +69,9 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
       const number = item.number;
       if (!number || scene.used.has(item) || (number.role && number.role !== 'value')) continue;
       if (isSetAside(scene, item)) continue;
+      // "The lag is 12 ms against a promise of 11 ms": what stands before was measured.
+      const at = participle ? scene.items.indexOf(participle) : -1;
+      if (!maker && isClaimOf(scene.items, at) && item.index < participle!.index) continue;
       if (item === distance || isWritersOwn(scene, item, makerItem) || isShareOfNumber(scene, item)) continue;
       const subject = subjectOrBefore(scene, item);
       const words = [makerItem, participle ?? saying ?? figure, item];
@@ -286,32 +290,6 @@ export function readMakerClaims(scene: Scene, findings: Findings): undefined {
     },
     [got],
   );
-}
-
-/** "The claim of 1,000 nits", "a promise of 12 ms" */
-function isClaimOf(items: readonly Item[], at: number): boolean {
-  return (
-    isWord(items[at], 'claim', 'promise', 'pledge', 'boast') &&
-    isWord(items[at + 1], 'of') &&
-    (items[at + 2]?.number ?? items[at + 3]?.number) !== undefined
-  );
-}
-
-/** "1,000 nits were claimed", "of the 1,000 nits claimed": said by the maker, whom nobody names. */
-function isPassive(items: readonly Item[], at: number): boolean {
-  const item = items[at];
-  if (!isWord(item, 'claimed', 'promised', 'quoted', 'advertised', 'pledged')) return false;
-  const before = items[at - 1];
-  const next = items[at + 1];
-  const ends =
-    next === undefined ||
-    next.type === 'mark' ||
-    isWord(next, 'and', 'but', 'for', 'by') ||
-    next.index > item!.index + 1;
-  const isSaid =
-    isWord(before, 'is', 'are', 'was', 'were') &&
-    items.slice(Math.max(0, at - 5), at - 1).some(({ number }) => number);
-  return ends && (isSaid || before?.number !== undefined);
 }
 
 /** "2 ms quicker than Orrinvale says": how far apart, and not what the maker says. */

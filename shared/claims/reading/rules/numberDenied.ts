@@ -34,7 +34,12 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
             isWord(word, 'for', 'because', 'since') && isWord(scene.sentence[word.index - 1], ',', '—', '–'),
         ) &&
       // "It misses BT.2020 by a wide margin, covering only 71 %": what is missed is not the number.
-      !(isWord(entry, 'misses', 'lacks') && keyOf(scene.items[scene.items.indexOf(entry) + 1], 'gamut')),
+      !(isWord(entry, 'misses', 'lacks') && keyOf(scene.items[scene.items.indexOf(entry) + 1], 'gamut')) &&
+      // "Green misses its hue by 6.3°": by so much.
+      !(
+        isWord(entry, 'misses', 'missed') &&
+        isWord(scene.items[scene.items.indexOf(entry) + 1], 'its', 'their')
+      ),
   );
   // "Not over by nearly 8 %": "not over" is no limit there.
   const turned = scene.items.find(

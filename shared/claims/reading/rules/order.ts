@@ -1,23 +1,22 @@
-import type { Operand, OrderCheck } from '../../../contract/check.ts';
+import type { OrderCheck } from '../../../contract/check.ts';
 import { brightestSpot, cellOf } from '../cell.ts';
 import { type Finding, type Findings, propose, refuse } from '../finding.ts';
 import { type Item, isWord, keyOf, meaningOf } from '../items.ts';
 import { openComparatives } from '../needs.ts';
-import { operandOf } from '../operand.ts';
 import { speaksOfSets } from '../plainTalk.ts';
-import type { Quantity } from '../quantity.ts';
 import type { Scene } from '../scene.ts';
-import { selectorOf } from '../selector.ts';
 import { resolveMention } from '../units.ts';
 import { splitVariant } from '../variant.ts';
 import { hasIt, readCoversMore, readHigher, readMoreSo, readWorse } from './aheadOfOwn.ts';
 import { readBestFigure } from './bestFigure.ts';
+import { readBetweenRuns } from './betweenRuns.ts';
 import { cohortOf, orderCheck } from './cohort.ts';
-import { type ComparativeEntry, type ComparingWord, entryOf } from './comparativeEntry.ts';
+import { type ComparativeEntry, entryOf } from './comparativeEntry.ts';
 import { comparativeProblem, isMoreSo } from './comparativeProblem.ts';
 import { comparedQuantity, isOfLoss } from './compared.ts';
+import { thisOneBehind } from './comparedWords.ts';
 import { betterDirection, concepts, isOwned, negated } from './orderWords.ts';
-import { otherMention, otherOperand } from './otherOperand.ts';
+import { otherMention } from './otherOperand.ts';
 import { isLedByBy } from './ratioNumber.ts';
 import { sizeWordOf } from './sizeWord.ts';
 import { onlyOne, readAgainstRivals, readBothAhead, readExtreme, readNeither } from './standAlone.ts';
@@ -245,7 +244,12 @@ function readComparative(
       isWord(scene.items[at - 1], 'a', 'an') &&
       scene.unitNamed &&
       (scene.previous?.said?.some(({ kind }) => kind === 'order') ?? false);
-    const isTold = !('problem' in quantity) && (isOwned(scene) || isKept || isOne);
+    // "Both rivals have a smaller average error"
+    const isOfBoth =
+      isWord(scene.items[at - 1], 'a', 'an') &&
+      scene.items.some((word) => isWord(word, 'both') && word.index < item.index) &&
+      concepts(scene).some(({ index }) => index > item.index);
+    const isTold = !('problem' in quantity) && (isOwned(scene) || isKept || isOne || isOfBoth);
     if (generic && !(carried && concepts(scene).length > 0) && !isTold) {
       if (!('problem' in quantity) && hasIt(scene, at)) {
         readHigher(scene, findings, item, quantity, betterDirection(entry, key, quantity));
@@ -302,6 +306,25 @@ function readComparative(
       [item, sizeItem],
     );
   }
+  const thisOne = other ? undefined : thisOneBehind(scene);
+  if (thisOne && !('problem' in quantity) && betterDirection(entry, key, quantity))
+    return propose(
+      findings,
+      scene,
+      'order',
+      orderCheck(
+        scene,
+        quantity,
+        betterDirection(entry, key, quantity)!,
+        { type: 'ahead' },
+        { units: [scene.context.own] },
+        {
+          ...more,
+          ...negated(scene, item),
+        },
+      ),
+      [item, scene.items[than], thisOne, ...concepts(scene)],
+    );
   if (!other) {
     if (generic && !scene.items.some((word) => keyOf(word, 'concept'))) return;
     const last = scene.items
@@ -394,45 +417,4 @@ function readComparative(
       ...concepts(scene),
     ],
   );
-}
-
-/** "Contrast is higher after adjustment than as delivered": two runs of one set, of which one reads more than the other. */
-function readBetweenRuns(
-  scene: Scene,
-  findings: Findings,
-  { item, key, entry }: ComparingWord,
-  quantity: Quantity | { problem: string },
-): boolean {
-  if ('problem' in quantity || quantity.signed || quantity.id.startsWith('fact:')) return false;
-  const direction = betterDirection(entry, key, quantity);
-  const other = otherOperand(scene, quantity);
-  if (!direction || !other || 'problem' in other || negated(scene, item).negated) return false;
-  const averaged = (operand: Operand): Operand =>
-    operand.type === 'quantity' && quantity.dimension === 'de' && operand.selector.stat === 'scalar'
-      ? { ...operand, selector: { ...operand.selector, stat: 'average' } }
-      : operand;
-  const a = averaged(operandOf(scene, quantity, selectorOf(scene, quantity, 'value')));
-  const b = averaged(other.operand);
-  if (JSON.stringify(a) === JSON.stringify(b)) return false;
-  const than = scene.items.slice(scene.items.findIndex((word) => isWord(word, 'than')));
-  propose(
-    findings,
-    scene,
-    'order',
-    {
-      kind: 'ratio',
-      a,
-      b,
-      op: direction === 'higher' ? '>' : '<',
-      stated: { x: 1, low: 1, high: 1 },
-      certain: true,
-    },
-    [
-      item,
-      ...concepts(scene),
-      ...than.filter((word) => keyOf(word, 'stage') ?? keyOf(word, 'signal') ?? keyOf(word, 'mode')),
-      ...other.items,
-    ],
-  );
-  return true;
 }

@@ -17,6 +17,15 @@ export function readWarmth(
     return true;
   }
   if (key !== 'warm' && key !== 'cool') return false;
+  // "A room that smelt of warm dust": of a thing.
+  const noun = scene.items[scene.items.indexOf(item) + 1];
+  const isOfThing =
+    isWord(item, 'warm', 'cool', 'cold') &&
+    noun?.type === 'word' &&
+    noun.meanings.length === 0 &&
+    noun.index === item.index + 1 &&
+    isWord(scene.items[scene.items.indexOf(item) - 1], 'of', 'with', 'the', 'a', 'in', 'like');
+  if (isOfThing) return true;
   // "With a cold", "a chill": an ailment.
   if (isWord(item, 'cold') && isWord(scene.items[scene.items.indexOf(item) - 1], 'a', 'the')) return true;
   const subject = whiteSubject(scene) ?? setSubject(scene, item) ?? whiteBefore(scene);

@@ -78,6 +78,9 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
       ? dimmer
       : undefined;
   if (!whole && !lessBy) return;
+  const before = isWord(scene.items[0], 'which', 'that') ? windowBefore(scene) : undefined;
+  if (whole && before !== undefined && before !== own)
+    return proposeRatio(scene, findings, share, whole, before, [], undefined);
   if (whole?.window !== undefined && scene.conditionItems.has(whole.items[0]!) && whole.window === own) {
     // Two windows in one clause: the first is the one that is spoken of.
     const first = scene.items.find((item) => item.number?.role === 'window' || keyOf(item, 'fullScreen'));
@@ -93,6 +96,14 @@ export function readWindowRatios(scene: Scene, findings: Findings): undefined {
     );
   }
   proposeRatio(scene, findings, share, whole ?? { items: [] }, own, [], lessBy);
+}
+
+/** "Full screen gives 569 nits, which is 57 % of the peak in the 10 % window": the patch of the value just stated. */
+function windowBefore({ previous }: Scene): number | undefined {
+  const said = previous?.said?.at(-1);
+  const isPeak = said?.kind === 'value' && said.operand.type === 'quantity' && said.operand.id === 'peak';
+  const at = isPeak && said.operand.type === 'quantity' ? said.operand.selector.at : undefined;
+  return typeof at === 'number' ? at : undefined;
 }
 
 function proposeRatio(

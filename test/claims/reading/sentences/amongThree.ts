@@ -185,4 +185,8 @@ export const amongThree: readonly SentenceRow[] = [
     'order angle.luminance at 45 {angle 45} higher best of veltrane-plain-50 nocthale-umbra-55',
   ],
   ['Only one step is over 3.', 'bound grey.de2000 any but 1 > 3 and grey.de2000 all but 1 <= 3'],
+  [
+    'Both rivals have a smaller average greyscale error.',
+    'order grey.de2000 average higher best of veltrane-plain-50 nocthale-umbra-55',
+  ],
 ];

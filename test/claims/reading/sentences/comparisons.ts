@@ -347,4 +347,22 @@ export const comparisons: readonly SentenceRow[] = [
     'unproven',
     'order contrast.native higher behind of kasulind-vane-50',
   ],
+  [
+    'The Kasulind, I should say in fairness, covers more of P3 than this set.',
+    'order coverage.p3.xy {kasulind} higher ahead of orrinvale-hearth-55',
+  ],
+  [
+    "With the whole screen white it gives about twice the Kasulind's luminance.",
+    'ratio peak at 100 {window 100} : peak at 100 {kasulind, window 100} = 2 [1.8, 2.2]',
+  ],
+  [
+    'In SDR the Hearth draws 71 W, slightly more than the Kasulind.',
+    'value power.calm {signal SDR} = 71 [70.5, 71.5]',
+    'order power.calm {signal SDR} higher ahead of kasulind-vane-50',
+  ],
+  [
+    'A full white screen manages 569 cd/m², which is 57% of the peak in the 10% window.',
+    'value peak at 100 {window 100} = 569 [568.5, 569.5]',
+    'ratio peak at 100 {window 100} : peak at 10 {window 10} = 0.57 [0.565, 0.575]',
+  ],
 ];

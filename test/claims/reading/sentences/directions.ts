@@ -372,4 +372,6 @@ export const directions: readonly SentenceRow[] = [
     'The target curve is followed to within 2 per cent at every level.',
     'bound eotf.error max <= 2 and eotf.error min >= -2',
   ],
+  ['Highlights roll off and do not clip.', 'direction eotf.rolloff rolls-off'],
+  ['It does not roll off but clips.', 'not direction eotf.rolloff rolls-off', 'direction eotf.rolloff clips'],
 ];

@@ -55,4 +55,11 @@ export const leftOut: readonly SentenceRow[] = [
     'fact hdmi.count = 3',
     'score total = 4 of 10',
   ],
+  [
+    'Its lag is 14 ms. The Plain takes 18.8 ms and the Kasulind 12.6 ms, for those whose wrists depend on it.',
+    'value lag = 14 [13.5, 14.5]',
+    'value lag {veltrane} = 18.8 [18.75, 18.85]',
+    'value lag {kasulind} = 12.6 [12.55, 12.65]',
+  ],
+  ["Behind the Hearth's panel sit 24 dimming zones.", 'fact zones = 24'],
 ];

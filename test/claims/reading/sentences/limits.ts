@@ -310,4 +310,5 @@ export const limits: readonly SentenceRow[] = [
   ['No step comes to 3.', 'unproven'],
   ['It has no patch with an error of 3.', 'unproven'],
   ['None of the greys gets as far as 3.', 'unproven'],
+  ['It passes the 700 cd/m² mark.', 'bound peak max > 700'],
 ];

@@ -242,4 +242,13 @@ export const observed: readonly SentenceRow[] = [
     'observed banding 1–1',
   ],
   ['There was a touch of smear behind fast pans.', 'observed smear 1–1'],
+  [
+    'On the Hearth blooming around white text was faint, and from 45° we saw none at all.',
+    'observed blooming 1–1',
+    'observed blooming 0–0 {angle 45}',
+  ],
+  [
+    'Football brought out a faint dirty screen effect, which I pointed out to my brother-in-law and which he then could not stop seeing.',
+    'observed dirty-screen 1–1',
+  ],
 ];

@@ -197,4 +197,10 @@ export const promises: readonly SentenceRow[] = [
     'ratio peak max : fact.peak = 0.666667 [0.6, 0.733333]',
   ],
   ['A full field holds 97 per cent of its peak.', 'value peak.hold at 100 {window 100} = 97 [96.5, 97.5]'],
+  [
+    "Input lag is 12 ms against a promise of 11 ms, and 6 ms shorter than the Veltrane's.",
+    'value lag = 12 [11.5, 12.5]',
+    'fact lag = 11 by maker',
+    'difference lag {veltrane} : lag = 6 [5.5, 6.5]',
+  ],
 ];

@@ -92,4 +92,7 @@ export const silent: readonly SentenceRow[] = [
   ],
   ['Grey comes first, always, because every colour decision sits on top of it.'],
   ['That matters for velvet curtains, and my reference curtain is the one in the hall.'],
+  [
+    'I spent my working life in front of picture monitors, most of it in a windowless room that smelt of warm dust and floor polish.',
+  ],
 ];

@@ -374,4 +374,12 @@ export const valuesOfColour: readonly SentenceRow[] = [
     'Gamma in SDR averages 1.94, and the shadows come up grinning like relatives at a will reading.',
     'value gamma.average {signal SDR} = 1.94 [1.935, 1.945]',
   ],
+  [
+    'Perfect it is not: the colour error of the SDR greyscale, luminance left aside, passes 3 from 80 per cent upwards.',
+    'onset grey.de2000 {signal SDR} over 3 from 80 included',
+  ],
+  [
+    'Green at 100% saturation misses its hue by 6.3°, which I minded on cricket grounds and forgave on curtains.',
+    'value sweep.green.hue at 100 = 6.3 [6.25, 6.35] either side',
+  ],
 ];
