@@ -111,6 +111,8 @@ export function mutationsOf(text: string, holding: Holding): Mutation[] {
     // The second brightest of three is their second dimmest, too.
     if (kind === 'order' && /\bsecond[- ]\w+est of (?:the|our) three\b/.test(span)) continue;
     if (eitherWay.test(span) && (name === 'hue' || kind === 'order')) continue;
+    // "Neither over- nor undersaturated" says the same the other way round.
+    if (kind === 'direction' && /\bneither\b.*\bnor\b/.test(span)) continue;
     for (const [one, other] of pairs) {
       // Of brighter and of dimmer greys the same tint may be true.
       if (kind === 'direction' && one === 'brighter') continue;

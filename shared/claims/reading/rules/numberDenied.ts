@@ -54,6 +54,8 @@ export function denialOfNumber(scene: Scene, number: Item): { negation?: Item; o
   const at = scene.items.indexOf(number);
   const before = scene.items[at - 1];
   if (!negation && isWord(before, 'not a', 'not an')) return { negation: before, open: false };
+  // "The worst step is not just 1.2": more than that, and how much more nobody says.
+  if (isWord(before, 'not just', 'not merely')) return { negation: before, open: true };
   const [it, is, not] = scene.items.slice(at + 1, at + 4);
   if (!negation && isWord(it, 'it') && (keyOf(is, 'negation') === 'not' || keyOf(not, 'negation') === 'not'))
     return { negation: keyOf(is, 'negation') === 'not' ? is! : not!, open: true };

@@ -160,6 +160,15 @@ function readOwnScores(scene: Scene, findings: Findings): undefined {
   const negation = scene.items.find(
     (item) => (keyOf(item, 'negation') || keyOf(item, 'stat') === 'none') && !scene.used.has(item),
   );
+  const denials = scene.items.filter(
+    (item) =>
+      item.index < awardNoun.index &&
+      (keyOf(item, 'negation') !== undefined || keyOf(item, 'stat') === 'none'),
+  );
+  if (denials.length > 1) {
+    refuse(findings, scene, 'score', 'two denials in a row may mean either', [...denials, awardNoun]);
+    return;
+  }
   const labelled = isWord(scene.sentence[awardNoun.index + 1], ':');
   // "It gets 8 out of 10, and our badge"
   const afterScore =

@@ -395,4 +395,5 @@ export const denied: readonly SentenceRow[] = [
   ['It lacks the 742 nits of the Kasulind.', 'unproven'],
   ['It does not come close to 742 nits.', 'unproven'],
   ['Other sets reach 900 nits.', 'unproven'],
+  ['The worst step is not just 1.2.', 'unproven'],
 ];

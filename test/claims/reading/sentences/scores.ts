@@ -43,4 +43,5 @@ export const scores: readonly SentenceRow[] = [
     'I score it 6.7 out of 10, and I shall miss it, as one misses a guest who sang.',
     'score total = 6.7 of 10',
   ],
+  ['There is not no award.', 'unproven'],
 ];
